@@ -1,0 +1,672 @@
+# Verbs of the kitchen. The value is the verb that a written method would use. Verbs that are first of all the
+# names of foods (butter, oil, salt) stand at the end of foods.lex, and those that are first of all things
+# (spoon, ladle, plate) at the end of things.lex, so that the thing is the likelier reading.
+# SPDX-License-Identifier: MIT
+
+# --- putting in -----------------------------------------------------------------------------------------------
+@tag ACTION
+@forms verb
+@marks puts
+add	add		add in | add on | add to | chuck | chuck in | whack in | bung in | pitch in | introduce | heap in | fire in | mound in
+go in with	add		go ahead with	verb:goes,going,went,gone
+go in	add		go into | go right in | go on	verb:goes,going,went,gone
+go on top	top	puts	go over the top | go all over	verb:goes,going,went,gone
+come in with	add		follow with	verb:comes,coming,came,come
+hit it with	add		hit that with | hit this with | hit them with	verb:hits,hitting,hit,hit
+throw in	add		throw | throw into	verb:throws,throwing,threw,thrown
+get in	add		get in there	verb:gets,getting,got,gotten
+toss in	add		toss into | dump | dump in | empty in | empty | tumble in
+put	put		put in | put into | put on | put back	verb:puts,putting,put,put
+pop	put		pop in | pop into | pop on | plop in | slap on	verb2
+stick in	put		stick into	verb:sticks,sticking,stuck,stuck
+bung	put		whack | whack on | shove | shove in | plonk in | plonk | pile in | pile on | load | load up | ease in | stack in
+plop	put			verb2
+tip	tip		tip in | tip into | tip out	verb2
+pour	pour		pour in | pour over | pour into | pour on
+slip in	add		slip into | drop in | drop into	verb2
+lob in	add		glug in	verb2
+drop	drop			verb2
+slide	slide		slide in | slide into	verb:slides,sliding,slid,slid
+sling in	put			verb:slings,slinging,slung,slung
+place	place		place in | place on | position
+lay	lay		lay out | lay down | lay on	verb:lays,laying,laid,laid
+set	set		set down | set out	verb:sets,setting,set,set
+set aside	set aside	waits	put aside | set to one side | put to one side | set to the side	verb:sets,setting,set,set
+arrange	arrange		line up
+transfer	transfer			verb2
+move	transfer		move over | shift
+return	return		add back | add back in
+tuck	tuck		tuck in | nestle | nestle in | snuggle in | wedge in
+submerge	submerge		immerse | dunk
+drizzle	drizzle	puts finishes	drizzle in | drizzle over
+dribble	drizzle	puts	dribble in | trickle | trickle in | stream in
+splash in	add		splash | slosh in | squirt | squirt in
+ladle in	ladle		ladle over
+spoon	spoon		spoon in | spoon over | spoon on | dollop | dollop on | scoop
+crack	crack		crack in
+break	break		break in | break into	verb:breaks,breaking,broke,broken
+squeeze	squeeze		squeeze in | squeeze over
+incorporate	mix	puts mixes	work in
+work it in	mix	puts mixes	work that in | work this in | work them in
+fill	fill		fill up
+stuff	stuff	puts prep
+pack	pack	puts	pack in | pack into | pack down
+layer	layer	puts prep	layer up | layer in
+stack	layer	puts	stack up
+top	top	puts finishes prep	top off | top up | top with	verb2
+crown	top	finishes puts
+replace	replace
+substitute	replace
+swap	replace		swap out | swap in | sub in	verb2
+supplement	add
+
+# --- cutting and taking apart ---------------------------------------------------------------------------------
+@marks cuts prep
+chop	chop		chop up	verb2
+cut	cut	pieces	cut up | cut in half | cut into | cut out | cut off	verb:cuts,cutting,cut,cut
+slice	slice		slice up | slice through | slice into
+dice	dice		dice up
+cube	cube		cube up
+mince	mince		mince up
+grate	grate		grate in | grate over | microplane
+shred	shred		shred up	verb2
+shave	shave
+julienne	julienne
+halve	halve
+quarter	quarter
+zest	zest
+peel	peel		peel off | pare | peel away
+trim	trim		trim off	verb2
+tidy up	trim	cuts
+snip	snip		snip in	verb2
+run a knife through	chop		run the knife through | run your knife through	verb:runs,running,ran,run
+tear	tear		tear up | tear in | tear apart	verb:tears,tearing,tore,torn
+rip	tear		rip up	verb2
+pull apart	shred		pull
+shell	shell		husk
+shuck	shuck
+hull	hull
+core	core
+seed	seed		deseed
+de seed	seed			verb-last
+pit	pit			verb2
+destone	pit
+de stone	pit			verb-last
+stone	pit
+stem	stem		destem	verb2
+de stem	stem			verb2-last
+devein	devein
+de vein	devein			verb-last
+bone	bone		debone
+de bone	bone			verb-last
+skin	skin			verb2
+scale	scale
+gut	gut			verb2
+fillet	fillet
+butterfly	butterfly
+spatchcock	spatchcock
+carve	carve	cuts	carve up
+joint	joint
+segment	segment
+supreme	segment
+score	score		notch
+slash	slash
+slit	slit			verb:slits,slitting,slit,slit
+bruise	bruise
+crush	crush		crush up
+smack	crush
+smash	smash		smash up | bash
+mash	mash		mash up | mash down
+pound	pound		pound out | bash out
+flatten	flatten		flatten out
+grind	grind		grind up | grind in | grind over	verb:grinds,grinding,ground,ground
+crumble	crumble		crumble up | crumble in | crumble over
+flake	flake		flake up
+crack open	crack
+split	split		split open | split up	verb:splits,splitting,split,split
+separate	separate	prep
+divide	divide	prep	divide up | portion | portion out | divvy up
+spiralize	spiralize		spiralise
+stamp out	cut	cuts	punch out
+top and tail	trim	cuts prep		verb2
+chiffonade	shred
+hollow out	hollow	cuts prep	scoop out
+pick	pick	cuts prep	pick off | pick over
+pluck	pick
+strip	strip	cuts prep		verb2
+
+# --- mixing ---------------------------------------------------------------------------------------------------
+@marks mixes
+mix	mix		mix in | mix up | mix together | mix through
+stir	stir		stir in | stir together | stir up | stir through | stir around	verb2
+keep stirring	stir		keep mixing	verb:keeps,keeping,kept,kept
+keep whisking	whisk			verb:keeps,keeping,kept,kept
+give it a stir	stir		give that a stir | give this a stir | give them a stir | give everything a stir | give it a good stir | give that a good stir | give it a mix | give that a mix | give it a good mix | give that a good mix | give everything a good mix | give everything a good stir | give it a quick stir | give it a toss | give it a whisk | give that a whisk	verb:gives,giving,gave,given
+combine	combine
+bring together	combine			verb:brings,bringing,brought,brought
+blend	blend	mixes prep	blend up | blend in | blend together
+puree	puree	mixes prep	liquidize | liquidise
+blitz	blitz	mixes prep	blitz up | whizz | whizz up | buzz | pulverize | pulverise
+whiz	blitz	mixes prep	whiz up | zap	verb2
+hit it with the blender	blend	mixes	hit it with the stick blender | hit it with a stick blender | hit it with a blender | hit it with the hand blender | hit it with a hand blender | hit it with the immersion blender | hit that with the blender | hit that with the stick blender | hit them with the blender	verb:hits,hitting,hit,hit
+give it a blitz	blend	mixes	give it a whizz | give it a whiz | give it a blend | give that a blitz | give that a whizz | give that a blend | give everything a blitz	verb:gives,giving,gave,given
+process	process
+pulse	pulse
+whisk	whisk	mixes prep	whisk in | whisk up | whisk together
+beat	beat	mixes prep	beat in | beat up | beat together	verb:beats,beating,beat,beaten
+whip	whip	mixes prep	whip up | whip in	verb2
+fold	fold		fold in | fold through | fold together | fold into
+toss	toss		toss together | toss around | toss through
+knead	knead		work the dough | knead in | knead together
+work	knead	light	work together | work through
+rub in	rub in		rub together | rub into	verb2
+rub	rub		rub all over | rub on | rub over	verb2
+massage	massage		massage in | massage into
+give it a massage	massage		give that a massage | give them a massage	verb:gives,giving,gave,given
+cut in	cut in		cut the butter in	verb:cuts,cutting,cut,cut
+emulsify	emulsify
+dissolve	dissolve	mixes prep	dissolve in
+muddle	muddle
+agitate	stir		swirl around
+swirl	swirl		swirl in | swirl through | ripple through
+shake	shake		shake up | shake together | shake off	verb:shakes,shaking,shook,shaken
+give it a shake	shake		give that a shake | give the pan a shake | give them a shake | give it a good shake	verb:gives,giving,gave,given
+loosen	loosen		loosen up
+thin	thin		thin out | thin down	verb2
+water down	thin
+homogenize	mix		homogenise
+churn	churn
+fluff	fluff		fluff up
+turn through	toss
+scramble	scramble	mixes heats fries prep
+
+# --- coating, shaping -----------------------------------------------------------------------------------------
+@marks
+coat	coat	mixes prep	coat in | cover in
+dredge	dredge	mixes prep	dredge in
+dip	dip	puts	dip in | dip into	verb2
+breadcrumb	bread	prep
+spread	spread	puts	spread out | spread over | spread on | spread around	verb:spreads,spreading,spread,spread
+distribute	spread	puts	distribute over
+smear	spread	puts	smear on | slather | slather on | lather on | daub
+smooth	smooth		smooth off | smooth out | smooth over | smooth down | even out
+level	level		level off | level out
+make a well	make		make a hole | make yourself a hole | make yourself a well | make a little well | make some wells | make some holes	verb:makes,making,made,made
+brush	brush	puts	brush on | brush over
+moisten	brush	puts	dampen
+baste	baste	puts	baste over
+paint	brush	puts	paint on
+glaze	glaze	puts prep
+spray	spray	puts	mist | spritz
+pipe	pipe	puts	pipe out | pipe in | pipe on
+frost	frost	puts finishes prep
+dress	dress	puts finishes prep
+shape	shape		shape into | form | form into | mold | mould | mold into | fashion | shape up
+roll	roll		roll up | roll out | roll in | roll into | roll over	verb
+ball up	shape
+press	press		press down | press in | press into | press out | press together | squash | squash down | squish | smush
+pat	pat dry			verb2
+pat down	press		pat out | pat in	verb2
+pinch	pinch		pinch together
+tap				verb2
+scrunch
+crimp	crimp		crimp up
+seal	seal		seal up | close up
+pleat	pleat
+braid	braid		plait
+twist	twist		twist up
+tie	tie		tie up	verb:ties,tying,tied,tied
+truss	tie
+secure	tie		pin
+thread	thread		thread on | skewer
+wrap	wrap		wrap up | wrap in | wrap around	verb2
+fold over	fold		fold up
+line	line		line with
+poke	poke		poke into
+prick	prick		pierce | dock
+punch down	knock back		knock back | knock down | punch
+deflate	knock back		knock the air out | knock the air out of
+stretch	stretch		stretch out | stretch and fold	verb
+laminate	laminate
+assemble	assemble
+put together	assemble			verb:puts,putting,put,put
+build	assemble		build up	verb:builds,building,built,built
+sandwich	sandwich		sandwich together
+unmold	unmold	takes	unmould
+turn out	turn out	takes
+invert	invert
+rough up	rough up
+crisscross	score	cuts
+decorate	decorate	finishes garnishes	pretty up
+stud	stud	puts prep		verb2
+bard	bard	puts prep
+
+# --- heat -----------------------------------------------------------------------------------------------------
+@marks heats
+cook	cook	heats prep	cook off | cook out | cook up | cook down | cook through | cook away | cook on
+precook	cook	heats prep	parcook
+pre cook	cook	heats prep	par cook	verb-last
+fry	fry	heats fries prep	fry off | fry up
+pan fry	pan-fry	heats fries prep		verb-last
+stir fry	stir-fry	heats fries prep		verb-last
+deep fry	deep-fry	heats fries deep prep		verb-last
+shallow fry	shallow-fry	heats fries prep		verb-last
+air fry	air-fry	heats prep		verb-last
+dry fry	toast	heats prep		verb-last
+saute	saute	heats fries prep	saute off	verb:sautes,sauteing,sauteed,sauteed
+sear	sear	heats fries prep	sear off | blister
+brown	brown	heats fries prep	brown off | brown up
+color	brown	heats fries	colour
+sweat	sweat	heats fries prep	sweat off | sweat down
+soften	soften	heats prep	soften up | soften down
+caramelize	caramelize	heats prep	caramelise
+bloom	bloom	heats prep
+temper	temper	heats prep
+toast	toast	heats prep	toast up | toast off
+crisp	crisp	heats	crisp up
+render	render	heats prep	render out | render down | render off
+melt	melt	heats prep	melt down | melt in
+heat	heat	heats prep	heat up | heat through
+reheat	reheat	heats
+warm	warm	heats prep	warm up | warm through
+bring up to temperature	heat	heats	bring up to temp	verb:brings,bringing,brought,brought
+preheat	preheat	ovens changes	heat the oven | preheat the oven
+pre heat	preheat	ovens changes		verb-last
+bake	bake	heats ovens prep	bake off | bake up
+blind bake	bake	heats ovens prep	par bake | parbake	verb-last
+roast	roast	heats ovens prep	roast off | roast up
+broil	broil	heats grills prep
+grill	grill	heats grills prep	grill off | griddle | chargrill
+char grill	grill	heats grills prep		verb-last
+barbecue	grill	heats grills prep	bbq | barbeque
+char	char	heats grills prep	char up	verb:chars,charring,charred,charred
+torch	torch	heats grills prep	blowtorch
+flambe	flambe	heats		verb:flambes,flambeing,flambeed,flambeed
+smoke	smoke	heats prep
+boil	boil	heats boils prep	boil up | boil down | boil off
+bring to a boil	boil	heats boils	bring to the boil | bring to boil | bring up to a boil | bring up to the boil | bring it to a boil | bring it to the boil | bring this to a boil | bring this to the boil | bring that to a boil | bring that to the boil | bring it up to a boil | bring it up to the boil | bring this up to a boil | bring that up to a boil | bring them to a boil | bring everything to a boil | bring everything to the boil | bring back to a boil | bring back to the boil | bring it back to a boil | bring it back to the boil | bring to a rolling boil | bring it to a rolling boil | bring to a full boil | bring to a gentle boil | bring it to a gentle boil	verb:brings,bringing,brought,brought
+come to a boil	boil	heats boils	come to the boil | come up to a boil | come up to the boil	verb:comes,coming,came,come
+up to a boil	boil	heats boils	up to the boil | back to the boil | back to a boil | back up to the boil | back up to a boil	none
+simmer	simmer	heats boils prep	simmer down | simmer away | bubble | bubble away | putter | tick over
+blip	simmer	heats boils	blip away	verb2
+bring to a simmer	simmer	heats boils	bring up to a simmer | bring it to a simmer | bring this to a simmer | bring that to a simmer | bring it up to a simmer | bring this up to a simmer | bring that up to a simmer | bring them to a simmer | bring everything to a simmer | bring to a gentle simmer | bring it to a gentle simmer | bring back to a simmer | bring it back to a simmer | bring down to a simmer | bring it down to a simmer | bring to a bare simmer	verb:brings,bringing,brought,brought
+up to a simmer	simmer	heats boils	back to a simmer | back up to a simmer	none
+come to a simmer	simmer	heats boils	come up to a simmer	verb:comes,coming,came,come
+poach	poach	heats boils prep
+blanch	blanch	heats boils prep	parboil | par boil | scald	verb
+steam	steam	heats boils prep	steam off
+braise	braise	heats boils prep
+stew	stew	heats boils prep	stew down
+slow cook	slow-cook	heats boils prep		verb-last
+pressure cook	pressure-cook	heats boils prep		verb-last
+sous vide	sous-vide	heats boils prep		none
+microwave	microwave	heats prep	nuke
+reduce	reduce	heats boils prep	reduce down
+thicken	thicken	heats boils prep	thicken up | tighten up
+deglaze	deglaze	puts heats
+de glaze	deglaze	puts heats		verb-last
+wilt	wilt	heats prep	wilt down | wilt in
+confit	confit	heats prep		none
+coddle	coddle	heats boils prep
+infuse	infuse	heats waits prep
+steep	steep	waits prep	brew
+pop in the oven	bake	heats ovens		verb2
+put in the oven	bake	heats ovens	put it in the oven | put them in the oven | put that in the oven | put this in the oven	verb:puts,putting,put,put
+go in the oven	bake	heats ovens	go into the oven	verb:goes,going,went,gone
+finish	finish	finishes	finish off | finish up
+finish cooking	cook	heats		verb
+burn off	reduce	heats	boil away
+dry roast	toast	heats prep		verb-last
+dehydrate	dry	heats prep
+cure	cure	waits prep
+par fry	fry	heats fries prep		verb-last
+
+# --- the cooker ---------------------------------------------------------------------------------------------
+@marks changes
+turn up	increase		turn the heat up | turn up the heat | turn it up | turn the oven up
+turn down	lower		turn the heat down | turn down the heat | turn it down | turn that down | turn the oven down | turn it right down | turn the heat right down
+turn to low	lower		turn it to low | turn it down to low | turn the heat to low | turn the heat down to low
+lower	lower		lower the heat
+reduce the heat	lower		reduce heat | reduce the temperature
+drop the heat	lower		drop the temperature | drop the temp	verb2
+knock the heat down	lower		knock the heat back | back off the heat | crank down | dial down
+bring the heat down	lower		bring down the heat | bring the temperature down	verb:brings,bringing,brought,brought
+increase	increase		increase the heat | raise | raise the heat | crank up | crank it up | crank | crank up the heat | crank the heat up | bump up | bump up the heat | jack up the heat | whack up the heat | kick up the heat
+turn on	turn on		turn the heat on | turn the oven on | turn on the heat | turn on the oven | switch on | flick on | fire up
+turn off	turn off		switch it off | switch that off | turn the heat off | turn off the heat | turn it off | turn that off | turn the oven off | turn off the oven | switch off | kill the heat | switch the heat off
+cut the heat	turn off			verb:cuts,cutting,cut,cut
+take off the heat	remove	takes changes	take it off the heat | take that off the heat | take this off the heat | take them off the heat | take the pan off the heat | take the pot off the heat | take off heat	verb:takes,taking,took,taken
+remove from the heat	remove	takes changes	remove from heat | pull off the heat | pull it off the heat
+adjust	adjust
+
+# --- waiting, cold ----------------------------------------------------------------------------------------------
+@marks waits
+rest	rest
+let rest	rest		let it rest | let that rest | let this rest | let them rest | let the dough rest | let the meat rest	verb:lets,letting,let,let
+leave to rest	rest		leave it to rest | leave that to rest | leave them to rest | leave to sit | leave it to sit	verb:leaves,leaving,left,left
+allow to rest	rest		allow it to rest | allow to stand | allow to sit | allow it to sit | allow it to stand
+sit	sit		sit there	verb:sits,sitting,sat,sat
+let sit	sit		let it sit | let that sit | let this sit | let them sit | let it hang out | let that hang out | let it stand | let that stand | let stand | let this stand | let it be	verb:lets,letting,let,let
+leave	leave	waits idle	leave to stand | leave it alone | leave be | leave alone | leave it be | leave on	verb:leaves,leaving,left,left
+stand	stand			verb:stands,standing,stood,stood
+soak	soak	waits prep	soak in | soak off | presoak
+pre soak	soak	waits prep		verb-last
+hydrate	soak	waits prep	rehydrate | plump | plump up
+let soak	soak		let it soak | let them soak | let that soak	verb:lets,letting,let,let
+marinate	marinate	waits prep	marinade
+let marinate	marinate		let it marinate | let that marinate | let them marinate | let this marinate	verb:lets,letting,let,let
+brine	brine	waits prep
+pickle	pickle	waits prep
+quick pickle	pickle	waits prep		verb-last
+ferment	ferment	waits prep
+macerate	macerate	waits prep
+rise	rise			verb:rises,rising,rose,risen
+let rise	rise		let it rise | let that rise | let the dough rise | let them rise | let it prove | let it proof | let that prove | let that proof | let prove | let proof	verb:lets,letting,let,let
+leave to rise	rise		leave it to rise | leave to prove | leave to proof | leave it to prove | leave it to proof	verb:leaves,leaving,left,left
+prove	prove	waits prep
+proof	proof	waits prep
+double in size	rise		double up
+cool	cool	waits prep	cool down | cool off | cool completely
+let cool	cool		let it cool | let that cool | let them cool | let it cool down | let that cool down | let this cool | let them cool down | let this cool down | let it cool off	verb:lets,letting,let,let
+leave to cool	cool		leave it to cool | leave them to cool | leave that to cool	verb:leaves,leaving,left,left
+set up	set			verb:sets,setting,set,set
+firm up	set		congeal
+gel	set		jell	verb:gels,gelling,gelled,gelled
+let set	set		let it set | let that set | let them set	verb:lets,letting,let,let
+chill	chill	waits cold prep	chill down
+refrigerate	refrigerate	waits cold
+pop in the fridge	chill	waits cold	pop it in the fridge | pop them in the fridge | pop that in the fridge	verb2
+put in the fridge	chill	waits cold	put it in the fridge | put them in the fridge | put that in the fridge | put this in the fridge	verb:puts,putting,put,put
+stick in the fridge	chill	waits cold	stick it in the fridge | stick that in the fridge | stick them in the fridge	verb:sticks,sticking,stuck,stuck
+go in the fridge	chill	waits cold	go into the fridge	verb:goes,going,went,gone
+freeze	freeze	waits cold prep		verb:freezes,freezing,froze,frozen
+thaw	thaw	waits prep	defrost
+hang	hang			verb:hangs,hanging,hung,hung
+age	age	waits prep		verb:ages,aging,aged,aged
+dry out	dry	waits
+mature	mature	waits prep	ripen
+develop	rest		mellow
+hold	hold	waits idle		verb:holds,holding,held,held
+keep warm	keep warm	waits	keep hot | keep it warm | keep them warm | keep that warm	verb:keeps,keeping,kept,kept
+wait	wait	light
+relax	rest
+stay	leave	waits idle
+store	store	hidden	store away
+
+# --- taking out, cleaning -----------------------------------------------------------------------------------
+@marks takes
+remove	remove		extract | fish out | pull off | yank out | pull from the oven
+take out	remove		take off | take from | take up | take it out | take that out | take them out | take it out of the oven | take out of the oven | take them out of the oven | take that out of the oven	verb:takes,taking,took,taken
+pull out of the oven	remove		pull it out of the oven | pull them out of the oven | pull it out | pull them out | pull it off
+come out of the oven	remove		come out | come off	verb:comes,coming,came,come
+get out	remove		get it out | get them out	verb:gets,getting,got,gotten
+lift	lift		lift out | lift off | lift up
+drain	drain	takes prep	drain off | drain away | pour off | pour away
+strain	strain	takes prep	strain out | strain off
+put it through a sieve	strain		put that through a sieve | put them through a sieve | put through a sieve	verb:puts,putting,put,put
+pass it through a sieve	strain		push it through a sieve | pass through a sieve | push through a sieve | pass that through a sieve | push that through a sieve
+sift	sift	mixes puts prep	sift in | sift together | sift over
+sieve	sift	mixes prep
+skim	skim		skim off	verb2
+scrape	scrape		scrape up | scrape off | scrape out
+scrape down	scrape
+discard	discard		toss out | compost | ditch | pour out
+throw away	discard		throw out	verb:throws,throwing,threw,thrown
+get rid of	discard			verb:gets,getting,got,gotten
+bin	discard			verb2
+reserve	reserve	takes prep
+keep back	reserve		keep aside | keep to one side	verb:keeps,keeping,kept,kept
+hold back	reserve			verb:holds,holding,held,held
+save	reserve		save back | save for later
+rinse	rinse	takes prep	rinse off | rinse out
+give it a rinse	rinse		give them a rinse | give that a rinse | give it a good rinse | give them a good rinse | give it a wash | give them a wash	verb:gives,giving,gave,given
+wash	wash	takes prep	wash off
+scrub	scrub	takes prep		verb2
+clean	clean	takes prep	clean off
+wipe	wipe		wipe off | wipe down | wipe out | wipe away
+dry	dry	takes prep	dry off | towel off
+pat dry	pat dry	takes prep		verb2
+pat dry with	pat dry	takes	pat them dry | pat it dry | pat that dry | pat this dry	verb2
+blot	pat dry	takes	blot dry	verb2
+dab dry	pat dry	takes	dab	verb2
+wring	squeeze		wring out	verb:wrings,wringing,wrung,wrung
+squeeze out	squeeze	takes	squeeze dry | press dry
+spin dry	dry		spin	verb:spins,spinning,spun,spun
+uncover	uncover
+unfold	unroll		unroll
+take the lid off	uncover		take off the lid	verb:takes,taking,took,taken
+unwrap	unwrap			verb2
+open	open		open up
+release	release
+run a knife around	release		run a knife round | run a knife around the edge | run a knife round the edge | run a knife around the edges | run your knife around | run a knife around the outside	verb:runs,running,ran,run
+vent	release
+@marks
+flip	flip	brief	flip over | flip around	verb2
+turn	turn	brief	turn around | rotate
+turn over	turn	brief	turn it over | turn them over | turn that over | turn them round | turn upside down
+cover	cover	brief	cover up | cover with | cover over
+put the lid on	cover	brief	put a lid on | put the lid back on | put a lid on it	verb:puts,putting,put,put
+pop the lid on	cover	brief	pop a lid on | clap a lid on | clap the lid on	verb2
+close the lid	cover	brief	shut the lid
+tent	cover		cover loosely
+weigh down	press		weight down
+sterilize	sterilize	boils	sterilise
+
+# --- seasoning, judging -----------------------------------------------------------------------------------------
+@marks seasons
+season	season	seasons prep	season up | season with | season again
+season to taste	season
+grease	grease	seasons prep	grease up
+adjust the seasoning	season		adjust seasoning | correct the seasoning | check the seasoning | check for seasoning | taste for seasoning
+@marks
+taste	taste		taste again
+check	check		check on | test
+stick a skewer in	check		stick a toothpick in | stick a thermometer in | poke a skewer in | stick a knife in	verb:sticks,sticking,stuck,stuck
+put a thermometer in	check		put your thermometer in | put the thermometer in | put a skewer in | put a toothpick in	verb:puts,putting,put,put
+skewer in the middle	check		toothpick in the middle | knife in the middle | thermometer in the middle	none
+measure	measure		measure out | measure up
+weigh	weigh		weigh out
+sweeten	sweeten	seasons
+spice	season	seasons	spice up | perk up
+sharpen	season		brighten | brighten up | balance | balance out
+flavor	flavor	prep	flavour | perfume | enrich | aromatize
+double	double	prep
+repeat	repeat
+keep an eye on	watch	hidden		verb:keeps,keeping,kept,kept
+
+# --- finishing ---------------------------------------------------------------------------------------------------
+@marks finishes puts
+sprinkle	sprinkle		sprinkle over | sprinkle on | sprinkle in | sprinkle with | sprinkle around
+scatter	scatter		scatter over | scatter on | strew
+dust	dust		dust over | dust with | dust on
+garnish	garnish	garnishes	garnish with
+shower	scatter		rain in
+finish with	finish		end with
+dot	dot		dot with | dot over	verb2
+fleck	sprinkle
+@marks serves
+serve	serve		serve up | serve with | serve over
+plate up	plate		dish up | dish out
+eat	eat			verb:eats,eating,ate,eaten
+enjoy	enjoy
+tuck into	eat		devour | dive in
+dig in	eat		dig into	verb:digs,digging,dug,dug
+@marks
+dunk in	dip
+
+# --- readying -----------------------------------------------------------------------------------------------------
+prepare	prepare	light
+prep	prepare	light	prep up	verb2
+prime	prepare	light
+attach	attach	light
+switch to	use	light
+collect	gather	light	gather | gather up | round up
+reserve for later	reserve	takes
+
+# --- too weak to be a step ------------------------------------------------------------------------------------------
+@marks light
+get	get			verb:gets,getting,got,gotten
+go	go		go for | go over | go back	verb:goes,going,went,gone
+make	make		make up | make sure	verb:makes,making,made,made
+have	have			verb:has,having,had,had
+keep	keep		keep on | keep going	verb:keeps,keeping,kept,kept
+let	let			verb:lets,letting,let,let
+take	take			verb:takes,taking,took,taken
+use	use		use up
+do	do			verb:does,doing,did,done
+come	come		come up	verb:comes,coming,came,come
+give	give			verb:gives,giving,gave,given
+start	start		start off | start with | start out | kick off
+begin	start		begin with	verb:begins,beginning,began,begun
+continue	continue		carry on | move on
+try	try		try out
+see	see			verb:sees,seeing,saw,seen
+look	look		look for | look at
+want	want
+need	need
+bring	bring		bring in | bring out | bring back	verb:brings,bringing,brought,brought
+grab	get		grab a hold of	verb2
+turn into	become		end up
+become	become			verb:becomes,becoming,became,become
+help	help
+stop	stop			verb2
+change	change
+call	call
+allow	allow
+create	make
+ensure	ensure
+avoid	avoid
+find	find			verb:finds,finding,found,found
+buy	buy	light hidden	pick up	verb:buys,buying,bought,bought
+feel	feel			verb:feels,feeling,felt,felt
+smell	smell			verb:smells,smelling,smelled,smelled
+hear	hear			verb:hears,hearing,heard,heard
+run	run		run through | run around	verb:runs,running,ran,run
+hit	hit			verb:hits,hitting,hit,hit
+happen	happen
+happen to	happen
+absorb	absorb		soak up | suck up
+stick together	hold			verb:sticks,sticking,stuck,stuck
+fall apart	fall apart			verb:falls,falling,fell,fallen
+burn	burn		scorch
+curdle
+overcook			overbake | overmix | overdo
+
+# --- talk -----------------------------------------------------------------------------------------------------------
+@marks hidden
+watch	watch		watch out
+subscribe	subscribe
+click	click
+follow	follow
+share	share
+comment	comment
+know	know			verb:knows,knowing,knew,known
+think	think			verb:thinks,thinking,thought,thought
+love	love
+tell	tell			verb:tells,telling,told,told
+talk	talk		talk about
+show	show			verb:shows,showing,showed,shown
+remember	remember
+forget	forget			verb:forgets,forgetting,forgot,forgotten
+explain	explain
+wonder	wonder
+learn	learn
+
+# --- participles with no verb of their own ----------------------------------------------------------------------------
+@tag DONE
+@forms none
+@marks prep
+confit
+
+# --- second readings: words that are verbs first, and things second ---
+@tag OVEN
+@forms noun
+@marks
+grill
+
+@tag TOOL
+@forms noun
+@marks
+whisk
+brush
+skewer
+
+@tag PLACE
+@forms noun
+@marks
+top	surface
+
+@tag HEAT
+@forms none
+@marks
+heat
+
+@tag STATE
+@forms none
+@marks
+warm
+cool
+dry	dried
+brown
+clean
+
+@tag PART
+@forms noun
+@marks
+mix	mixture
+glaze
+rub
+crumble
+drizzle
+garnish
+layer
+dip
+mash
+tempering
+
+@tag DISH
+@forms noun
+@marks
+stew
+poke	rice bowl
+stir fry	stir-fry
+melt	sandwich
+wrap
+toast
+roast
+scramble
+roll
+dip
+punch	cocktail
+mash	mashed potato
+confit
+skewers
+
+@tag EATER
+@forms noun
+@marks
+serving			portion | helping
+plate	serving		plateful | bowl | bowlful
+lunch	serving		dinner | supper | meal
+
+@tag PART
+@forms none
+@marks
+
+@tag EXTRACT
+@forms none
+@marks
+peel
+
+@tag FOOD
+@forms none
+@marks uncounted ground
+mince	mince	generic	lean mince
+@forms noun
+@marks meat
+bone		generic
+
+@tag FOOD
+@forms none
+@marks aside cooked uncounted
+toast

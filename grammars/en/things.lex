@@ -1,0 +1,625 @@
+# Vessels, ovens, tools, places, heat, sizes, states, manners, parts of dishes, dishes, eaters.
+# SPDX-License-Identifier: MIT
+
+@tag VESSEL
+@forms noun
+@marks wet
+pot			big pot | large pot | soup pot | small pot | cooking pot | heavy bottomed pot | heavy pot
+stockpot			stock pot
+dutch oven			french oven
+casserole dish			casserole pot | casserole pan
+saucepan			sauce pan | small saucepan | milk pan | heavy bottomed saucepan | large saucepan | medium saucepan | heavy saucepan
+pan			big pan | large pan | heavy pan | heavy bottomed pan
+tagine
+kettle
+double boiler			bain marie | water bath
+steamer			steamer basket | bamboo steamer | steaming basket
+slow cooker			crockpot | crock pot
+pressure cooker			instant pot | electric pressure cooker | multicooker
+rice cooker
+deep fryer			deep fat fryer | fryer
+fondue pot
+canning pot
+preserving pan			jam pan
+@marks wet fries
+skillet			cast iron skillet | cast iron pan | cast iron | large skillet | iron skillet | nonstick skillet | heavy skillet | electric skillet
+frying pan			fry pan | frypan | nonstick pan | non stick pan | non stick frying pan | nonstick frying pan | large frying pan | omelette pan | crepe pan | carbon steel pan
+saute pan
+wok			kadai | karahi
+griddle pan			grill pan | griddle | flat top | tawa | comal
+paella pan
+@marks
+bowl			mixing bowl | large bowl | big bowl | small bowl | medium bowl | separate bowl | metal bowl | glass bowl | salad bowl | heatproof bowl | stand mixer bowl | shallow bowl | mixer bowl | serving bowl
+baking sheet			sheet pan | cookie sheet | half sheet pan | sheet tray | baking tray | oven tray | tray | sheet pan tray | flat tray | rimmed baking sheet | cookie tray | quarter sheet pan | lined tray
+baking dish			baking pan | oven dish | ovenproof dish | gratin dish | lasagna dish | glass baking dish | pyrex dish | pyrex | ovenproof pan | shallow dish | shallow baking dish
+roasting tin			roasting pan | roasting tray | roaster | roasting dish | oven tin
+cake pan			cake tin | springform pan | springform tin | round pan | round tin | square pan | square tin | sandwich tin | baking tin | jelly roll pan | swiss roll tin | springform | springform cake tin
+loaf pan			loaf tin | bread tin | bread pan
+muffin tin			muffin pan | muffin tray | cupcake tin | cupcake pan | bun tin | mini muffin tin | cupcake tray | muffin cup
+bundt pan			bundt tin | tube pan
+pie dish			pie plate | pie pan | pie tin
+tart pan			tart tin | flan tin | quiche dish | flan dish | quiche pan
+ramekin			custard cup | pudding basin | pudding bowl | souffle dish | ramekin dish
+pizza stone			baking stone | baking steel | pizza steel | pizza pan
+popsicle mold
+ice cube tray
+mold			mould | jelly mould | cookie mold
+plate			platter | serving plate | serving platter | dinner plate | paper plate | side plate
+dish			serving dish
+board			cutting board | chopping board | wooden board | pastry board | bread board
+glass			tall glass | tumbler | cocktail glass
+mug
+jug			measuring jug | pitcher | measuring cup
+blender			food processor | processor | liquidizer | liquidiser | mini chopper | blender jug | high speed blender | bullet blender
+mixer			stand mixer | hand mixer | electric mixer | standing mixer | table mixer | kitchen mixer
+thermos
+cooler
+freezer bag			zip bag | zip lock bag | zip top bag | ziplock | ziplock bag | plastic bag | resealable bag | resealable plastic bag | sandwich bag | zipper bag
+piping bag			pastry bag
+storage container			airtight container | plastic container | sealed container | tupperware
+mason jar			glass jar | kilner jar | sterilised jar | sterilized jar
+proofing basket			banneton | proving basket
+colander			strainer | sieve | fine mesh sieve | fine sieve | fine mesh strainer | salad spinner
+cooling rack			wire rack | roasting rack | oven rack
+mortar			mortar and pestle | pestle and mortar | molcajete
+sink
+bucket
+basin
+crock
+terrine
+lid			tight fitting lid
+
+@tag OVEN
+oven			main oven | convection oven | toaster oven | fan oven | pizza oven | wood oven | wood fired oven | hot oven | moderate oven | low oven | slow oven | warm oven | preheated oven
+broiler	grill		hot grill | overhead grill | gas grill | charcoal grill | top grill | salamander
+barbecue			bbq | barbeque | braai | coals | hot coals | charcoal | smoker | fire | open fire | fire pit
+stove			hob | stovetop | stove top | burner | cooktop | gas stove | cooker | flame | induction hob | back burner | hot plate
+microwave			microwave oven
+air fryer
+dehydrator
+toaster
+waffle iron			waffle maker
+sandwich press			panini press
+bread machine			bread maker
+ice cream maker			ice cream machine | churner
+sous vide machine	immersion circulator		immersion circulator | sous vide bath
+
+@tag TOOL
+knife			sharp knife | chef's knife | chefs knife | paring knife | bread knife | serrated knife | carving knife | butter knife | palette knife | table knife | cleaver
+fork
+spoon			wooden spoon | metal spoon | slotted spoon | serving spoon | perforated spoon | large spoon | measuring spoon | soup spoon
+balloon whisk	whisk		wire whisk | electric whisk | egg beater | hand whisk | beaters
+spatula			rubber spatula | fish slice | offset spatula | silicone spatula | turner | bench scraper | dough scraper | scraper | bowl scraper
+tongs
+ladle
+spider			skimmer
+peeler			vegetable peeler | speed peeler | y peeler
+grater			box grater | microplane | zester | cheese grater | fine grater
+mandoline			mandolin
+masher			potato masher | ricer | potato ricer
+garlic press			garlic crusher
+can opener			tin opener
+rolling pin
+cookie cutter			biscuit cutter | round cutter | pastry cutter | cutter | pizza cutter | pizza wheel
+ice cream scoop
+cookie scoop
+melon baller
+scissors			kitchen scissors | kitchen shears | shears
+pastry brush	brush		basting brush
+thermometer	inside		meat thermometer | instant read thermometer | probe thermometer | sugar thermometer | candy thermometer | oven thermometer | probe | temperature probe
+scale			kitchen scale | digital scale | scales
+timer
+wooden skewer	skewer		bamboo skewer | metal skewer | cocktail stick | toothpick | tooth pick | cake tester
+foil			aluminum foil | tin foil | aluminium foil | kitchen foil | tinfoil
+parchment paper			baking paper | greaseproof paper | baking parchment | parchment | wax paper | waxed paper | silicone mat | silpat | greaseproof
+plastic wrap			cling film | clingfilm | saran wrap | cling wrap | glad wrap
+paper towel			kitchen paper | kitchen roll | kitchen towel | absorbent paper
+tea towel			dish towel | cloth | clean cloth | damp cloth | damp towel | towel | dish cloth
+cheesecloth			muslin | muslin cloth
+twine			string | kitchen string | butcher's twine | kitchen twine | butchers twine
+gloves			oven glove | oven mitt | rubber gloves
+piping nozzle			nozzle | piping tip
+chopstick
+meat mallet			mallet | meat tenderizer
+juicer			citrus press | lemon squeezer | reamer
+immersion blender			stick blender | hand blender | immersion stick
+dough hook			paddle attachment | whisk attachment | paddle | bread hook
+muffin case			paper case | cupcake case | cupcake liner | muffin liner | paper liner | cupcake paper
+baking beans			pie weights | baking weights
+blowtorch			blow torch | kitchen torch
+pasta machine			pasta roller | pasta maker
+spice grinder			coffee grinder | pepper mill | pepper grinder
+apron
+pizza peel
+funnel
+basting bulb	baster		turkey baster
+wood chips
+popsicle stick			lolly stick
+spray bottle
+splatter guard			splatter screen
+cookbook			recipe book
+
+@tag PLACE
+inside			thickest part | thickest point | deepest part | internal | internally | internal temperature | core temperature | inside temperature | in the center | in the middle | in the centre
+center			centre | middle
+outside			edges | edge | rim | outer edge | border
+surface			top side
+bottom			underside
+fridge			refrigerator | icebox | cold box
+freezer			deep freeze
+counter			countertop | counter top | worktop | work surface | kitchen counter | bench | kitchen bench | work bench | floured surface | floured counter | lightly floured surface
+table
+shelf			middle shelf | top shelf | bottom shelf | center rack | middle rack | top rack | bottom rack | lower shelf | lower rack
+warm place			warm spot | draft free place | draught free place | airing cupboard | windowsill
+cool place			cool dark place | pantry | larder | cupboard
+window
+@forms none
+shelves	shelf	plural
+
+@tag HEAT
+@marks
+temperature	heat		temp
+@forms none
+medium heat	medium		medium | moderate heat | moderate | a medium heat | medium flame | mid heat | middle heat
+high heat	high		high | a high heat | full heat | full blast | as hot as it goes | maximum heat | screaming hot | ripping hot | full whack | fierce heat | strong heat | big heat | high flame | really high heat | full power
+low heat	low		low | a low heat | gentle heat | a gentle heat | low flame | lowest heat | very low heat | the lowest heat | low and slow | barely on | lowest setting | small flame
+medium high heat	medium-high		medium high | medium to high heat | medium to high | a medium high heat | medium hot | moderately high heat | moderately high | medium high flame | mid to high heat
+medium low heat	medium-low		medium low | low to medium heat | medium to low heat | medium to low | low medium | low to medium | low medium heat | a medium low heat | moderately low heat
+residual heat	residual		carryover heat | indirect heat | direct heat
+
+@tag SIZE
+@forms none
+large			big | good size | good sized | larger | jumbo | huge | giant | largish | biggish | decent sized | fist sized
+small			little | tiny | smaller | smallish | mini | teeny | baby
+medium			medium sized | medium size | average | average sized | regular sized
+extra large			xl | very large
+
+@tag STATE
+@forms none
+cold		prep	ice cold | fridge cold | really cold | very cold | cold from the fridge | straight from the fridge | well chilled
+room temperature			at room temperature | room temp | at room temp | come to room temperature
+lukewarm	warm		tepid | hand hot | blood temperature | body temperature | slightly warm | hand warm
+hot		prep	piping hot | boiling hot | just boiled
+fresh			freshly picked | garden fresh | in season
+ripe			very ripe | just ripe | overripe | over ripe | really ripe
+unripe			underripe | firm ripe
+raw			uncooked
+ready cooked	cooked		fully cooked | leftover
+frozen
+dried			sun dried
+canned			tinned | jarred | bottled
+salted
+unsalted			no salt added | no added salt
+unsweetened			sugar free
+low sodium	low-sodium		reduced sodium | low salt | reduced salt
+low fat	low-fat		reduced fat | fat free | nonfat | non fat | light | lite | semi skimmed
+full fat	full-fat
+lean			extra lean
+fatty
+boneless			bone out
+bone in	bone-in		on the bone
+skinless
+skin on	skin-on		with the skin on
+boneless skinless			skinless boneless
+bone in skin on	bone-in skin-on		skin on bone in
+seedless
+whole
+firm
+soft	softened	prep
+tender			fork tender
+crisp			crispy | crunchy
+crusty
+stale			day old | days old
+thick			thick cut
+thin			thin cut
+coarse			coarsely ground
+fine
+smooth
+chunky
+creamy
+sweet
+sour			tart | tangy
+bitter
+spicy
+mild
+strong
+plain
+organic			free range | grass fed | pasture raised
+homemade			home made
+store bought	store-bought		shop bought | ready made
+good quality	good-quality		best quality | high quality | decent | nice
+extra virgin
+golden			golden brown | lightly golden | light golden | deep golden | golden and crisp | light brown | nutty brown
+dark brown	brown
+white
+red
+green
+yellow
+purple
+black
+pink
+dark
+translucent			see through | glassy
+opaque
+fragrant			aromatic
+puffy
+crumbly
+watery
+salty
+floppy
+wobbly
+bubbly	bubbling
+fluffy			light and fluffy | pale and fluffy
+sticky
+shiny			glossy
+foamy			frothy
+stiff
+juicy
+wet			damp
+al dente
+done			ready | cooked through
+rare
+medium rare
+gluten free	gluten-free
+dairy free	dairy-free		lactose free | non dairy
+vegan			vegetarian | plant based
+old
+young
+floury
+waxy
+leafy
+flat leaf	flat-leaf
+heirloom
+wild
+farmed
+flaky
+powdered
+instant
+quick cook	quick-cook		quick cooking
+long grain	long-grain
+short grain	short-grain
+wholegrain	whole-grain		whole grain | wholemeal
+loose
+runny
+silky
+tough
+dense
+light and airy	light
+plump
+bite size	bite-size		bite sized
+oven ready	oven-ready
+heatproof
+nonstick			non stick
+clear
+rich
+unpeeled			skins on
+undrained
+unbleached
+
+@tag MANNER
+@forms none
+@marks
+finely			very finely | super finely | nice and fine | really finely | nice and finely
+thinly			very thinly | really thinly | nice and thin | as thin as you can | paper thin
+roughly			coarsely | nice and rough
+thickly
+gently			very gently | carefully | slowly | lightly | softly | delicately | nice and slow | nice and gently | nice and gentle
+vigorously			hard | energetically | rapidly | briskly | fast
+well			very well | really well | thoroughly | good and well | completely | fully | properly | nicely | all the way | all the way through
+evenly			even | uniformly | in an even layer | in one layer | in a single layer
+freshly			fresh ground
+quickly			quick | briefly
+constantly			continuously | all the time | nonstop
+occasionally			from time to time | every now and then | now and then | every so often | once in a while | now and again | frequently | often
+gradually			little by little | bit by bit | a little at a time | a bit at a time | in a thin stream | in a steady stream | one at a time | one by one | in batches | in stages
+generously			liberally | heavily
+diagonally			on the diagonal | on the bias | on a bias | crosswise | crossways | lengthwise | lengthways | across the grain | against the grain | widthwise
+loosely
+tightly
+firmly
+partially			partly
+together
+separately
+immediately			right away | straight away
+barely
+slightly
+simply
+
+# --- parts made within a dish ---
+# Not a length of time, but later.
+in a minute			in a second | in a sec | in a moment | in just a minute | in a wee minute
+
+@tag PART
+@forms noun
+@marks
+sauce			pan sauce | cream sauce | dipping sauce | butter sauce | wine sauce
+marinade
+dough			pasta dough | tart dough | pastry dough
+mixture			egg mixture | flour mixture | milk mixture | butter mixture | meat mixture | sugar mixture | cream mixture | dry mixture | wet mixture | chicken mixture | cheese mixture | chocolate mixture | yeast mixture | onion mixture | potato mixture | vegetable mixture | beef mixture | rice mixture | crumb mixture | tomato mixture | apple mixture | dry mix | wet mix
+crust			bottom crust | top crust
+base			biscuit base | soup base | flavor base | flavour base | shortbread base
+crumb			crumb coating
+slurry			cornflour slurry | starch slurry
+roux
+pastry			pastry lid
+meringue
+ganache
+pastry cream	custard		custard base | creme patissiere
+slaw
+liquid			wet ingredients | wet ingredient | cooking liquor | braising liquid | liquor | juices | poaching liquid
+dry ingredients			dry ingredient | dry stuff | dry goods
+solids
+meatball mixture
+meatballs
+patty
+sponge
+foam
+seasoned flour	spice mix
+water bath			ice bath
+shell
+stuffing mixture	stuffing
+tadka	tempering		tarka | chaunk
+bouquet	bouquet garni
+sides	side	plural		none
+
+# --- dishes ---
+@tag DISH
+@forms noun
+@marks
+beef stew	stew		lamb stew | fish stew | chicken stew | vegetable stew | hotpot | hot pot | lancashire hotpot | irish stew | pork stew | seafood stew
+soup			chicken soup | noodle soup | chicken noodle soup | vegetable soup | lentil soup | pea soup | split pea soup | potato soup | onion soup | mushroom soup | pumpkin soup | squash soup | leek soup | fish soup | bean soup | egg drop soup | wedding soup | hot and sour soup | broccoli soup | potato leek soup | leek and potato soup | cabbage soup | carrot soup | cauliflower soup | tortilla soup | corn soup | barley soup
+chowder			clam chowder | corn chowder | fish chowder | seafood chowder
+bisque			lobster bisque
+gazpacho
+borscht
+minestrone
+goulash			goulash soup
+chili con carne	chili		chilli con carne | white chicken chili | turkey chili | bowl of chili | pot of chili | vegetarian chili
+gumbo
+jambalaya
+ramen bowl
+pho
+laksa
+tom yum			tom kha | tom kha gai
+congee			jook
+ajiaco
+pozole
+menudo
+cioppino
+bouillabaisse
+cassoulet
+ratatouille
+pot au feu
+blanquette
+coq au vin
+beef bourguignon			boeuf bourguignon
+ragu			bolognese | spaghetti bolognese | meat ragu | lamb ragu
+stroganoff			beef stroganoff | mushroom stroganoff
+curry			chicken curry | green curry | red curry | thai curry | vegetable curry | lamb curry | fish curry | beef curry | chickpea curry | katsu curry | butter chicken | tikka masala | chicken tikka masala | korma | vindaloo | rogan josh | massaman curry | madras | jalfrezi | balti | prawn curry | potato curry | lentil curry | coconut curry | egg curry | saag paneer | palak paneer | chana masala | aloo gobi | dopiaza | bhuna | dhansak | rendang | beef rendang
+tarka dal	dal		dal makhani
+biryani			chicken biryani
+pilaf			pilau | pulao | rice pilaf
+paella
+risotto			mushroom risotto
+fried rice			egg fried rice | nasi goreng
+rice bowl			bowl meal | grain bowl | poke bowl | buddha bowl | donburi
+bibimbap
+sushi			sushi roll | maki | sashimi | nigiri
+chicken stir fry	stir-fry		beef stir fry | vegetable stir fry
+pad thai
+chow mein
+kung pao chicken
+general tso chicken
+sweet and sour pork			sweet and sour chicken
+orange chicken
+mapo tofu
+teriyaki chicken			chicken teriyaki
+tempura
+okonomiyaki
+yakitori
+japchae
+bulgogi
+satay			chicken satay | satay skewers
+spring roll			egg roll | summer roll
+dumpling			potsticker | gyoza | soup dumpling | jiaozi | momo
+dim sum
+banh mi
+larb
+chicken adobo	adobo
+kofta			kofte
+kebab			kabob | shish kebab | souvlaki | shashlik | brochette
+shawarma			doner | gyro
+falafel
+shakshuka
+moussaka
+spanakopita
+dolma			stuffed grape leaves
+fattoush
+tabbouleh
+fattah
+mezze
+couscous salad
+taco			fish taco | beef taco
+burrito			burrito bowl
+enchilada			chicken enchiladas
+quesadilla
+fajita			chicken fajitas
+nachos
+tamale
+empanada
+arepa
+ceviche
+tostada
+chilaquiles
+huevos rancheros
+carnitas
+barbacoa
+birria
+feijoada
+pupusa
+chimichanga
+taquito			flauta
+elote
+burger			cheeseburger | veggie burger | slider | bean burger | beef burger | chicken burger
+sandwich			toastie | grilled cheese | grilled cheese sandwich | sub | club sandwich | panini | hoagie | cheesesteak | blt | tuna melt | croque monsieur | reuben | submarine sandwich | ice cream sandwich
+sloppy joe
+pizza			margherita | calzone | stromboli | flatbread pizza | pizza pie
+avocado toast	toast		french toast | cheese on toast | beans on toast | eggy bread | bruschetta | crostini
+welsh rarebit			rarebit
+pasta dish	pasta		carbonara | spaghetti carbonara | cacio e pepe | pasta bake | fettuccine alfredo | puttanesca | aglio e olio | amatriciana | primavera | pasta salad | one pot pasta | baked ziti | tuna pasta bake | pasta carbonara
+lasagna			lasagne
+mac and cheese			macaroni cheese | macaroni and cheese | mac n cheese | mac & cheese
+tuna casserole
+casserole			chicken casserole | green bean casserole | breakfast casserole | bean casserole | hash brown casserole
+gratin			potato gratin | dauphinoise | scalloped potatoes | au gratin potatoes
+pot pie			chicken pot pie
+shepherd's pie			shepherds pie | cottage pie | fish pie
+meatloaf			meat loaf
+meatball
+pot roast
+roast dinner	roast		sunday roast | roast lamb | roast pork | roast turkey
+roast vegetables			roasted vegetables
+schnitzel			katsu | tonkatsu | milanese | chicken kiev | chicken parmesan | chicken parm | cordon bleu | escalope
+fried chicken			chicken nugget | popcorn chicken | buffalo wings | hot wings
+fish and chips
+fishcake			crab cake | salmon cake
+croquette			arancini
+rissole
+fritter			corn fritter | zucchini fritter | bhaji | onion bhaji | pakora | hush puppy
+samosa
+latke			rosti | potato pancake | potato cake | hash
+bubble and squeak
+toad in the hole
+beef wellington			wellington
+sausage roll
+scotch egg
+pasty			cornish pasty
+stuffed peppers			stuffed pepper | stuffed tomatoes | stuffed cabbage | cabbage roll | stuffed mushrooms
+osso buco
+carpaccio
+tartare			steak tartare
+smoked brisket
+sauerbraten
+piroshki
+stuffed shells
+salad			green salad | caesar salad | potato salad | greek salad | chicken salad | tuna salad | egg salad | fruit salad | side salad | waldorf salad | nicoise salad | cobb salad | bean salad | quinoa salad | tomato salad | caprese | caprese salad | cucumber salad | warm salad | rice salad | noodle salad | beet salad | broccoli salad | panzanella | macaroni salad | garden salad | house salad | kale salad | spinach salad | lentil salad | orzo salad
+coleslaw
+omelette			omelet | spanish omelette | tortilla espanola
+frittata
+quiche			quiche lorraine
+tofu scramble	scramble
+eggs benedict
+deviled eggs			deviled egg
+souffle			cheese souffle
+pancake			hotcake | flapjack | buttermilk pancake | american pancakes | blueberry pancakes | dutch baby | pikelet | dosa
+overnight oats	porridge		baked oats
+smoothie			smoothie bowl
+breakfast		generic	brunch | lunch | dinner | supper | full english | appetizer | main course | dessert | side dish | snack | meal
+pudding
+pie			apple pie | cherry pie | pumpkin pie | pecan pie | meat pie | key lime pie | lemon meringue pie | steak pie | chicken pie | blueberry pie | peach pie | banoffee pie | hand pie | steak and kidney pie | mince pie | custard pie | cream pie | chocolate pie | rhubarb pie | coconut cream pie | strawberry pie | sweet potato pie
+tart			tartlet | lemon tart | fruit tart | treacle tart | bakewell tart | custard tart | tarte tatin | onion tart | tomato tart | galette | egg tart | flan | chocolate tart
+turnover			apple turnover
+cobbler			peach cobbler
+crisp			apple crisp | apple crumble | rhubarb crumble | fruit crumble | crumble pudding | brown betty
+clafoutis
+strudel			apple strudel
+baklava
+danish			danish pastry
+eclair			profiterole | cream puff | choux bun
+mille feuille
+cinnamon roll			cinnamon bun | sticky bun | chelsea bun | monkey bread | babka
+scone			cheese scone
+blueberry muffin	muffin		banana muffin | corn muffin | bran muffin
+cupcake			fairy cake
+cake			chocolate cake | carrot cake | birthday cake | lemon cake | coffee cake | layer cake | bundt cake | fruit cake | red velvet cake | victoria sponge | lemon drizzle | lemon drizzle cake | gingerbread | gateau | torte | upside down cake | banana cake | swiss roll | yule log | fruitcake | christmas cake | sheet cake | snack cake | apple cake | almond cake | orange cake | pineapple upside down cake | mug cake | lava cake | devil's food cake
+cheesecake			baked cheesecake | no bake cheesecake
+brownie			blondie
+cookie			chocolate chip cookie | sugar cookie | oatmeal cookie | peanut butter cookie | biscotti | snickerdoodle | ginger cookie | macaroon | macaron | anzac biscuit | thumbprint cookie | cutout cookie | bar cookie
+shortbread			shortbread bars | millionaire's shortbread
+bars			lemon bars | granola bar | energy ball | energy bite | traybake | cereal bar | lemon bar
+chocolate truffles	truffles
+semifreddo	ice cream		granita | popsicle | ice lolly | parfait | sundae | milkshake
+mousse			chocolate mousse
+panna cotta
+creme brulee
+creme caramel
+tiramisu
+trifle
+pavlova
+eton mess
+posset			lemon posset
+bread pudding			bread and butter pudding
+rice pudding
+sticky toffee pudding
+christmas pudding			steamed pudding
+summer pudding
+custard pudding
+churro
+beignet	doughnut
+fool
+junket
+syllabub
+halwa
+gulab jamun
+kheer
+mochi
+lamington
+loaf of bread	bread		white loaf | banana bread | soda bread | zucchini bread | no knead bread | rye loaf | sandwich loaf | milk bread | pumpkin bread | quick bread | irish soda bread | fruit loaf | tea bread | beer bread
+hot cross bun	roll		parker house roll
+soft pretzel	pretzel
+buttermilk biscuit	biscuit		drop biscuit
+spinach dip	dip		bean dip | onion dip | artichoke dip | cheese dip | seven layer dip
+cocktail			margarita | mojito | martini | sangria | mulled wine | daiquiri
+hot chocolate
+latte
+kombucha
+slaw
+stuffing
+terrine
+caponata
+antipasto
+crab boil	seafood boil		seafood boil | crawfish boil | shrimp boil | low country boil
+traybake dinner	traybake		sheet pan dinner | tray bake | one pan dinner | one pot meal
+lettuce wrap
+stuffed squash
+
+# --- eaters ---
+@tag EATER
+@forms noun
+@marks
+person	serving		guest | diner | adult | kid | child | eater | hungry person
+@forms none
+people	serving	plural	hungry people | of us | of you | children | folks | friends | hungry eaters | big eaters
+
+# --- parts got from a fruit ---
+@tag EXTRACT
+@forms noun
+@marks
+juice	juiced
+@forms none
+zest	zested		rind | grated rind | grated zest
+pulp
+flesh
+seeds
+
+# --- verbs that are first of all the names of things ---
+@tag ACTION
+@forms verb
+@marks prep cuts
+juice	juiced
+@marks
+fork
+plate		serves
+
+# --- second readings: dishes and parts that another dish is made with, or served with ---
+@tag FOOD
+@forms noun
+@marks generic cooked
+slaw		uncounted
+soup		uncounted
+cookie
+icing	frosting	uncounted	frosting
+meatball
+cake
+@marks aside cooked
+green salad	salad		side salad | leafy salad

@@ -1,0 +1,194 @@
+# What is measured and counted by, and the words around an amount. The value is the canonical unit; of a time
+# it is the seconds. SPDX-License-Identifier: MIT
+@tag UNIT
+@forms noun
+@marks
+teaspoon	teaspoon		tsp | teaspoonful | tea spoon | t spoon
+tablespoon	tablespoon		tbsp | tbs | tblsp | tbl | tablespoonful | table spoon
+dessertspoon	dessertspoon		dsp | dstspn | dessertspoonful | dessert spoon
+cup	cup		cupful
+fluid ounce	fluid-ounce		fl oz | fluid oz | fl ounce
+pint	pint		pt
+quart	quart		qt
+gallon	gallon		gal
+milliliter	milliliter		millilitre | ml | mil | mill | cc
+centiliter	centiliter		centilitre | cl
+deciliter	deciliter		decilitre | dl
+liter	liter		litre | l | ltr
+milligram	milligram		milligramme | mg
+gram	gram		gramme | g | gm | gr
+kilogram	kilogram		kilogramme | kilo | kg
+ounce	ounce		oz
+pound	pound		lb
+pinch	pinch
+dash	dash
+drop	drop
+smidgen	pinch	vague	smidge | tad | hint | whisper
+handful	handful	vague
+splash	splash	vague
+drizzle	drizzle	vague
+knob	knob	vague	nub | lump | nugget
+# Spoons and glasses of no set size: the cook is asked which.
+scoop	scoop		scoopful
+ladleful	scoop	vague	ladle
+mugful	cup	vague approx	glassful | teacupful | teacup | coffee cup
+@forms none
+# "two spoons": which spoon is not said.
+spoons	scoop	vague plural
+
+@tag COUNTER
+@forms noun
+@marks
+clove	clove
+sprig	sprig		branch
+stalk	stalk		rib | stem
+head	head
+bunch	bunch		bundle
+slice	slice		rasher
+piece	piece		chunk | square | segment | spear | floret | floweret | link | pod | log
+stick	stick
+leaf	leaf
+ear	ear		cob
+fillet	fillet		filet
+rack	rack
+sheet	sheet
+strip	strip
+wedge	wedge
+cube	cube
+block	block		slab | brick
+ball	ball
+bulb	bulb
+loaf	loaf
+bar	bar
+thumb	thumb		thumb sized piece | thumb size piece | knuckle
+
+@tag CONTAINER
+can	can		tin
+jar	jar
+packet	packet		package | pack | pouch | sachet | envelope | pkg | sleeve
+bottle	bottle
+bag	bag
+box	box
+carton	carton		brick pack
+tub	tub		punnet | container
+tube	bottle
+
+@tag LENGTH
+inch	inch
+centimeter	centimeter		centimetre | cm
+millimeter	millimeter		millimetre | mm
+@forms none
+
+@tag TIME
+@forms noun
+second	1		sec
+minute	60		min
+hour	3600		hr
+day	86400
+week	604800
+month	2592000
+
+@tag LONG
+@forms none
+@marks large
+# Overnight is taken as eight to twelve hours (common practice, no source); the value is the lower end.
+overnight	28800		over night | all night | through the night
+
+@tag DEGREE
+@forms noun
+@marks
+degree	degree
+@forms none
+°	degree
+
+@tag SCALE
+fahrenheit	F		f | °f
+celsius	C		centigrade | c | °c
+fan	fan		fan forced | fan oven | convection | fan assisted
+
+@tag GAS
+gas mark	gas		gas | gas number | regulo
+
+@tag SIDE
+@forms noun
+side	side
+batch	batch
+@forms none
+same again on the other side	side	again	the same again on the other side | the same on the other side | same on the other side | same again the other side | the same the other side | same for the other side | the same for the other side | and the other side the same | same thing on the other side | do the other side the same | the other side the same
+@forms noun
+
+@tag HEDGE
+@marks approx
+between	about
+i guess	about		let's call it | call it | i reckon | ish
+about	about	joins
+around	about	joins
+roughly	about
+approximately	about		approx
+maybe	about		perhaps | probably | let's say | lets say | say
+nearly	about		almost | just under | just shy of | a little under | a bit under | a little less than | a bit less than | slightly less than | less than
+just over	about		a little over | a bit over | slightly over | slightly more than | a little more than | a bit more than | just a little over
+something like	about		somewhere around | somewhere between | in the region of | in the neighborhood of | in the neighbourhood of | i would say | i'd say | i'd guess | more or less | just about | right around | anywhere from | anywhere between | kind of | sort of
+give or take	about		near enough | or so | or thereabouts | ballpark | circa
+
+@tag FULLNESS
+@forms none
+@marks
+# Every one of these is a plain adjective too: rules want a unit or a number after it.
+heaping	heaping		heaped | rounded | overflowing | brimming | piled high | mounded
+generous	generous		good | big | healthy | good sized | hefty
+scant	scant		barely | small | skimpy | shy | stingy
+level	level		flat | leveled | levelled
+packed	packed		firmly packed | tightly packed | well packed
+lightly packed	lightly packed		loosely packed | loose
+full	full
+
+@tag VAGUE
+@forms none
+@marks vague
+a few	a few		a few of | several
+a glug	a glug		a glug of | glug of | a good glug of | a big glug of | a couple of glugs of | glugs of
+a dollop	a dollop		a dollop of | dollop of | a big dollop of | a good dollop of | dollops of
+a blob	a blob		a blob of | blob of | blobs of
+a pat	a pat		a pat of | pat of | pats of | a little pat of
+a spoonful	a spoonful		a spoonful of | spoonful of | spoonfuls of | a big spoonful of | a good spoonful of | a heaped spoonful of
+some	some		some of
+a little	a little		a little of | just a little | a tiny little
+a bit	a bit		a bit of | a little bit | a little bit of | a tiny bit | a tiny bit of | just a bit of | just a little bit of | just a bit | bit of | little bit of | a wee bit of | a small amount of | a small amount | tiny bit of
+a touch	a touch		a touch of | just a touch of | a lick of | a suggestion of | touch of
+a squeeze	a squeeze		a squeeze of | a good squeeze of | a big squeeze of | squeeze of | a spritz of | a spritz
+a sprinkle	a sprinkle		a sprinkle of | a sprinkling of | a sprinkling | a good sprinkle of | a light sprinkling of | sprinkle of | sprinkling of | a shower of | a scattering of | a dusting of | a dusting | a light dusting of | a flurry of
+a grind	a grind		a grind of | a few grinds of | few grinds of | grinds of | a twist of | a few twists of | few twists of | twists of | a crack of | a few cracks of | few cracks of | cracks of | a good grind of | a few turns of | a good grinding of | a grinding of
+a lot	a lot		a lot of | lots of | lots | plenty of | plenty | loads of | tons of | a ton of | heaps of | a load of | a heap of | a whole lot of | oodles of
+a good amount	a good amount		a good amount of | a decent amount of | a fair bit of | a good bit of | a fair amount of | a generous amount of | a nice amount of | a good quantity of | a large amount of | a healthy amount of | quite a bit of | quite a lot of | a big amount of
+enough	enough		just enough | enough of | as much as you need | as needed | as required | as necessary | whatever amount of
+a coating	some		a thin layer of | a layer of | a coating of | a thin coating of | a smear of | a film of | a swirl of | swirl of | a swipe of
+a swig	some		a swig of | a slug of | a lashing of | lashings of | a good pour of | a mound of | a pile of | a blanket of
+
+@tag MORE
+@marks
+another	more	counts	one more
+more	more		some more | a bit more | a little more | a little bit more | a touch more | more of | any more
+extra	more		an extra | additional | an additional | a further | further
+
+@tag REST
+the rest	rest		the rest of | rest of | the rest of the | the remainder | the remainder of | remainder | the remainder of the
+remaining	rest		the remaining | what's left | whats left | what is left | what's left of | whats left of | whatever's left | whatever is left | whatever's left of | what remains of | leftover | left over
+the other half	half		other half | the other half of | the second half | the second half of | other half of
+
+@tag WHOLE
+all	all		all of | all the | all of the | all of our | all of your | all of my | all our | all my | all your | all this | all of this | all that | all of that
+the whole	all		the whole of | the whole lot | the whole lot of | the whole thing | the entire | entire | every bit of | every last bit of | every drop of | the lot
+
+@tag EACH
+each	each		apiece | each of | of each | for each
+per	per
+
+@tag TASTE
+to taste	to taste		to your taste | to your own taste | to your liking | to preference | to your preference | as you like | as much as you like | as much or as little as you like | as many as you like | however much you like | however many you like | to your heart's content | with your heart | by taste | according to taste | depending on your taste | depending on taste | as desired | as much as you want | however much you want | as many as you want | to suit | if it needs it | if they need it | if it needs any | if it needs some | if needed | until it tastes right | till it tastes right
+
+@tag ATLEAST
+at least	at least		a minimum of | minimum of | minimum | a minimum | no less than | not less than | no fewer than | or more | or longer | and up | at the very least | upwards of | or even longer | or even more
+
+@tag ATMOST
+at most	at most		up to | a maximum of | maximum of | maximum | a maximum | max | no more than | not more than | at the most | no longer than | not longer than | tops | or less | or fewer | at the very most

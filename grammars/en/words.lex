@@ -1,0 +1,235 @@
+# Grammar words and turns of speech: what holds an English sentence together, and the phrases that tell
+# instruction from story. SPDX-License-Identifier: MIT
+
+@tag ARTICLE
+@forms none
+@marks joins
+a			an
+
+@tag THE
+@forms none
+@marks joins
+the
+this			that | these | those
+my		names joins	your | our | his | her | their | its
+any
+both
+
+@tag IT
+@forms none
+@marks
+it			them | they | 'em | em | ones
+everything			the lot | the whole lot | the whole thing | that lot | all that | the whole business
+
+@tag OF
+@forms none
+@marks joins
+of
+
+@tag AND
+@forms none
+@marks joins
+and			plus | as well as | along with | together with | followed by
+
+@tag OR
+@forms none
+@marks joins
+or			or else
+
+@tag TO
+@forms none
+@marks joins
+to
+
+@tag FOR
+@forms none
+@marks joins
+for
+
+@tag WITH
+@forms none
+@marks joins
+with
+
+@tag AT
+@forms none
+@marks joins
+at
+
+@tag INTO
+@forms none
+@marks joins
+in			into | onto | on to | in to | on | over | across | around the | underneath | under
+
+@tag BY
+@forms none
+@marks joins
+by			x
+
+@tag FROM
+@forms none
+@marks joins
+from			out of | off of | off the
+
+@tag BE
+@forms none
+@marks
+is			are | was | were | be | been | being | 's | reads | read | says | say | hits | reaches | should say | should read
+
+@tag THERE
+@forms none
+@marks
+here is			here's | here are | here we have
+there is			there's | there are
+it is		tells	it's | they're | these are | those are
+those were		names	these were | they were | so those were
+that is		names	that's | this is | that was | that'll be | that makes | which is | so that's | so that is | so that was | and that is | and that's | so that makes | so this is
+there you have		names strong	there you have it | and there you have it
+
+@tag HAVE
+@forms none
+@marks
+have			i have | we have | you have | has | had | got | i've got | we've got | you've got | i got | we got | i've | you'll need | you need | we need | i need | you're going to need | we're going to need | i'm going to need | we'll need | i'll need | you want | you'll want | i want | we want | we use | i use | i'm using | we're using | i'm going to use | we're going to use | i'll use | it takes | you take | i take | calls for | i've put out | it wants | there goes
+
+@tag WILL
+@forms none
+@marks joins
+will			going to | gonna | i'll | we'll | you'll | i'm going to | we're going to | you're going to | i'm gonna | we're gonna | you're gonna | 'll | want to | wanna | you want to | you wanna | need to | needs to | you need to | have to | has to | you have to | got to | you've got to | gotta | can | you can | we can | should | you should | must | go ahead and | let's | let us | lets | let's go ahead and | i like to | i'd like to | i'm just going to | just going to | we're just going to | just | i'm also going to | then you | and you | you just | and just | and then you | then we | and we | and i | then i | we just | time to | ready to | it's time to | they'll | it'll | that'll | able to | start to | begin to | try to | make sure to | be sure to | remember to | don't forget to | do
+
+@tag ME
+@forms none
+@marks
+i			we | i'm | we're | me | us
+
+@tag YOU
+@forms none
+@marks
+you			you're
+
+@tag NOT
+@forms none
+@marks joins
+not			no | never | don't | do not | doesn't | didn't | won't | cannot | can't | without | isn't | no need for | no need to | neither | nor | wouldn't | shouldn't | aren't | haven't | hasn't | mustn't | needn't | there's no | there isn't | there aren't | not any | skip | leave out | leave off | hold the | nobody | nothing | don't you
+
+@tag IF
+@forms none
+@marks joins
+if			unless | whether | suppose | supposing | in case | even if | say you | imagine | pretend | i'd | you'd have to | otherwise | or else you
+
+@tag INSTEAD
+@forms none
+@marks joins
+instead of			in place of | rather than | instead | in the place of | as a substitute for | as opposed to
+you can use			you could use | you can also use | you could also use | could use | can use | you might use | you could | you could also | you can also | could also | can also | you might | swap | swap in | swap it for | swap out | substitute | sub | feel free to use | will do | would do | works too | works as well | also works | would work | do the same with
+
+@tag SORRY
+@forms none
+@marks
+sorry			that should be | that should have been | should have been | well more like | no more like | i mean | no wait | wait no | scratch that | make that | or rather | oops | whoops | correction | hang on | what am i saying | no sorry | sorry no | excuse me | no hang on | did i say | let me correct that | i meant | tell a lie | i tell a lie | no i lie | no make that | no no | not that
+
+@tag STORY
+@forms none
+@marks
+my mother		person	my mom | my mum | my mam | my grandmother | my grandma | my gran | my nan | my nana | my granny | my aunt | my auntie | my uncle | my dad | my father | my grandfather | my grandad | my granddad | my sister | my brother | my husband | my wife | my friend | my neighbor | my neighbour | my son | my daughter | my son in law | my cousin | my boss | my kids | my partner | somebody | someone | some people | everybody | some folks | folks | other people | a lot of people | most people | a fellow | a friend | a friend of mine | the neighbours | the neighbors | he | she | her husband | the lady | one lady | one man | grandma | grandad | granddad | mother | mum | the old cook | my wife's sister | my wife's mother | my husband's mother | my husband's sister | my sister in law | my mother in law | my brother in law | my sister-in-law | my mother-in-law
+last week		past	last time | last year | last month | last night | last summer | last winter | years ago | when i was | used to | one time | one year | one day | a while ago | back in the day | back in my day | back in those days | back when | the other day | yesterday | in the old days | years back | in my day | the first time | every year | next week | next time | some day | tomorrow | one night | ages ago | at the restaurant | in the restaurant | at the hotel | in college | at school | at work | i said | he said | she said | i told | it says on | the packet says | the box says | the bag says | the label says | says on the box | says on the packet | says on the bag | the recipe says | the book says | normally | usually | as a child | as a kid | as a student | i lived on | they'd | she'd | he'd | i once | once i | we once | i had | we had | she had | he had | they had | i tried | i forgot | i remember | i grew up | i learned | i've made this | i had a
+
+@tag CHANNEL
+@forms none
+@marks
+welcome		hidden	welcome back | subscribe | the channel | this channel | my channel | sponsor | sponsored | thank you | thanks for | comments | the comments | in the comments | link below | see you | goodbye | good bye | bye | bye now | hello | hello everyone | hi everybody | hi everyone | hey everybody | like button | notification | write to me | wrote in | write in | wrote to me | send me | cheers | thanks | happy birthday | good morning | good evening | down below | in the description
+
+@tag LIKE
+@forms none
+@marks joins
+looks like			look like | smells like | tastes like | the size of | as big as | as small as | as thick as | as wide as | as thin as | as tall as | as deep as | the width of | the shape of | the thickness of | the color of | the colour of | the consistency of | the texture of | feels like | sounds like | like a | like an | like the | as if | as though | about the size of | sized | size of
+
+@tag SO
+@forms none
+@marks starts
+so			now | then | next | okay | ok | right | alright | all right | well | first | first of all | first thing | after that | finally | and then | and now | so now | so then | okay so | ok so | okay now | now then | right then | last of all | lastly | last thing | and next | anyway | here we go | there we go | there you go | at this point | from here | once that's done | once that is done | by now | to start | to begin | to begin with | then of course | and finally | but | once again | meantime | afterwards
+
+@tag UNTIL
+@forms none
+@marks joins
+until			till | til | just until | just till | up until | so that | long enough for
+
+# "So that goes in for an hour": the second reading, which repair.rules chooses.
+@tag SO
+@forms none
+@marks
+so that
+
+@tag WHEN
+@forms none
+@marks joins
+when			once | as soon as | by the time | after
+
+@tag MEANWHILE
+@forms none
+@marks
+meanwhile			in the meantime | at the same time | while that's | while that is | while it's | while they're | while those are | while this is | while we wait | while the | while that | while it | while you wait | while you're waiting | while they | and while
+
+@tag NAMED
+@forms none
+@marks
+called		names	known as | we call it | i call it | we call this | i call this | they call it | it's called
+
+@tag OPENER
+@forms none
+@marks
+today we're making		names strong	today we are making | today i'm making | today i am making | today we're cooking | today i'm cooking | today we're going to make | today i'm going to make | today we're doing | today i'm doing | today let's make | today we'll make | today i'll make | tonight we're making | tonight we are making | tonight i'm making | tonight i am making | tonight we're cooking | tonight i'm cooking | tonight we're going to make | tonight i'm going to make | tonight we're doing | tonight i'm doing | tonight let's make | tonight we'll make | tonight i'll make | this time we're making | this time we are making | this time i'm making | this time i am making | this time we're cooking | this time i'm cooking | this time we're going to make | this time i'm going to make | this time we're doing | this time i'm doing | this time let's make | this time we'll make | this time i'll make | this evening we're making | this evening we are making | this evening i'm making | this evening i am making | this evening we're cooking | this evening i'm cooking | this evening we're going to make | this evening i'm going to make | this evening we're doing | this evening i'm doing | this evening let's make | this evening we'll make | this evening i'll make | this morning we're making | this morning we are making | this morning i'm making | this morning i am making | this morning we're cooking | this morning i'm cooking | this morning we're going to make | this morning i'm going to make | this morning we're doing | this morning i'm doing | this morning let's make | this morning we'll make | this morning i'll make | today's recipe is | tonight's dinner is | on the menu is | on the menu today is
+we're making		names	we are making | i'm making | i am making | we're going to make | we're gonna make | i'm going to make | i'm gonna make | let's make | let us make | go and make | let's go and make | go make | get on with the | make a start on | start on the | start the | so then the | and then the | okay the | right the | now the | do one more | one more dish | we'll make | i'll make | going to make | going to be making | we're doing | i'm doing | let's do | i'm going to show you | show you how to make | i want to make | i thought i'd make | i thought we'd make | i thought i'd do | i thought we'd do | i thought we'd have | i said i'd do | i said i'd make | we said we'd do | we said we'd make | we're cooking | i'm cooking | let's cook | we're going to do | i'm going to do | we're starting with | we'll start with | moving on to | now for the | now for my | now on to | next up | up next | first up | up first | we're going to start with | i'll start with | we'll begin with | let's get on with the | for dessert | for pudding | for afters | the main is | for the main course | the starter is | and for dessert | to finish off | moving on
+the first one is		names strong	number 1 is | number 2 is | number 3 is | number 4 is | number 5 is | number four is | number five is | the fourth one is | the next dish is | first up is | 1st up is | 1st up | first is | next is | next up is | the second one is | the third one is | the last one is | the next one is | first dish | second dish | the second dish is | the first dish is | the last dish is | number one is | number two is | number three is
+the next one		strong	this next one | now this next one | next one | the last one | last one | this last one | the next dish | the next recipe | our next | our next recipe | the other one | the second one | second one | number two | number three | number four | number five | number 2 | number 3 | number 4 | number 5 | another one | one left | what's for tea | what's for dinner | what's for supper | my turn | your turn | her turn | his turn | over to you | over to me | one more thing to make | what comes next | it's the one | this is the one | this one's the | what's next | on we go | the second recipe | the third recipe | the next thing | the final one | last but not least | we'll finish with | and to finish | let's make a start | let's get started | let's start | here's another | something sweet | the quick one | a quick one | the easy one | a quick one | the big one | now there's | first thing | next pot | next pan | next dish | next recipe | next course | next tray | next tin | next bowl | third pot | third pan | third dish | third recipe | third course | third tray | third tin | third bowl | fourth pot | fourth pan | fourth dish | fourth recipe | fourth course | fourth tray | fourth tin | fourth bowl | last pot | last pan | last dish | last recipe | last course | last tray | last tin | last bowl | final pot | final pan | final dish | final recipe | final course | final tray | final tin | final bowl | number six | number seven | number eight | number nine | number ten | number 6 | number 7 | number 8 | number 9 | number 10 | for this one | with this one | third one | fourth one | fifth one | sixth one | final one | next thing | the last thing | and last thing | done next | on to the next | onto the next | on to the next one | onto the next one | now this one | now this fella | this one here | the other thing | now onto the | one down | two down | three down | that's one done | that's two done | what else have we got | who's next | right what's next
+
+@tag RETURN
+@forms none
+@marks
+back to		strong	now back to | and back to | back with | go back to | let's go back to | let's check on | let's check | check on | let's have a look at | let's see how | let's see what's going on with | go and see | let's look at | they've had their | it's had its | that's had its | where were we | has come down | is ready now | has risen | has doubled | let me look at | let me check | let me check on | let me see | let's see the | let's have a look | have a look at | look at those | look at these | that's my timer | there's my timer | that's the timer | there's the timer | the timer's gone | there goes the timer | have had their | has had its | going back to | coming back to | i'll go back to | we'll go back to | how are we doing | how's the | how's my | how are the | how are those | how are my
+that's been			it's been | they've been | they've had | has had | have had | has been | have been
+
+@tag CLOSER
+@forms none
+@marks
+that's it		strong	and that's it | and that is it | that is it | that's all there is to it | that's all it is | that's all | and you're done | all done | and we're done | ready to eat | ready to serve | dinner done | dinner's done | dinner is served | enjoy | dig in | tuck in | bon appetit | there we are | there you are | job done | and it's done | done and dusted | look at that | that's your lot | that's everything
+
+@tag SERVE
+@forms none
+@marks
+serves			feeds | feed | enough for | plenty for | this does | it does | it'll do | that does | that'll do | will feed | will serve | to serve | dinner for | supper for | lunch for | breakfast for | that feeds | that serves | it serves | it feeds | this serves | this feeds | does | should serve | should feed | enough to feed | enough to serve | we're cooking for | i'm cooking for | i cook for | this is to feed | which feeds | which serves | to feed | 'll feed | 'll serve | 'll do
+makes	makes	counts	make about | makes about | yields | gives you | gives me | gives us | gave me | gave us | you'll get | you get | you should get | i get | we get | i usually get | i always get | it makes | this makes | that makes | which makes | you'll have | you should have | you end up with | you'll end up with | we end up with | the yield is | cuts into | slices into | should make | 'll make | this'll make | that'll make | it'll make | will make | it should make | that should make | this should make | it fills | that fills | this fills | which fills | will fill | 'll fill | will give you | 'll give you | should give you | comes out to | works out to | it comes to | it came to | made me
+
+@tag OPTIONAL
+@forms none
+@marks
+if you like			optionally | if you want | if you like it | if you like them | if you'd like | if you wish | if you fancy | if you fancy it | if you have it | if you have some | if you've got it | if you've got some | if you've got any | if you have any | if you have them | if you've got them | if you've any | if you've some | if you've got one | if you have one | if there's any | if you're into it | if you like that sort of thing | if you like that kind of thing | optional | it's optional | totally optional | completely optional | that's optional | only if you like | only if you like them | up to you | it's up to you | if you're feeling fancy | leave it off if you don't | or not | if you can get it | if you can find it | if you're feeling brave | if you want the crunch | if you want to | if you dare
+
+@tag BESIDE
+@forms none
+@marks
+served with			on the side | on the side of | alongside | next to it | beside it | beside them | beside that | goes with | go with | with that | have it with | have them with | eat it with | eat them with | have that with | good with | beside | great with | lovely with | nice with | to go with it | to go with that | to serve | next to that | round the side | to mop up | to dip | for dipping | underneath it | on the table | we have it with | i have it with | we have them with | i have them with | we have that with | we had it with | over rice | eat that with | wouldn't hurt
+
+@tag FINISH
+@forms none
+@marks
+on top			over the top | over it | on the top | to finish | to garnish | for garnish | as a garnish | for a garnish | for the top | on the very top | over that | all over | to decorate | for decoration | right at the end | at the very end | just before serving | before serving | to serve on top | to top it | to finish it | to finish it off | scattered over
+
+# Verbs turned around: "in goes the cabbage".
+@tag ACTION
+@forms none
+@marks puts
+in goes	add		in go | on goes | on go | in with | on with | in we go with | over goes | down go | down goes | in it goes | in they go | on it goes | then in with | follow that with | follow it with
+@marks takes
+out come	remove		out comes | off with | off comes | out they come | out it comes
+
+# Said while thinking, or with no weight of its own.
+@tag OTHER
+@forms none
+@marks filler
+um			uh | er | erm | uhm | hmm | mm | ah | oh | you know | i suppose | actually | basically | literally | obviously | of course | you see | as i say | like i said | if you will | honestly | really | simply | quite | very | also | again | please | pretty | rather | mind | mind you | as well | too | even | though | only
+@marks asks
+what			which | who | whom | whose | how | why | where | does | did
+@marks
+miles an hour			mile an hour | mile per hour | miles per hour | kilometer an hour | kilometer per hour | kilometers an hour | kilometers per hour | kilometre an hour | kilometre per hour | kilometres an hour | kilometres per hour | dollars an hour | dollars per hour | quid an hour | quid per hour | bucks an hour | bucks per hour
+there			 you'd | we'd | it'd | would | could've | would've | might | may | much | many | thing | things | stuff | sort | way | ways | time | times | because | cause | since | although | while | as | than | same | other | others | such | each other | every | ever | always | still | yet | already | else | anything | something | everyone | anyone | today | tonight | here | she's | he's | who's | what's | they've | they're | you've | they | hers | mine | yours | ours | theirs | herself | himself | itself | yourself | myself | isn't it | isn't he | isn't she | isn't that | aren't they | wasn't it | doesn't it | don't they | won't it | watt | watts
+like

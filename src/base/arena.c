@@ -1,0 +1,132 @@
+/* base/arena.c
+ * SPDX-License-Identifier: MIT */
+#include "base/arena.h"
+
+#include <stdarg.h>
+#include <stdint.h>
+#include <stdio.h>
+#include <stdlib.h>
+#include <string.h>
+
+#define ALIGN sizeof(max_align_t)
+#define BLOCK_BYTES (64u * 1024)
+
+struct arena_block {
+    struct arena_block *next;
+    size_t size, used;
+    max_align_t bytes[];
+};
+
+void arena_init(struct arena *a, size_t ceiling)
+{
+    *a = (struct arena){.ceiling = ceiling};
+}
+
+static void free_blocks(struct arena_block *block)
+{
+    while (block) {
+        struct arena_block *next = block->next;
+        free(block);
+        block = next;
+    }
+}
+
+void arena_release(struct arena *a)
+{
+    free_blocks(a->blocks);
+    free_blocks(a->spare);
+    a->blocks = a->spare = NULL;
+    a->used = 0;
+}
+
+/* Blocks of the usual size are kept; a big one is given back, so that one long recording does not
+ * hold its memory for a whole batch. */
+void arena_reset(struct arena *a)
+{
+    while (a->blocks) {
+        struct arena_block *block = a->blocks;
+        a->blocks = block->next;
+        if (block->size == BLOCK_BYTES) {
+            block->next = a->spare;
+            a->spare = block;
+        } else {
+            free(block);
+        }
+    }
+    a->used = 0;
+}
+
+/* Zeroed where it is of a size of its own: then of a large one no page is touched before it is
+ * used. */
+static struct arena_block *new_block(struct arena *a, size_t size)
+{
+    struct arena_block *block = a->spare;
+    if (block && size == BLOCK_BYTES) {
+        a->spare = block->next;
+    } else {
+        block =
+            size == BLOCK_BYTES ? malloc(sizeof *block + size) : calloc(1, sizeof *block + size);
+        if (!block)
+            longjmp(a->full, 1);
+        block->size = size;
+    }
+    block->used = 0;
+    block->next = a->blocks;
+    a->blocks = block;
+    return block;
+}
+
+void *arena_alloc(struct arena *a, size_t size)
+{
+    if (size > a->ceiling || a->used > a->ceiling - size)
+        longjmp(a->full, 1);
+    size_t need = (size + ALIGN - 1) / ALIGN * ALIGN;
+    a->used += need;
+    struct arena_block *block = a->blocks;
+#ifdef ARENA_MALLOC
+    block = new_block(a, need);
+#else
+    if (!block || block->size - block->used < need)
+        block = new_block(a, need > BLOCK_BYTES / 4 ? need : BLOCK_BYTES);
+#endif
+    char *at = (char *) block->bytes + block->used;
+    block->used += need;
+    return block->size == BLOCK_BYTES ? memset(at, 0, size) : at;
+}
+
+struct text arena_text(struct arena *a, struct text t)
+{
+    char *copy = arena_alloc(a, t.length + 1);
+    if (t.length)
+        memcpy(copy, t.at, t.length);
+    return (struct text){copy, t.length};
+}
+
+struct text arena_format(struct arena *a, const char *format, ...)
+{
+    va_list args;
+    va_start(args, format);
+    int length = vsnprintf(NULL, 0, format, args);
+    va_end(args);
+    if (length < 0)
+        return TEXT_EMPTY;
+    char *at = arena_alloc(a, (size_t) length + 1);
+    va_start(args, format);
+    vsnprintf(at, (size_t) length + 1, format, args);
+    va_end(args);
+    return (struct text){at, (size_t) length};
+}
+
+void *arena_grow(struct arena *a, void *old, size_t count, size_t *room, size_t element_size)
+{
+    if (count < *room)
+        return old;
+    size_t more = *room ? *room * 2 : 8;
+    if (more > SIZE_MAX / element_size)
+        longjmp(a->full, 1);
+    char *at = arena_alloc(a, more * element_size);
+    if (count)
+        memcpy(at, old, count * element_size);
+    *room = more;
+    return at;
+}

@@ -1,0 +1,57 @@
+/* base/arena.h: one recording's memory, handed out piece by piece and given back all at once.
+ * SPDX-License-Identifier: MIT */
+#ifndef DISHTAKE_BASE_ARENA_H
+#define DISHTAKE_BASE_ARENA_H
+
+#include <setjmp.h>
+#include <stddef.h>
+
+#include "base/text.h"
+
+struct arena_block;
+
+/* Only one thread uses an arena at a time. Built with ARENA_MALLOC each object is a malloc of its
+ * own, so that sanitizers see an overrun. */
+struct arena {
+    struct arena_block *blocks; /* newest first */
+    struct arena_block *spare;  /* kept by arena_reset for the next recording */
+    size_t used;                /* bytes handed out since the reset */
+    size_t ceiling;             /* bytes that may be handed out at most */
+    jmp_buf full;               /* where arena_alloc jumps when it has nothing to give */
+};
+
+void arena_init(struct arena *a, size_t ceiling);
+void arena_release(struct arena *a);
+/* Everything handed out becomes invalid; the memory is kept for the next recording. */
+void arena_reset(struct arena *a);
+
+/* Opens the arena for a run: `if (arena_open(a)) { work } else { it was full }`. What runs inside
+ * must own nothing that the jump would leak (docs/decisions/0003-no-memory.md). */
+#define arena_open(a) (setjmp((a)->full) == 0)
+
+/* `size` zeroed bytes, aligned for any type; never NULL: at the ceiling, or when the system has no
+ * memory left, it jumps to arena_open. Valid until arena_reset. */
+void *arena_alloc(struct arena *a, size_t size);
+/* A copy of `t` in the arena, with a NUL after it. */
+struct text arena_text(struct arena *a, struct text t);
+struct text arena_format(struct arena *a, const char *format, ...)
+    __attribute__((format(printf, 2, 3)));
+
+/* A list that grows in an arena: `LIST(struct cue) cues;` zeroed is empty. */
+#define LIST(type)          \
+    struct {                \
+        type *at;           \
+        size_t count, room; \
+    }
+/* A zeroed element at the end of `list`, as a pointer. Earlier pointers into the list go stale. */
+#define LIST_ADD(arena, list)                                                               \
+    ((list)->at =                                                                           \
+         arena_grow((arena), (list)->at, (list)->count, &(list)->room, sizeof *(list)->at), \
+     &(list)->at[(list)->count++])
+/* Room for so many elements in an empty list, which saves the smaller selves that a growing list
+ * leaves behind; it may still grow. */
+#define LIST_RESERVE(arena, list, elements) \
+    ((list)->at = arena_alloc((arena), (elements) * sizeof *(list)->at), (list)->room = (elements))
+void *arena_grow(struct arena *a, void *old, size_t count, size_t *room, size_t element_size);
+
+#endif

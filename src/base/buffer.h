@@ -1,0 +1,24 @@
+/* base/buffer.h: bytes being written, growing as they come; what every writer writes into.
+ * SPDX-License-Identifier: MIT */
+#ifndef DISHTAKE_BASE_BUFFER_H
+#define DISHTAKE_BASE_BUFFER_H
+
+#include "base/text.h"
+
+/* Zeroed is empty. Owns its memory (malloc), so it outlives arenas. Once memory was refused
+ * `failed` is set and everything put after that is dropped: test it once, at the end. */
+struct buffer {
+    char *at; /* `length` bytes and a NUL; NULL while nothing was put */
+    size_t length, room;
+    bool failed;
+};
+
+void buffer_release(struct buffer *b);
+void buffer_clear(struct buffer *b); /* empty again; keeps its memory */
+void buffer_put(struct buffer *b, struct text t);
+void buffer_put_char(struct buffer *b, char c);
+void buffer_put_string(struct buffer *b, const char *string);
+void buffer_format(struct buffer *b, const char *format, ...) __attribute__((format(printf, 2, 3)));
+struct text buffer_text(const struct buffer *b); /* borrowed until the next put */
+
+#endif

@@ -1,0 +1,106 @@
+/* base/text.c
+ * SPDX-License-Identifier: MIT */
+#include "base/text.h"
+
+#include <string.h>
+
+struct text text_from(const char *string)
+{
+    return string ? (struct text){string, strlen(string)} : TEXT_EMPTY;
+}
+
+size_t text_hash(struct text t)
+{
+    size_t hash = 5381; /* Bernstein's, as usual for short words */
+    for (size_t i = 0; i < t.length; i++)
+        hash = hash * 33 + (unsigned char) t.at[i];
+    return hash ^ hash >> 15;
+}
+
+int text_compare(struct text a, struct text b)
+{
+    size_t shared = a.length < b.length ? a.length : b.length;
+    int order = shared ? memcmp(a.at, b.at, shared) : 0;
+    if (order)
+        return order;
+    return (a.length > b.length) - (a.length < b.length);
+}
+
+bool text_starts(struct text t, const char *start)
+{
+    size_t n = strlen(start);
+    return t.length >= n && memcmp(t.at, start, n) == 0;
+}
+
+bool text_ends(struct text t, const char *end)
+{
+    size_t n = strlen(end);
+    return t.length >= n && memcmp(t.at + t.length - n, end, n) == 0;
+}
+
+static bool is_space(char c)
+{
+    return c == ' ' || (c >= '\t' && c <= '\r');
+}
+
+struct text text_trim(struct text t)
+{
+    while (t.length && is_space(t.at[0]))
+        t = (struct text){t.at + 1, t.length - 1};
+    while (t.length && is_space(t.at[t.length - 1]))
+        t.length--;
+    return t;
+}
+
+struct text text_slice(struct text t, size_t begin, size_t end)
+{
+    if (end > t.length)
+        end = t.length;
+    if (begin > end)
+        begin = end;
+    return (struct text){t.at + begin, end - begin};
+}
+
+struct text text_last_word(struct text t)
+{
+    size_t i = t.length;
+    while (i > 0 && t.at[i - 1] != ' ')
+        i--;
+    return text_slice(t, i, t.length);
+}
+
+size_t text_find(struct text t, char c, size_t from)
+{
+    if (from >= t.length)
+        return t.length;
+    const char *hit = memchr(t.at + from, c, t.length - from);
+    return hit ? (size_t) (hit - t.at) : t.length;
+}
+
+bool text_part(struct text *rest, char separator, struct text *part)
+{
+    if (!rest->at)
+        return false;
+    size_t cut = text_find(*rest, separator, 0);
+    *part = text_slice(*rest, 0, cut);
+    *rest = cut < rest->length ? text_slice(*rest, cut + 1, rest->length) : (struct text){NULL, 0};
+    return true;
+}
+
+bool text_has_part(struct text list, char separator, struct text part)
+{
+    struct text one;
+    while (list.length && text_part(&list, separator, &one))
+        if (text_equal(one, part))
+            return true;
+    return false;
+}
+
+bool text_share_part(struct text list, struct text other, char separator)
+{
+    struct text one;
+    while (list.length && text_part(&list, separator, &one))
+        if (text_has_part(other, separator, one))
+            return true;
+    return false;
+}

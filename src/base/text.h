@@ -1,0 +1,61 @@
+/* base/text.h: a run of bytes that lives somewhere else; the currency of every stage.
+ * SPDX-License-Identifier: MIT */
+#ifndef DISHTAKE_BASE_TEXT_H
+#define DISHTAKE_BASE_TEXT_H
+
+#include <stdbool.h>
+#include <stddef.h>
+#include <stdint.h>
+#include <string.h>
+
+/* `length` bytes at `at`, UTF-8, not ended by a NUL. Borrowed: valid as long as what it points
+ * into. */
+struct text {
+    const char *at;
+    size_t length;
+};
+
+/* Feeds "%.*s": printf("%.*s", TEXT(name)). */
+#define TEXT(t) (int) (t).length, (t).at
+/* The text of a string literal, and the empty text. */
+#define TEXT_OF(literal) ((struct text){(literal), sizeof(literal) - 1})
+#define TEXT_EMPTY ((struct text){"", 0})
+
+struct text text_from(const char *string); /* of a NUL-ended string; NULL gives the empty text */
+/* Here, since they are called some thousand times a sentence: a literal's length is known at the
+ * call, and most texts differ in theirs. */
+static inline bool text_equal(struct text a, struct text b)
+{
+    return a.length == b.length && (a.length == 0 || memcmp(a.at, b.at, a.length) == 0);
+}
+static inline bool text_is(struct text t, const char *string)
+{
+    return text_equal(t, (struct text){string, strlen(string)});
+}
+/* One of 64 bits by which two texts differ, most often, without a look at all their letters. */
+static inline uint64_t text_shape(struct text t)
+{
+    unsigned first = t.length ? (unsigned char) t.at[0] : 0;
+    unsigned last = t.length ? (unsigned char) t.at[t.length - 1] : 0;
+    return (uint64_t) 1 << ((first * 5 + last * 11 + (unsigned) t.length * 3) & 63);
+}
+size_t text_hash(struct text t); /* for hash tables in memory */
+/* Byte order, shorter first when one begins the other; for qsort and bsearch. */
+int text_compare(struct text a, struct text b);
+bool text_starts(struct text t, const char *start);
+bool text_ends(struct text t, const char *end);
+struct text text_trim(struct text t); /* without ASCII white space at either end */
+struct text text_slice(struct text t, size_t begin, size_t end); /* end is left out; clamped */
+/* What stands behind the last space; all of it where there is none. */
+struct text text_last_word(struct text t);
+/* The first place of `c` at or after `from`; `t.length` when there is none. */
+size_t text_find(struct text t, char c, size_t from);
+/* Takes the part before the next `separator` off the front of `*rest` (the separator goes too).
+ * False when nothing is left; an empty part between two separators counts. */
+bool text_part(struct text *rest, char separator, struct text *part);
+/* Whether `part` stands between separators of the list; an empty list has none. */
+bool text_has_part(struct text list, char separator, struct text part);
+/* Whether two lists have a part in common. */
+bool text_share_part(struct text list, struct text other, char separator);
+
+#endif

@@ -1,0 +1,140 @@
+/* build/build.c: each dish's sentences -> its ingredient lines, steps, yield.
+ * SPDX-License-Identifier: MIT */
+#include "build/build.h"
+
+#include "build/builder.h"
+#include "build/heat.h"
+#include "build/line.h"
+#include "build/phrasal.h"
+#include "build/steptext.h"
+#include "match/capture.h"
+
+/* A component's name holds while its things go in; after this many sentences without one it is
+ * over. */
+#define GROUP_SENTENCES 2
+
+static const struct match *find_match(const struct builder *b, enum rule_kind kind)
+{
+    for (size_t i = 0; i < b->sentence->match_count; i++)
+        if (b->r->matches.at[b->sentence->match_first + i].rule->kind == kind)
+            return &b->r->matches.at[b->sentence->match_first + i];
+    return NULL;
+}
+
+/* Verbs with which a food goes in though no amount is said of it. */
+#define PUTTING \
+    (MARK_OF(puts) | MARK_OF(mixes) | MARK_OF(seasons) | MARK_OF(finishes) | MARK_OF(serves))
+
+/* Whether the sentence puts something in. */
+static bool sentence_cooks(const struct builder *b)
+{
+    for (size_t i = 0; i < b->chunks.count; i++) {
+        const struct chunk *c = &b->chunks.at[i];
+        if (c->scope & SCOPE_NOT_DONE)
+            continue;
+        if (c->tag == TAG_ACTION && chunk_marks(c) & PUTTING && !(c->scope & SCOPE_UNTIL))
+            return true;
+    }
+    return false;
+}
+
+static void name_group(struct builder *b)
+{
+    for (size_t i = 0; i < b->sentence->match_count; i++) {
+        const struct match *m = &b->r->matches.at[b->sentence->match_first + i];
+        const struct entry *part =
+            m->rule->kind == RULE_group ? entry_at(b->r, match_slot(m, SLOT_part)) : NULL;
+        if (!part)
+            continue;
+        b->group = entry_value(part);
+        b->group_age = 0;
+    }
+    if (b->group_age > GROUP_SENTENCES)
+        b->group = TEXT_EMPTY;
+}
+
+/* What a verb does to the foods: hides one, or prepares the last one. */
+static void build_verb(struct builder *b, const struct chunk *c, size_t index)
+{
+    build_hidden(b, c, index);
+    if (b->last_line)
+        read_prep_of_it(b, &b->dish->ingredients.at[b->last_line - 1], index);
+}
+
+/* Nothing goes in with a question, but its food is what the answer's amount is of. */
+static void read_foods(struct builder *b, bool question)
+{
+    read_prep_alone(b);
+    for (size_t i = 0; i < b->chunks.count; i++) {
+        const struct chunk *c = &b->chunks.at[i];
+        if (c->tag == TAG_LINE && c->match && !question)
+            build_line(b, c, i);
+        else if (c->tag == TAG_AMOUNT && c->match && !question)
+            build_amount(b, c, i);
+        else if (c->tag == TAG_NUMBER && !question)
+            build_number(b, c);
+        else if ((c->tag == TAG_ACTION || c->tag == TAG_DONE) && !question)
+            build_verb(b, c, i);
+        else if (c->tag == TAG_LINE && c->match)
+            ask_line(b, c);
+    }
+}
+
+static void read_sentence(struct builder *b, const struct sentence *s)
+{
+    b->sentence = s;
+    b->each = NULL;
+    chunks_make(&b->chunks, b->r, s);
+    b->group_age++;
+    name_group(b);
+    const struct match *rundown = find_match(b, RULE_rundown);
+    b->rundown = rundown;
+    b->rundown_at = rundown ? rundown->words.last : 0;
+    b->cooks = sentence_cooks(b);
+    bool question = s->flags & SENTENCE_QUESTION;
+    read_foods(b, question);
+    build_steps(b);
+    note_heated(b);
+    build_yield(b);
+    b->asked = question;
+}
+
+static bool is_inside(const struct dish *d, const struct sentence *s)
+{
+    for (size_t i = 0; i < d->spans.count; i++)
+        if (s->first >= d->spans.at[i].first && s->last <= d->spans.at[i].last)
+            return true;
+    return false;
+}
+
+/* Foods that were only asked about, and got no amount, did not go in. */
+static void drop_questions(struct dish *d)
+{
+    size_t kept = 0;
+    for (size_t i = 0; i < d->ingredients.count; i++)
+        if (!d->ingredients.at[i].questioned || d->ingredients.at[i].amount.known)
+            d->ingredients.at[kept++] = d->ingredients.at[i];
+    d->ingredients.count = kept;
+}
+
+bool build_recipes(struct recording *r, const struct pack *k, struct problems *p)
+{
+    (void) p;
+    const char scale = recording_scale(r, k);
+    const bool drops = drops_units(r);
+    const phrasal_list phrasals = phrasals_load(r->arena, k);
+    for (size_t i = 0; i < r->dishes.count; i++) {
+        struct builder b = {.r = r,
+                            .k = k,
+                            .phrasals = phrasals,
+                            .dish = &r->dishes.at[i],
+                            .scale = scale,
+                            .drops_units = drops};
+        for (size_t n = 0; n < r->sentences.count; n++)
+            if (is_inside(b.dish, &r->sentences.at[n]))
+                read_sentence(&b, &r->sentences.at[n]);
+        drop_questions(b.dish);
+        write_steps(&b);
+    }
+    return true;
+}

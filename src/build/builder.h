@@ -1,0 +1,68 @@
+/* build/builder.h: what the parts of the builder share while one dish is being built.
+ * SPDX-License-Identifier: MIT */
+#ifndef DISHTAKE_BUILD_BUILDER_H
+#define DISHTAKE_BUILD_BUILDER_H
+
+#include "build/chunk.h"
+#include "build/quantity.h"
+
+/* A row of the pack's table `phrasal`. */
+struct phrasal_row {
+    struct text kind, head, particle, object, action;
+};
+typedef LIST(struct phrasal_row) phrasal_list;
+
+struct builder {
+    struct recording *r;
+    const struct pack *k;
+    phrasal_list phrasals;
+    struct dish *dish;
+    const struct sentence *sentence; /* the one being read */
+    struct chunks chunks;            /* of that sentence */
+    struct text group;  /* the component that things go into now; empty: the dish itself */
+    size_t group_age;   /* sentences since it was named or fed */
+    struct text heated; /* what was last said to be hot: "oven" */
+    size_t heated_age;  /* sentences since */
+    const struct entry
+        *pan;          /* the pot or pan on the stove that was spoken of last; NULL for none */
+    size_t pan_at;     /* the word that names it */
+    bool drops_units;  /* the recording leaves units out again and again */
+    char scale;        /* of the recording's ovens: 'F' or 'C' */
+    bool rundown;      /* foods listed in this sentence go in later */
+    size_t rundown_at; /* the word that says so */
+    double last_said;  /* seconds: when the last ingredient was spoken of */
+    bool cooks;        /* this sentence has an instruction or an amount */
+    bool asked;        /* the sentence before was a question */
+    size_t last_line;  /* index + 1 of the last ingredient spoken of; 0 for none */
+    bool yield_sure;   /* the dish's yield was said as one, not only counted */
+    size_t list_step;  /* index + 1 of the dish's last step when it only lists foods; else 0 */
+    const struct match *each; /* "a teaspoon each of": holds for the foods that follow */
+};
+
+/* One chunk that is a food with or without an amount. */
+void build_line(struct builder *b, const struct chunk *c, size_t index);
+/* The food of a question ("how much vinegar?"), if the dish has it without an amount. */
+void ask_line(struct builder *b, const struct chunk *c);
+/* An amount without a food, a number that takes back the one before, and a verb that hides a food.
+ */
+void build_amount(struct builder *b, const struct chunk *c, size_t index);
+void build_number(struct builder *b, const struct chunk *c);
+void build_hidden(struct builder *b, const struct chunk *c, size_t index);
+/* What stands behind a food: ", peeled and sliced", "cut into strips". */
+void read_prep_after(struct builder *b, struct ingredient *line, size_t index);
+/* What is done to it by the verb before it: "peel six kiwis". */
+void read_prep_before(struct builder *b, struct ingredient *line, size_t index);
+/* The same where it stands in a sentence of its own: "Two cloves. Crushed." */
+void read_prep_alone(struct builder *b);
+/* What is done next to the line before: "and you slice it". */
+void read_prep_of_it(struct builder *b, struct ingredient *line, size_t index);
+void read_prep_inside(struct builder *b, struct ingredient *line, const struct match *m);
+/* The dish's ingredient that is the same food; NULL when there is none. */
+struct ingredient *find_food(struct builder *b, const struct entry *food, struct text name);
+
+/* Steps, durations and temperatures of the sentence in b->chunks. */
+void build_steps(struct builder *b);
+/* The dish's yield, from the phrase matches of its sentences. */
+void build_yield(struct builder *b);
+
+#endif

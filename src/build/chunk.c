@@ -1,0 +1,69 @@
+/* build/chunk.c
+ * SPDX-License-Identifier: MIT */
+#include "build/chunk.h"
+
+bool span_is_empty(struct span s)
+{
+    return s.first > s.last;
+}
+
+const struct entry *entry_at(const struct recording *r, struct span words)
+{
+    return span_is_empty(words) ? NULL : r->words.at[words.last].entry;
+}
+
+uint64_t chunk_marks(const struct chunk *c)
+{
+    return c->entry ? c->entry->marks : 0;
+}
+
+/* The longest match that begins at word `i`; of equal ones the later stage's. */
+static const struct match *match_at(const struct recording *r, const struct sentence *s, size_t i)
+{
+    const struct match *best = NULL;
+    for (size_t n = 0; n < s->match_count; n++) {
+        const struct match *m = &r->matches.at[s->match_first + n];
+        if (m->rule->stage == STAGE_PHRASE || m->words.first != i)
+            continue;
+        if (!best || m->words.last >= best->words.last)
+            best = m;
+    }
+    return best;
+}
+
+static size_t entry_last(const struct recording *r, const struct sentence *s, size_t i)
+{
+    while (i < s->last && r->words.at[i].tag == TAG_INSIDE)
+        i++;
+    return i;
+}
+
+void chunks_make(struct chunks *c, const struct recording *r, const struct sentence *s)
+{
+    c->count = 0;
+    c->sentence = s;
+    for (size_t i = s->first; i <= s->last && c->count < SENTENCE_WORDS; i++) {
+        if (r->words.at[i].filler)
+            continue;
+        struct chunk *k = &c->at[c->count++];
+        const struct match *m = match_at(r, s, i);
+        size_t last = m ? m->words.last : entry_last(r, s, i);
+        *k = (struct chunk){.first = i, .last = last, .match = m};
+        k->entry = m ? NULL : r->words.at[last].entry;
+        k->tag = m && m->rule->tag ? m->rule->tag : r->words.at[last].tag;
+        for (; i <= last; i++)
+            k->scope |= r->words.at[i].scope;
+        i = last;
+    }
+}
+
+const struct match *chunk_match(const struct recording *r, const struct sentence *s,
+                                struct span words, enum rule_kind kind)
+{
+    for (size_t n = s->match_count; n-- > 0;) {
+        const struct match *m = &r->matches.at[s->match_first + n];
+        if (m->rule->kind == kind && m->words.first == words.first && m->words.last == words.last)
+            return m;
+    }
+    return NULL;
+}

@@ -1,0 +1,35 @@
+/* build/chunk.h: a sentence as the builder reads it: what the rules put together, and the words
+ * between.
+ * SPDX-License-Identifier: MIT */
+#ifndef DISHTAKE_BUILD_CHUNK_H
+#define DISHTAKE_BUILD_CHUNK_H
+
+#include "model/recording.h"
+#include "pack/pack.h"
+#include "words/limits.h"
+
+struct chunk {
+    unsigned char tag;         /* of the match's rule, else of the word's entry */
+    size_t first, last;        /* word numbers */
+    const struct match *match; /* NULL for an entry that no rule took */
+    const struct entry *entry; /* of such an entry; NULL for an unknown word */
+    unsigned scope;            /* enum scope bits of its words */
+};
+
+struct chunks {
+    struct chunk at[SENTENCE_WORDS];
+    size_t count;
+    const struct sentence *sentence;
+};
+
+/* Fillers are left out; phrase matches are no chunks. */
+void chunks_make(struct chunks *c, const struct recording *r, const struct sentence *s);
+/* The match of `kind` that covers exactly these words; NULL when there is none. */
+const struct match *chunk_match(const struct recording *r, const struct sentence *s,
+                                struct span words, enum rule_kind kind);
+/* The entry that stands at these words, by its last word. */
+const struct entry *entry_at(const struct recording *r, struct span words);
+uint64_t chunk_marks(const struct chunk *c);
+bool span_is_empty(struct span s);
+
+#endif

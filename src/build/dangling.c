@@ -1,0 +1,186 @@
+/* build/dangling.c: amounts with no food beside them, and foods that an amount is asked of.
+ * SPDX-License-Identifier: MIT */
+#include "build/line.h"
+
+#include "base/arena.h"
+#include "match/capture.h"
+
+/* An amount that comes later than this after its food is where the food goes in. */
+#define LATE_SECONDS 15.0
+
+/* "Mustard, the smooth sort, about four teaspoons": an amount this soon after a food without one is
+ * that food's. */
+#define DELAY_SECONDS 9.0
+
+/* "Oil. A good glug.": so few words behind a food without an amount. */
+#define VAGUE_WORDS 3
+
+/* "A cup of stock. No, sorry, two.": an amount so few words after the one that it takes back. */
+#define TAKE_BACK_WORDS 12
+
+/* What may stand between a package and its size: "a tin of tomatoes, the 400 gram one". */
+static bool leads_to_size(unsigned char tag)
+{
+    return tag == TAG_THE || tag == TAG_ARTICLE || tag == TAG_THERE || tag == TAG_SO
+           || tag == TAG_IT || tag == TAG_BE || tag == TAG_HEDGE;
+}
+
+/* "a can of beans, fifteen ounces": the amount behind a package is its size. */
+static bool is_package_of(const struct builder *b, const struct chunk *c, size_t index,
+                          const struct ingredient *line, const struct said_amount *said)
+{
+    size_t i = index;
+    while (i > 0 && leads_to_size(b->chunks.at[i - 1].tag))
+        i--;
+    if (!i || line->words.last != b->chunks.at[i - 1].last || line->package.known
+        || !line->amount.unit.length)
+        return false;
+    return span_has_tag(b->r, line->words, TAG_CONTAINER)
+           && span_has_tag(b->r, c->match->words, TAG_UNIT) && said->amount.unit.length > 0;
+}
+
+/* Whether what stands at `index` is said of what was spoken of: "a teaspoon of that", and not "of
+ * the sauce". */
+static bool is_of_it(const struct builder *b, size_t index)
+{
+    const struct chunks *c = &b->chunks;
+    if (index + 1 >= c->count || c->at[index].tag != TAG_OF)
+        return index >= c->count || c->at[index].tag != TAG_OF;
+    if (c->at[index + 1].tag == TAG_IT)
+        return true;
+    unsigned char after = index + 2 < c->count ? c->at[index + 2].tag : (unsigned char) TAG_SO;
+    return c->at[index + 1].tag == TAG_THE
+           && (after == TAG_SO || after == TAG_AND || after == TAG_DONE
+               || b->r->words.at[c->at[index + 1].last].after == AFTER_COMMA);
+}
+
+/* "... of each", "... apiece" */
+static bool is_for_each(const struct builder *b, size_t index)
+{
+    const struct chunks *c = &b->chunks;
+    if (index < c->count && c->at[index].tag == TAG_OF)
+        index++;
+    return index < c->count && c->at[index].tag == TAG_EACH;
+}
+
+/* "Four cloves. No, three.": the word stands by itself; in "my sister doesn't, so ..." it takes
+ * nothing back. */
+static bool is_no(const struct recording *r, size_t i)
+{
+    const struct word *w = &r->words.at[i];
+    return w->tag == TAG_NOT && w->after >= AFTER_COMMA && i
+           && r->words.at[i - 1].after >= AFTER_COMMA && w->entry && w->entry->words_count == 1;
+}
+
+/* Whether the line's amount was taken back since it was said. */
+static bool is_taken_back(const struct builder *b, const struct ingredient *line, size_t first)
+{
+    if (first <= line->words.last || first - line->words.last > TAKE_BACK_WORDS)
+        return false;
+    for (size_t i = line->words.last + 1; i < first; i++)
+        if (b->r->words.at[i].tag == TAG_SORRY || is_no(b->r, i))
+            return true;
+    return false;
+}
+
+static void add_again(struct builder *b, const struct chunk *c, const struct said_amount *said)
+{
+    struct ingredient again = *last_line(b), *line = LIST_ADD(b->r->arena, &b->dish->ingredients);
+    *line = (struct ingredient){.id = c->last,
+                                .words = {c->first, c->last},
+                                .at = said_at(b, c->first),
+                                .said = b->r->words.at[c->last].text,
+                                .food = again.food,
+                                .kind = again.kind,
+                                .entry = again.entry,
+                                .rule = text_from(c->match->rule->name),
+                                .group = b->group};
+    set_said(line, said);
+    b->last_line = b->dish->ingredients.count;
+}
+
+/* "Yogurt and sour cream, half a cup of each": the foods of the sentence that have no amount have
+ * this one. */
+static void give_each(struct builder *b, const struct said_amount *said)
+{
+    for (size_t i = 0; i < b->dish->ingredients.count; i++) {
+        struct ingredient *line = &b->dish->ingredients.at[i];
+        if (line->id < b->sentence->first || line->id > b->sentence->last || line->amount.known)
+            continue;
+        set_said(line, said);
+        line->questioned = false;
+    }
+}
+
+static void give_amount(struct builder *b, struct ingredient *line, const struct chunk *c,
+                        size_t index, const struct said_amount *said)
+{
+    set_said(line, said);
+    line->questioned = false;
+    read_prep_after(b, line, index);
+    if (said_at(b, c->first) - line->at > LATE_SECONDS)
+        line->at = said_at(b, c->first);
+}
+
+/* "Black pepper. Plenty.": it goes in, no amount is known. */
+static void give_vague(const struct builder *b, struct ingredient *line, const struct chunk *c,
+                       size_t index)
+{
+    if (!line->questioned || line->amount.known || !is_of_it(b, index + 1)
+        || c->first - line->words.last > VAGUE_WORDS)
+        return;
+    line->questioned = false;
+    line->vague = true;
+}
+
+/* An amount with no food beside it: "another cup", "that was four cups, by the way", "how much? A
+ * spoon." */
+void build_amount(struct builder *b, const struct chunk *c, size_t index)
+{
+    struct said_amount said = {0};
+    struct ingredient *line = last_line(b);
+    if (line && c->match->rule->kind == RULE_vague && !is_left_out(c))
+        give_vague(b, line, c, index);
+    if (!line || is_left_out(c) || c->match->rule->kind != RULE_amount)
+        return;
+    read_amount(b->r, b->sentence, c->match, &said);
+    if (is_taken_back(b, line, c->first) && line->amount.known)
+        give_amount(b, line, c, index, &said);
+    else if (said.more)
+        add_again(b, c, &said);
+    else if (is_package_of(b, c, index, line, &said))
+        line->package = said.amount;
+    else if (is_for_each(b, index + 1))
+        give_each(b, &said);
+    else if (!line->amount.known && !line->to_taste && is_of_it(b, index + 1)
+             && said_at(b, c->first) - b->last_said < DELAY_SECONDS)
+        give_amount(b, line, c, index, &said);
+}
+
+/* "Four cloves. No, look at the size of these, three.": a number alone keeps the unit of the one
+ * taken back. */
+void build_number(struct builder *b, const struct chunk *c)
+{
+    struct ingredient *line = last_line(b);
+    struct ratio low, high;
+    number_at(b->r, b->sentence, (struct span){c->first, c->last}, &low, &high);
+    if (!line || !line->amount.known || !ratio_known(low) || is_left_out(c)
+        || !is_taken_back(b, line, c->first))
+        return;
+    line->amount.min = low;
+    line->amount.max = high;
+}
+
+void ask_line(struct builder *b, const struct chunk *c)
+{
+    struct span food = match_slot(c->match, SLOT_food);
+    const struct entry *entry = entry_at(b->r, food);
+    if (!entry || entry->tag != TAG_FOOD || is_left_out(c))
+        return;
+    struct ingredient *old = find_food(b, entry, entry_shown(entry));
+    if (!old) {
+        old = add_line(b, c, food, entry, entry_shown(entry));
+        old->questioned = true;
+    }
+    b->last_line = (size_t) (old - b->dish->ingredients.at) + 1;
+}

@@ -1,0 +1,41 @@
+/* build/hidden.c: verbs that hide an ingredient.
+ * SPDX-License-Identifier: MIT */
+#include "build/line.h"
+
+/* Whether the verb's object is a thing with that tag. */
+static bool is_for(const struct builder *b, size_t index, enum tag tag)
+{
+    for (size_t i = index + 1; i < b->chunks.count && i < index + 4; i++)
+        if (b->chunks.at[i].tag == tag)
+            return true;
+        else if (b->chunks.at[i].match || b->chunks.at[i].tag == TAG_AND)
+            return false;
+    return false;
+}
+
+/* The dish is buttered, the board floured: what goes there is not what went into the dough. */
+static bool is_for_a_thing(const struct builder *b, size_t index)
+{
+    return is_for(b, index, TAG_VESSEL) || is_for(b, index, TAG_PLACE)
+           || is_for(b, index, TAG_TOOL);
+}
+
+/* A verb that hides an ingredient: "butter the dish". */
+void build_hidden(struct builder *b, const struct chunk *c, size_t index)
+{
+    if (!(chunk_marks(c) & MARK_OF(seasons)) || is_left_out(c) || c->scope & SCOPE_UNTIL)
+        return;
+    const struct entry *food = entry_as(pack_find(b->k, entry_value(c->entry), NULL), TAG_FOOD);
+    for (size_t i = index + 1; i < b->chunks.count; i++)
+        if (b->chunks.at[i].tag == TAG_WITH)
+            return;
+    const struct ingredient *old = food ? find_food(b, food, entry_shown(food)) : NULL;
+    if (!food || (old && !(old->amount.known && is_for_a_thing(b, index))))
+        return;
+    struct ingredient *line =
+        add_line(b, c, (struct span){c->last, c->last}, food, entry_shown(food));
+    set_scope(line, c->scope);
+    if (!is_for(b, index, TAG_TOOL))
+        b->last_line = b->dish->ingredients.count;
+    b->last_said = said_at(b, c->first);
+}

@@ -1,0 +1,223 @@
+/* build/ingredient.c: foods with or without amounts -> ingredient lines.
+ * SPDX-License-Identifier: MIT */
+#include "build/line.h"
+
+#include "base/arena.h"
+#include "match/capture.h"
+#include "match/subject.h"
+
+/* A food of the lexicon, or words that no lexicon knows where a food must stand. */
+static bool is_food(const struct builder *b, const struct chunk *c, struct span food)
+{
+    const struct entry *e = entry_at(b->r, food);
+    struct text option = c->match->rule->option;
+    if (text_is(option, "compound"))
+        return true;
+    if (!text_is(option, "unknown"))
+        return e && e->tag == TAG_FOOD;
+    for (size_t i = food.first; i <= food.last; i++)
+        if (b->r->words.at[i].entry && b->r->words.at[i].tag == TAG_OTHER)
+            return false;
+    return true;
+}
+
+/* "onion soup", "fruit meringue tarts": the food only says what kind of dish or part it is. */
+static bool is_compound(const struct builder *b, size_t index)
+{
+    const struct chunk *c = &b->chunks.at[index], *next = c + 1;
+    if (index + 1 >= b->chunks.count || b->r->words.at[c->last].after >= AFTER_COMMA)
+        return false;
+    if (next->tag == TAG_LIKE)
+        return true; /* "walnut-sized balls" */
+    return (next->tag == TAG_DISH || next->tag == TAG_PART)
+           && span_is_empty(match_slot(c->match, SLOT_amount));
+}
+
+/* Whether the words are one entry of the lexicon. */
+static bool is_one_entry(const struct builder *b, struct span food)
+{
+    return entry_at(b->r, food) && b->r->words.at[food.last].entry_first == food.first;
+}
+
+/* The food as a recipe names it, its last word in the singular where the lexicon knows it. */
+static struct text food_name(struct builder *b, struct span food)
+{
+    const struct entry *last = entry_at(b->r, food);
+    size_t begin = last ? b->r->words.at[food.last].entry_first : food.last;
+    struct text name = last ? entry_shown(last) : b->r->words.at[food.last].key;
+    for (size_t i = begin; i-- > food.first;)
+        name = arena_format(b->r->arena, "%.*s %.*s", TEXT(b->r->words.at[i].key), TEXT(name));
+    return name;
+}
+
+/* "one red pepper, sorry, one green pepper": the food that was said last was not meant. */
+static bool replaces_food(const struct builder *b, const struct chunk *c, size_t index,
+                          struct ingredient *line)
+{
+    if (index < 2 || !line || b->chunks.at[index - 2].tag != TAG_LINE
+        || line->words.last != b->chunks.at[index - 2].last)
+        return false;
+    return b->r->words.at[c->first - 1].tag == TAG_SORRY || is_no_by_itself(b->r, c->first - 1);
+}
+
+static void replace_food(struct builder *b, struct ingredient *line, const struct chunk *c,
+                         struct span food, const struct entry *entry, struct text name,
+                         const struct said_amount *said)
+{
+    name_line(line, food, entry, name);
+    line->words.last = c->last;
+    if (said->amount.known)
+        set_said(line, said);
+    read_prep_inside(b, line, c->match);
+}
+
+/* "two tablespoons of its juice": of the fruit that was spoken of last. */
+static void build_its(struct builder *b, const struct chunk *c)
+{
+    const struct ingredient *fruit = last_line(b);
+    struct span part = match_slot(c->match, SLOT_extract);
+    if (!fruit || is_left_out(c))
+        return;
+    struct text words = arena_format(b->r->arena, "%.*s %.*s", TEXT(fruit->food),
+                                     TEXT(b->r->words.at[part.last].key));
+    const struct entry *food = entry_as(pack_find(b->k, words, NULL), TAG_FOOD);
+    if (!food)
+        return;
+    struct said_amount said;
+    line_amount(b->r, b->sentence, c->match, &said);
+    set_said(add_line(b, c, part, food, entry_shown(food)), &said);
+    b->last_said = said_at(b, c->first);
+    b->last_line = b->dish->ingredients.count;
+}
+
+/* The words of the food; what a comma divides is no compound: "two slices of bread, crusts off". */
+static struct span food_slot(const struct builder *b, const struct match *m)
+{
+    struct span food = match_slot(m, SLOT_food);
+    bool compound = text_is(m->rule->option, "compound");
+    for (size_t i = food.first; compound && i < food.last; i++)
+        if (b->r->words.at[i].after >= AFTER_COMMA)
+            food.last = i;
+    return food;
+}
+
+/* "boneless chicken" + "thighs": the last or first word of a food and the next food together are
+ * one that the lexicon knows; NULL where they are not. */
+static const struct entry *joined_food(struct builder *b, struct span food,
+                                       const struct chunk *next)
+{
+    struct span second = match_slot(next->match, SLOT_food);
+    for (size_t i = food.first; i <= food.last; i++) {
+        struct text words = arena_format(b->r->arena, "%.*s %.*s", TEXT(b->r->words.at[i].key),
+                                         TEXT(b->r->words.at[second.last].key));
+        const struct entry *e = entry_as(pack_find(b->k, words, NULL), TAG_FOOD);
+        if (e)
+            return e;
+    }
+    return NULL;
+}
+
+/* Takes a food that stands right behind this one as its last word; `*entry` becomes both. */
+static void take_next_food(struct builder *b, size_t index, struct span *food,
+                           const struct entry **entry)
+{
+    struct chunk *next = &b->chunks.at[index + 1];
+    if (index + 1 >= b->chunks.count || next->tag != TAG_LINE || !*entry
+        || b->r->words.at[food->last].after >= AFTER_COMMA
+        || next->first != match_slot(next->match, SLOT_food).first)
+        return;
+    const struct entry *both = joined_food(b, *food, next);
+    if (!both)
+        return;
+    food->last = next->last;
+    *entry = both;
+    next->match = NULL;
+    next->tag = TAG_OTHER;
+}
+
+/* The lexicon's food; NULL for words that are no entry by themselves. */
+static const struct entry *food_entry(struct builder *b, size_t index, struct span *food)
+{
+    const struct entry *entry = is_one_entry(b, *food) ? entry_at(b->r, *food) : NULL;
+    take_next_food(b, index, food, &entry);
+    return entry;
+}
+
+/* "... a clove of garlic and cumin to taste": what has an amount is to taste only where that stands
+ * right behind it. */
+static unsigned line_scope(const struct builder *b, size_t index, const struct said_amount *said)
+{
+    const struct chunks *c = &b->chunks;
+    size_t next = index + 1;
+    while (next < c->count && (c->at[next].tag == TAG_OR || c->at[next].tag == TAG_AND))
+        next++;
+    bool taste = next < c->count && c->at[next].tag == TAG_TASTE;
+    bool keep = taste || !said->amount.known || said->vague || b->r->punctuated;
+    return keep ? c->at[index].scope : c->at[index].scope & ~(unsigned) SCOPE_TASTE;
+}
+
+void build_line(struct builder *b, const struct chunk *c, size_t index)
+{
+    struct span food = food_slot(b, c->match);
+    struct said_amount said;
+    if (text_is(c->match->rule->option, "its"))
+        build_its(b, c);
+    if (span_is_empty(food) || is_left_out(c) || !is_food(b, c, food) || is_compound(b, index))
+        return;
+    const struct entry *entry = food_entry(b, index, &food);
+    struct text name = food_name(b, food);
+    line_amount(b->r, b->sentence, c->match, &said);
+    carry_each(b, c, index, &said);
+    carry_unit(b, c, entry, &said);
+    if (is_alternative(b, index)) {
+        add_alternative(b, last_line(b), name);
+        return;
+    }
+    if (replaces_food(b, c, index, last_line(b))) {
+        replace_food(b, last_line(b), c, food, entry, name, &said);
+        return;
+    }
+    struct ingredient *old = find_food(b, entry, name);
+    bool share = text_is(c->match->rule->option, "share");
+    bool used = is_used_here(b, c, index, &said);
+    if ((!old || old->questioned) && !share) {
+        struct ingredient *meant = generic_of(b, c, entry, &said);
+        old = meant && !meant->questioned ? meant : old;
+    }
+    enum repeat repeat = old ? judge(b, old, c->match, &said, c->scope) : REPEAT_NEW;
+    if (old && (share || repeat == REPEAT_SAME)) {
+        if (!share)
+            read_prep_before(b, old, index);
+        use_again(b, old, c, used && !share);
+        return;
+    }
+    if (share)
+        return;
+    if (old && repeat != REPEAT_NEW) {
+        if (old->questioned)
+            name_line(old, food, entry, name);
+        set_said(old, &said);
+        old->questioned = false;
+        old->at = said_at(b, c->first);
+        old->words = (struct span){c->first, c->last};
+        read_prep_before(b, old, index);
+        read_prep_inside(b, old, c->match);
+        read_prep_after(b, old, index);
+        use_again(b, old, c, used);
+        return;
+    }
+    struct ingredient *line = add_line(b, c, food, entry, name);
+    set_said(line, &said);
+    set_scope(line, line_scope(b, index, &said));
+    line->questioned = !used;
+    read_prep_before(b, line, index);
+    read_prep_inside(b, line, c->match);
+    if (text_is(c->match->rule->option, "either"))
+        name_either(b, line, match_slot(c->match, SLOT_state));
+    read_prep_after(b, line, index);
+    b->last_said = said_at(b, c->first);
+    b->last_line = b->dish->ingredients.count;
+    b->group_age = 0;
+    if (text_is(c->match->rule->option, "each"))
+        carry_back(b, index, &said);
+}

@@ -1,0 +1,226 @@
+/* build/instruction.c
+ * SPDX-License-Identifier: MIT */
+#include "build/instruction.h"
+
+#include "build/wording.h"
+
+bool is_let(const struct builder *b, const struct chunk *c)
+{
+    return c->entry && (c->tag == TAG_ACTION || c->tag == TAG_DOING)
+           && text_equal(entry_value(c->entry), step_word(b->k, "let"));
+}
+
+const struct entry *action_entry(const struct pack *k, struct text action)
+{
+    return entry_as(pack_find(k, action, NULL), TAG_ACTION);
+}
+
+static bool is_third_person(const struct entry *e)
+{
+    return !text_equal(entry_words(e), entry_shown(e));
+}
+
+/* Whether the word of chunk `c` may also be read so: "dry" is how a thing is, "skin" a food. */
+static bool has_reading(const struct builder *b, const struct chunk *c, unsigned char tag)
+{
+    return entry_as(b->r->words.at[c->last].readings, tag);
+}
+
+/* Whether a thing stands behind chunk `i`: "dry it", "brown the mince". "Dry limes" are not dried.
+ */
+static bool has_object(const struct builder *b, size_t i)
+{
+    if (i + 1 >= b->chunks.count || b->r->words.at[b->chunks.at[i].last].after >= AFTER_COMMA)
+        return false;
+    const struct chunk *next = &b->chunks.at[i + 1];
+    if (next->tag == TAG_LINE)
+        return b->r->words.at[next->first].tag != TAG_FOOD;
+    return next->tag == TAG_IT || next->tag == TAG_THE || next->tag == TAG_ARTICLE
+           || next->tag == TAG_WHOLE || next->tag == TAG_EACH || next->tag == TAG_REST;
+}
+
+/* "It's brown", "they stay open", "a pan of warm ...": the word tells how a thing is, not what to
+ * do. */
+static bool is_quality(const struct builder *b, size_t i, unsigned char before)
+{
+    const struct chunk *c = &b->chunks.at[i];
+    if (before == TAG_BE || before == TAG_FROM || before == TAG_HEDGE)
+        return true;
+    bool ordered = before == TAG_WILL && b->chunks.at[i - 1].first < b->chunks.at[i - 1].last;
+    bool told = before == TAG_YOU || before == TAG_ME || ordered; /* "has to", but not "just" */
+    bool quality =
+        c->first == c->last && (has_reading(b, c, TAG_STATE) || has_reading(b, c, TAG_FOOD));
+    return quality && !told && !has_object(b, i);
+}
+
+/* "Cored and cut in half", "an onion, sliced": cut is how they are, though it could be a verb. */
+static bool is_participle(const struct builder *b, size_t i)
+{
+    unsigned char before = i ? b->chunks.at[i - 1].tag : 0,
+                  first = i > 1 ? b->chunks.at[i - 2].tag : 0,
+                  next = i + 1 < b->chunks.count ? b->chunks.at[i + 1].tag : 0;
+    if (next == TAG_SIDE) /* "cut side up", "skin side down" */
+        return true;
+    return has_reading(b, &b->chunks.at[i], TAG_DONE) && !has_object(b, i)
+           && (before == TAG_LINE || before == TAG_DONE
+               || (before == TAG_AND && first == TAG_DONE));
+}
+
+/* "Let that soften", "while they rest": what stands before the thing that the verb is said of. */
+static const struct chunk *before_subject(const struct builder *b, size_t i)
+{
+    return i > 1 ? &b->chunks.at[i - 2] : NULL;
+}
+
+/* Whether the sentence says for how long, until when, or where. */
+static bool says_how_long(const struct builder *b)
+{
+    for (size_t i = 0; i < b->chunks.count; i++) {
+        unsigned char tag = b->chunks.at[i].tag;
+        if (tag == TAG_DURATION || tag == TAG_UNTIL || tag == TAG_PLACE)
+            return true;
+    }
+    return false;
+}
+
+/* A verb that makes no step by itself; "leave" makes one where it says how long. */
+static bool is_weak(const struct builder *b, uint64_t marks)
+{
+    return marks & (MARK_OF(hidden) | MARK_OF(light))
+           || (marks & MARK_OF(idle) && !says_how_long(b));
+}
+
+/* "That", "these": a word that stands for the food alone. */
+static bool is_that(const struct builder *b, const struct chunk *c)
+{
+    return c->tag == TAG_THE && c->entry
+           && text_equal(entry_value(c->entry), step_word(b->k, "that"));
+}
+
+/* Whether a food, or a word for it, stands right before chunk `i`. */
+static bool is_thing_before(const struct builder *b, size_t i)
+{
+    const struct chunk *c = i ? &b->chunks.at[i - 1] : NULL;
+    return c
+           && (c->tag == TAG_LINE || c->tag == TAG_PART || c->tag == TAG_DISH || c->tag == TAG_IT
+               || is_that(b, c));
+}
+
+/* Verbs of which the food can be the subject: "the fish goes in", "it bakes". What it does by
+ * itself on the stove is told with its time: "it simmers for ten minutes". */
+static bool is_done_by_thing(const struct builder *b, size_t i, uint64_t marks)
+{
+    if (marks
+        & MARK_OF(takes)) /* "the corn comes off", but not "it drains", "it comes out clean" */
+        return is_thing_before(b, i) && b->chunks.at[i].first < b->chunks.at[i].last
+               && !(i + 1 < b->chunks.count && has_reading(b, &b->chunks.at[i + 1], TAG_STATE));
+    return marks & (MARK_OF(puts) | MARK_OF(ovens) | MARK_OF(waits))
+           || (marks & (MARK_OF(boils) | MARK_OF(fries)) && says_how_long(b));
+}
+
+/* Whether the verb in chunk `i` tells what to do. */
+static bool is_instruction(const struct builder *b, size_t i)
+{
+    const struct chunk *c = &b->chunks.at[i];
+    unsigned char before = i ? b->chunks.at[i - 1].tag : (unsigned char) TAG_SO;
+    uint64_t marks = chunk_marks(c);
+    if (c->tag != TAG_ACTION || c->scope & (SCOPE_NOT_DONE | SCOPE_UNTIL)
+        || b->sentence->flags & SENTENCE_QUESTION)
+        return false;
+    struct phrasal split;
+    if (find_phrasal(b, i, &split))
+        return before != TAG_TO && before != TAG_OF;
+    if (is_weak(b, marks) || is_quality(b, i, before) || is_participle(b, i))
+        return false;
+    const struct chunk *lead = before_subject(b, i);
+    if (before == TAG_MEANWHILE && b->chunks.at[i - 1].first < b->chunks.at[i - 1].last
+        && b->r->words.at[b->chunks.at[i - 1].last].after < AFTER_COMMA)
+        return false; /* "while they | rest" */
+    if (before == TAG_IT && lead && (lead->tag == TAG_MEANWHILE || is_step_word(b, lead, "after")))
+        return false;
+    if ((before == TAG_THE || before == TAG_IT) && lead && is_let(b, lead))
+        return true;
+    if (is_third_person(c->entry))
+        return before != TAG_ME && is_done_by_thing(b, i, marks);
+    if (before == TAG_THE && !(lead && lead->tag == TAG_ACTION))
+        return is_that(b, &b->chunks.at[i - 1]) && is_done_by_thing(b, i, marks);
+    if (before == TAG_TO || before == TAG_THE || before == TAG_ARTICLE || before == TAG_OF
+        || before == TAG_AMOUNT || before == TAG_VAGUE)
+        return false;
+    if (before == TAG_IT || before == TAG_OTHER)
+        return marks
+               & (MARK_OF(puts) | MARK_OF(heats) | MARK_OF(ovens) | MARK_OF(waits) | MARK_OF(boils)
+                  | MARK_OF(mixes));
+    return true;
+}
+
+/* "It gets rolled in sugar": what stands before the participle. */
+static bool is_passive(const struct builder *b, const struct chunk *c)
+{
+    return c->tag == TAG_ACTION && c->entry && is_third_person(c->entry)
+           && text_equal(entry_value(c->entry), step_word(b->k, "passive"));
+}
+
+/* "you're whisking the whole while", "keep stirring", "I've whisked that". */
+static bool is_going_on(const struct builder *b, size_t i)
+{
+    const struct chunk *c = &b->chunks.at[i];
+    struct phrasal split;
+    if ((c->tag != TAG_DOING && c->tag != TAG_DONE) || !i
+        || c->scope & (SCOPE_NOT_DONE | SCOPE_UNTIL))
+        return false;
+    if (is_weak(b, chunk_marks(c)) && !find_phrasal(b, i, &split))
+        return false;
+    const struct chunk *before = &b->chunks.at[i - 1];
+    if (before->tag == TAG_HAVE && c->tag == TAG_DONE)
+        return true;
+    if (c->tag == TAG_DONE && is_passive(b, before))
+        return true;
+    if (c->tag == TAG_DOING && (before->tag == TAG_THERE || before->tag == TAG_BE))
+        return chunk_marks(c) & (MARK_OF(puts) | MARK_OF(takes)); /* "that's coming out" */
+    bool went = (before->tag == TAG_IT || before->tag == TAG_THE) && c->first < c->last;
+    if (c->tag == TAG_DONE) /* "it went in the fridge overnight" */
+        return went && chunk_marks(c) & (MARK_OF(waits) | MARK_OF(ovens));
+    return before->tag == TAG_YOU || before->tag == TAG_ME
+           || (before->tag == TAG_ACTION && chunk_marks(before) & MARK_OF(light));
+}
+
+/* Without commas a reason is taken to reach so far. */
+#define REASON_CHUNKS 5
+
+/* "because it would take the roof off your mouth": why, not what to do. A comma or "and" ends it.
+ */
+static bool is_reason(const struct builder *b, size_t i)
+{
+    for (size_t n = i; n-- > 0 && i - n <= REASON_CHUNKS;) {
+        const struct chunk *c = &b->chunks.at[n];
+        if (is_step_word(b, c, "reason"))
+            return true;
+        if (b->r->words.at[c->last].after != AFTER_SPACE
+            && b->r->words.at[c->last].after != AFTER_HYPHEN)
+            return false;
+        if (c->tag == TAG_AND || c->tag == TAG_SO)
+            return false;
+    }
+    return false;
+}
+
+bool is_verb(const struct builder *b, size_t i)
+{
+    return (is_instruction(b, i) || is_going_on(b, i)) && !is_reason(b, i);
+}
+
+struct said_verb said_verb(const struct builder *b, size_t i)
+{
+    struct said_verb v = {.action = TEXT_EMPTY};
+    const struct chunk *c = &b->chunks.at[i];
+    bool verb = is_verb(b, i), word = c->tag == TAG_ACTION || c->tag == TAG_DOING;
+    if (b->sentence->flags & SENTENCE_QUESTION || (word && !verb))
+        return v;
+    v.split = find_phrasal(b, i, &v.phrasal);
+    if (v.split)
+        v.action = v.phrasal.action;
+    else if (verb)
+        v.action = entry_value(c->entry);
+    return v;
+}

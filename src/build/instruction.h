@@ -1,0 +1,24 @@
+/* build/instruction.h: which words of a sentence tell what to do.
+ * SPDX-License-Identifier: MIT */
+#ifndef DISHTAKE_BUILD_INSTRUCTION_H
+#define DISHTAKE_BUILD_INSTRUCTION_H
+
+#include "build/phrasal.h"
+
+struct said_verb {
+    struct text action; /* base form; empty when the chunk tells nothing to do */
+    bool split; /* with a word farther behind, or a thing without a verb: then `phrasal` is filled
+                   in */
+    struct phrasal phrasal;
+};
+
+/* What the lexicon says of an action, by its base form; NULL when it has no such verb. */
+const struct entry *action_entry(const struct pack *k, struct text action);
+/* "let", of "let that soften". */
+bool is_let(const struct builder *b, const struct chunk *c);
+/* Whether the verb in chunk `i` is an instruction, or tells what is going on here and now. */
+bool is_verb(const struct builder *b, size_t i);
+/* What chunk `i` tells to do. */
+struct said_verb said_verb(const struct builder *b, size_t i);
+
+#endif

@@ -1,0 +1,77 @@
+/* build/line.c: what an ingredient line is made of.
+ * SPDX-License-Identifier: MIT */
+#include "build/line.h"
+
+#include "base/arena.h"
+
+double said_at(const struct builder *b, size_t word)
+{
+    return b->r->words.at[word].start;
+}
+
+bool is_left_out(const struct chunk *c)
+{
+    unsigned never = SCOPE_NOT_DONE | SCOPE_TITLE | SCOPE_YIELD | SCOPE_UNTIL;
+    if (c->scope & SCOPE_OPTIONAL)
+        never &= ~(unsigned) SCOPE_UNREAL; /* "if you like" is a condition too */
+    return c->scope & never;
+}
+
+struct ingredient *last_line(const struct builder *b)
+{
+    return b->last_line ? &b->dish->ingredients.at[b->last_line - 1] : NULL;
+}
+
+void set_said(struct ingredient *line, const struct said_amount *said)
+{
+    line->amount = said->amount;
+    line->package = said->package;
+    line->vague = said->vague;
+    bool uncounted = line->entry && line->entry->marks & MARK_OF(uncounted);
+    line->no_unit = said->amount.known && !said->amount.unit.length && uncounted;
+}
+
+void set_scope(struct ingredient *line, unsigned scope)
+{
+    line->optional |= (scope & SCOPE_OPTIONAL) != 0;
+    line->to_taste |= (scope & SCOPE_TASTE) != 0;
+    if (scope & SCOPE_BESIDE)
+        line->role = ROLE_SERVE_WITH;
+    else if (scope & SCOPE_GARNISH
+             && (!line->amount.known || line->vague || scope & SCOPE_OPTIONAL))
+        line->role = ROLE_GARNISH;
+}
+
+struct ingredient *add_line(struct builder *b, const struct chunk *c, struct span food,
+                            const struct entry *entry, struct text name)
+{
+    struct ingredient *line = LIST_ADD(b->r->arena, &b->dish->ingredients);
+    line->id = food.last;
+    line->words = (struct span){c->first, c->last};
+    line->at = said_at(b, c->first);
+    struct text first = b->r->words.at[c->first].text, last = b->r->words.at[c->last].text;
+    line->said = c->first == c->last || first.at > last.at
+                     ? first
+                     : (struct text){first.at, (size_t) (last.at + last.length - first.at)};
+    if (b->r->words.at[c->first].cue != b->r->words.at[c->last].cue)
+        line->said = last;
+    line->food = name;
+    line->kind = entry ? entry_value(entry) : name;
+    line->entry = entry;
+    line->rule = c->match ? text_from(c->match->rule->name) : TEXT_OF("hidden in a verb");
+    line->group = b->group;
+    line->announced = b->rundown && c->first > b->rundown_at && !b->cooks;
+    return line;
+}
+
+void use_again(struct builder *b, struct ingredient *old, const struct chunk *c, bool used)
+{
+    if (old->questioned && used)
+        old->at = said_at(b, c->first);
+    old->questioned = old->questioned && !used;
+    b->last_said = said_at(b, c->first);
+    old->used = true;
+    old->announced = old->announced && b->rundown;
+    set_scope(old, c->scope & SCOPE_TASTE);
+    b->last_line = (size_t) (old - b->dish->ingredients.at) + 1;
+}

@@ -1,0 +1,61 @@
+/* build/line.h: what the parts that make ingredient lines share.
+ * SPDX-License-Identifier: MIT */
+#ifndef DISHTAKE_BUILD_LINE_H
+#define DISHTAKE_BUILD_LINE_H
+
+#include "build/builder.h"
+
+/* Seconds. */
+double said_at(const struct builder *b, size_t word);
+/* Whether what the chunk says is not done now, or names a dish, a yield or a sign of doneness. */
+bool is_left_out(const struct chunk *c);
+/* The last line spoken of; NULL for none. */
+struct ingredient *last_line(const struct builder *b);
+/* A new line of the dish; valid until the next one is added. */
+struct ingredient *add_line(struct builder *b, const struct chunk *c, struct span food,
+                            const struct entry *entry, struct text name);
+void set_said(struct ingredient *line, const struct said_amount *said);
+/* What was only spoken of ("the sesame greens"), or not meant, is named as it is now. */
+void name_line(struct ingredient *line, struct span food, const struct entry *entry,
+               struct text name);
+/* To taste, optional, garnish or beside, as enum scope bits say. */
+void set_scope(struct ingredient *line, unsigned scope);
+/* Spoken of again; where that is in a step (`used`), a food that was only mentioned does go in. */
+void use_again(struct builder *b, struct ingredient *old, const struct chunk *c, bool used);
+
+/* What becomes of a food that the dish already has. */
+enum repeat {
+    REPEAT_NEW,      /* a line of its own */
+    REPEAT_SAME,     /* nothing */
+    REPEAT_CORRECTS, /* takes back the amount before */
+    REPEAT_FILLS     /* gives the amount that the line lacked */
+};
+enum repeat judge(const struct builder *b, const struct ingredient *old, const struct match *m,
+                  const struct said_amount *now, unsigned scope);
+/* "the meat" is the beef chuck, "the vegetables" are what was chopped: the line that a generic word
+ * is about, when no amount makes it a food of its own; else NULL. */
+struct ingredient *generic_of(struct builder *b, const struct chunk *c, const struct entry *food,
+                              const struct said_amount *said);
+
+/* "scallions or chives": the second is no line of its own. */
+bool is_alternative(const struct builder *b, size_t index);
+/* "lemon or lime juice": the line's food gets the last word that it shares with its alternative. */
+void add_alternative(struct builder *b, struct ingredient *line, struct text name);
+/* "red or white wine", found as white wine with the state "red". */
+void name_either(struct builder *b, struct ingredient *line, struct span state);
+/* A food without an amount goes in only where something is put in, or beside one that has an
+ * amount. */
+bool is_used_here(const struct builder *b, const struct chunk *c, size_t index,
+                  const struct said_amount *said);
+/* "cumin and coriander, a teaspoon each": the foods listed before have the amount too. */
+void carry_back(struct builder *b, size_t index, const struct said_amount *said);
+/* "125 grams of oats, 125 of flour, 100 of sugar": the unit said before, where the recording leaves
+ * units out again and again; who does so once may have slipped, and is asked. */
+void carry_unit(const struct builder *b, const struct chunk *c, const struct entry *food,
+                struct said_amount *said);
+/* Whether the recording leaves units out by habit. */
+bool drops_units(const struct recording *r);
+/* "a teaspoon each of cumin, coriander": the amount holds for the foods that follow in the list. */
+void carry_each(struct builder *b, const struct chunk *c, size_t index, struct said_amount *said);
+
+#endif

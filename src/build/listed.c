@@ -1,0 +1,169 @@
+/* build/listed.c: foods that stand in a list.
+ * SPDX-License-Identifier: MIT */
+#include "build/line.h"
+
+#include "base/arena.h"
+#include "match/capture.h"
+
+bool is_alternative(const struct builder *b, size_t index)
+{
+    const struct chunks *c = &b->chunks;
+    return index >= 2 && c->at[index - 1].tag == TAG_OR && c->at[index - 2].tag == TAG_LINE
+           && b->last_line;
+}
+
+/* A food that goes in; "no honey in it" puts none in. */
+static bool is_line(const struct chunk *c)
+{
+    return c->tag == TAG_LINE && !is_left_out(c);
+}
+
+/* Whether the chunk next to this one in a list is a food with an amount. */
+static bool is_listed(const struct builder *b, size_t index)
+{
+    size_t before = index, after = index + 1;
+    while (before > 0
+           && (b->chunks.at[before - 1].tag == TAG_AND || b->chunks.at[before - 1].tag == TAG_DONE
+               || b->chunks.at[before - 1].tag == TAG_STATE))
+        before--;
+    while (after < b->chunks.count && b->chunks.at[after].tag == TAG_AND)
+        after++;
+    bool left = before > 0 && is_line(&b->chunks.at[before - 1]) && b->last_line;
+    bool right = after < b->chunks.count && is_line(&b->chunks.at[after])
+                 && b->chunks.at[after].match->rule->kind == RULE_line;
+    return left || right;
+}
+
+bool is_used_here(const struct builder *b, const struct chunk *c, size_t index,
+                  const struct said_amount *said)
+{
+    return said->amount.known || said->vague || b->cooks || is_listed(b, index)
+           || c->scope & (SCOPE_BESIDE | SCOPE_GARNISH | SCOPE_TASTE | SCOPE_OPTIONAL);
+}
+
+void carry_back(struct builder *b, size_t index, const struct said_amount *said)
+{
+    for (size_t i = index; i-- > 0;) {
+        const struct chunk *c = &b->chunks.at[i];
+        if (c->tag == TAG_AND || c->tag == TAG_OR)
+            continue;
+        if (c->tag != TAG_LINE)
+            return;
+        for (size_t n = 0; n < b->dish->ingredients.count; n++) {
+            struct ingredient *line = &b->dish->ingredients.at[n];
+            if (line->id < c->first || line->id > c->last)
+                continue;
+            if (line->amount.known)
+                return;
+            set_said(line, said);
+        }
+    }
+}
+
+void carry_each(struct builder *b, const struct chunk *c, size_t index, struct said_amount *said)
+{
+    const struct chunk *chunks = b->chunks.at;
+    size_t end = index > 1 && chunks[index - 1].tag == TAG_AND ? index - 1 : index;
+    bool follows = end > 0 && chunks[end - 1].tag == TAG_LINE;
+    if (said->each && said->amount.known)
+        b->each = c->match;
+    else if (b->each && follows && !said->amount.known)
+        line_amount(b->r, b->sentence, b->each, said);
+    else
+        b->each = NULL;
+}
+
+/* So many bare numbers before foods that are never counted are a habit; and so many words behind an
+ * amount with its unit one of them still has that unit. */
+#define DROPPED_UNITS 2
+#define UNIT_WORDS 30
+
+/* "seventy-five of sugar": a number, "of" and a food that nobody counts. */
+static bool lacks_unit(const struct recording *r, const struct match *m, const struct entry *food)
+{
+    struct span number = match_slot(m, SLOT_number);
+    if (m->rule->kind != RULE_line || span_is_empty(number) || number.last >= m->words.last)
+        return false;
+    return food && food->marks & MARK_OF(uncounted) && span_is_empty(match_slot(m, SLOT_unit))
+           && r->words.at[number.last + 1].tag == TAG_OF;
+}
+
+bool drops_units(const struct recording *r)
+{
+    size_t dropped = 0;
+    for (size_t i = 0; i < r->matches.count; i++) {
+        const struct match *m = &r->matches.at[i];
+        dropped += lacks_unit(r, m, entry_at(r, match_slot(m, SLOT_food)));
+    }
+    return dropped >= DROPPED_UNITS;
+}
+
+/* After two kilograms of something, 500 of something else are grams, and no kilograms. */
+#define SIZES_APART 10.0
+
+static bool is_of_one_size(const struct amount *a, const struct amount *b)
+{
+    double times = ratio_double(a->min) / ratio_double(b->min);
+    return times < SIZES_APART && times > 1 / SIZES_APART;
+}
+
+void carry_unit(const struct builder *b, const struct chunk *c, const struct entry *food,
+                struct said_amount *said)
+{
+    if (!b->drops_units || !said->amount.known || !lacks_unit(b->r, c->match, food))
+        return;
+    for (size_t i = b->dish->ingredients.count; i-- > 0;) {
+        const struct ingredient *before = &b->dish->ingredients.at[i];
+        if (before->id + UNIT_WORDS < c->first)
+            return;
+        const struct text unit = before->amount.known ? before->amount.unit : TEXT_EMPTY;
+        if (!entry_as(pack_find(b->k, unit, NULL), TAG_UNIT))
+            continue;
+        if (is_of_one_size(&before->amount, &said->amount))
+            said->amount.unit = unit;
+        return;
+    }
+}
+
+/* The food that `first` is with the last word of `food`: "red" of "white wine", "lemon" of "lime
+ * juice". */
+static const struct entry *sharing(const struct builder *b, struct text first, struct text food)
+{
+    struct text last = text_last_word(food);
+    if (last.length == food.length)
+        return NULL;
+    struct text words = arena_format(b->r->arena, "%.*s %.*s", TEXT(first), TEXT(last));
+    return entry_as(pack_find(b->k, words, NULL), TAG_FOOD);
+}
+
+void name_line(struct ingredient *line, struct span food, const struct entry *entry,
+               struct text name)
+{
+    line->id = food.last;
+    line->food = name;
+    line->kind = entry ? entry_value(entry) : name;
+    line->entry = entry;
+}
+
+/* "scallions or chives"; in "lemon or lime juice" the first one shares the last word. */
+void add_alternative(struct builder *b, struct ingredient *line, struct text name)
+{
+    const struct entry *whole = sharing(b, line->food, name);
+    if (whole)
+        name_line(line, (struct span){line->id, line->id}, whole, entry_shown(whole));
+    *LIST_ADD(b->r->arena, &line->alternatives) = name;
+}
+
+void name_either(struct builder *b, struct ingredient *line, struct span state)
+{
+    const struct entry *said = entry_at(b->r, state),
+                       *whole = said ? sharing(b, entry_words(said), line->food) : NULL;
+    struct text other = line->food;
+    bool kind_only = text_find(line->kind, ' ', 0)
+                     == line->kind.length; /* "canned or fresh pineapple": one food */
+    if (!whole || kind_only)
+        return;
+    name_line(line, (struct span){line->id, line->id}, whole, entry_shown(whole));
+    line->state.count = line->prep.count = 0;
+    *LIST_ADD(b->r->arena, &line->alternatives) = other;
+}

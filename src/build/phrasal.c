@@ -1,0 +1,123 @@
+/* build/phrasal.c
+ * SPDX-License-Identifier: MIT */
+#include "build/phrasal.h"
+
+/* A particle farther behind its verb than this belongs to something else. */
+#define PARTICLE_CHUNKS 6
+
+static bool is_cell(struct text cell, struct text said)
+{
+    return text_equal(cell, said) || text_is(cell, "*");
+}
+
+/* Where in its row's reach the word `particle` stands behind chunk `i`; 0 when it does not. A thing
+ * alone has its particle beside it ("lid back on"), and another verb ends the search. */
+static size_t find_particle(const struct builder *b, size_t i, struct text particle,
+                            struct text object)
+{
+    bool seen = text_is(object, "*");
+    for (size_t n = i + 1; n < b->chunks.count && n <= i + PARTICLE_CHUNKS; n++) {
+        const struct chunk *c = &b->chunks.at[n];
+        if (b->r->words.at[b->chunks.at[n - 1].last].after == AFTER_COMMA)
+            return 0;
+        seen |= c->entry && text_equal(entry_value(c->entry), object);
+        if (seen && text_equal(b->r->words.at[c->last].key, particle))
+            return n;
+        if (c->tag == TAG_ACTION || c->tag == TAG_SO || c->tag == TAG_UNTIL || c->tag == TAG_ME
+            || c->tag == TAG_YOU)
+            return 0;
+    }
+    return 0;
+}
+
+/* The thing that a verb without an object of its own has before it: "the lid goes back on". */
+static bool has_subject(const struct builder *b, size_t i, struct text object)
+{
+    const struct chunk *before = i ? &b->chunks.at[i - 1] : NULL;
+    return before && before->entry && text_equal(entry_value(before->entry), object);
+}
+
+phrasal_list phrasals_load(struct arena *a, const struct pack *k)
+{
+    phrasal_list list = {0};
+    const struct table *t = pack_table(k, "phrasal");
+    if (!t)
+        return list;
+    size_t head = table_column(t, "head"), particle = table_column(t, "particle"),
+           object = table_column(t, "object"), action = table_column(t, "action"),
+           kind = table_column(t, "kind");
+    for (size_t row = 0; row < t->rows; row++)
+        *LIST_ADD(a, &list) = (struct phrasal_row){
+            table_cell(t, row, kind), table_cell(t, row, head), table_cell(t, row, particle),
+            table_cell(t, row, object), table_cell(t, row, action)};
+    return list;
+}
+
+/* Whether chunk `i` is the last of its clause, or stands before a place or the next clause. */
+static bool ends_clause(const struct builder *b, size_t i)
+{
+    unsigned char next = i + 1 < b->chunks.count ? b->chunks.at[i + 1].tag : 0;
+    return !next || b->r->words.at[b->chunks.at[i].last].after >= AFTER_COMMA || next == TAG_AND
+           || next == TAG_SO;
+}
+
+/* Whether the food of chunk `i` begins its clause, but for words like "the". */
+static bool begins_clause(const struct builder *b, size_t i)
+{
+    while (i && b->r->words.at[b->chunks.at[i - 1].last].after < AFTER_COMMA
+           && (b->chunks.at[i - 1].tag == TAG_THE || b->chunks.at[i - 1].tag == TAG_SO))
+        i--;
+    return !i || b->r->words.at[b->chunks.at[i - 1].last].after >= AFTER_COMMA
+           || b->chunks.at[i - 1].tag == TAG_AND;
+}
+
+bool is_food_word(const struct chunk *c)
+{
+    return c->tag == TAG_LINE || c->tag == TAG_PART;
+}
+
+/* "Onions in." "And the chicken back in." The food begins a clause and the particle ends it. */
+static bool find_food_phrasal(const struct builder *b, size_t i, struct phrasal *out)
+{
+    if (!begins_clause(b, i) || i + 1 >= b->chunks.count
+        || b->r->words.at[b->chunks.at[i].last].after >= AFTER_COMMA)
+        return false;
+    if (b->chunks.at[i + 1].tag == TAG_ACTION)
+        return false; /* "the onions go in" has its verb */
+    struct text said = b->r->words.at[b->chunks.at[i + 1].last].key;
+    size_t end = i + 1 + (i + 2 < b->chunks.count && b->chunks.at[i + 2].tag == TAG_INTO);
+    for (size_t n = 0; n < b->phrasals.count && ends_clause(b, end); n++) {
+        const struct phrasal_row *row = &b->phrasals.at[n];
+        if (text_is(row->kind, "food") && text_equal(row->particle, said)) {
+            *out = (struct phrasal){row->action, end, true};
+            return true;
+        }
+    }
+    return false;
+}
+
+bool find_phrasal(const struct builder *b, size_t i, struct phrasal *out)
+{
+    const struct chunk *c = &b->chunks.at[i];
+    if (c->scope & (SCOPE_NOT_DONE | SCOPE_UNTIL))
+        return false;
+    if (is_food_word(c) && find_food_phrasal(b, i, out))
+        return true;
+    if (!c->entry)
+        return false;
+    bool verb = c->tag == TAG_ACTION || c->tag == TAG_DOING;
+    struct text head = entry_value(c->entry);
+    for (size_t n = 0; n < b->phrasals.count; n++) {
+        const struct phrasal_row *row = &b->phrasals.at[n];
+        if (!text_is(row->kind, verb ? "verb" : "thing") || !is_cell(row->head, head))
+            continue;
+        struct text any = TEXT_OF("*");
+        size_t at =
+            find_particle(b, i, row->particle, has_subject(b, i, row->object) ? any : row->object);
+        if (at) {
+            *out = (struct phrasal){row->action, at, !text_is(row->object, "*")};
+            return true;
+        }
+    }
+    return false;
+}

@@ -1,0 +1,131 @@
+/* build/quantity.c
+ * SPDX-License-Identifier: MIT */
+#include "build/quantity.h"
+
+#include "match/capture.h"
+
+void number_at(const struct recording *r, const struct sentence *s, struct span words,
+               struct ratio *low, struct ratio *high)
+{
+    *low = *high = RATIO_NONE;
+    if (span_is_empty(words))
+        return;
+    const struct match *m = chunk_match(r, s, words, RULE_number);
+    const struct word *w = &r->words.at[words.last];
+    if (m) {
+        *low = m->low;
+        *high = m->high;
+    } else {
+        *low = *high = ratio_known(w->number) ? w->number
+                       : w->entry             ? w->entry->number
+                                              : RATIO_NONE;
+    }
+}
+
+/* What the words of an amount say beside number and unit: hedges, "at least", "another". */
+static void read_around(const struct recording *r, struct span words, struct said_amount *out)
+{
+    for (size_t i = words.first; i <= words.last; i++) {
+        const struct word *w = &r->words.at[i];
+        if (!w->entry || w->tag == TAG_INSIDE)
+            continue;
+        if (w->tag == TAG_HEDGE || w->entry->marks & MARK_OF(approx))
+            out->amount.approx = true;
+        if (w->tag == TAG_ATLEAST)
+            out->amount.max = RATIO_UPWARDS;
+        out->more |= w->tag == TAG_MORE;
+        out->each |= w->tag == TAG_EACH;
+    }
+}
+
+static void set_amount(struct amount *a, struct ratio low, struct ratio high, struct text unit)
+{
+    if (!ratio_known(low))
+        return;
+    a->known = true;
+    a->min = low;
+    a->max = high;
+    a->unit = unit;
+}
+
+void read_amount(const struct recording *r, const struct sentence *s, const struct match *m,
+                 struct said_amount *out)
+{
+    const struct entry *unit = entry_at(r, match_slot(m, SLOT_unit));
+    struct ratio low = m->low, high = m->high;
+    if (m->rule->kind == RULE_vague) {
+        out->vague = true;
+        return;
+    }
+    set_amount(&out->amount, low, high, unit ? entry_value(unit) : TEXT_EMPTY);
+    out->vague = unit && unit->marks & MARK_OF(vague);
+    struct span package = match_slot(m, SLOT_package);
+    const struct entry *packunit = entry_at(r, match_slot(m, SLOT_packunit));
+    if (packunit) {
+        number_at(r, s, package, &low, &high);
+        set_amount(&out->package, low, high, entry_value(packunit));
+    }
+    read_around(r, m->words, out);
+}
+
+/* Of two amounts before one food the second is another way to say the first ("1 cup (250 g)"),
+ * unless it takes it back: then it has the same unit, or a "sorry" before it. */
+static const struct match *meant_amount(const struct recording *r, const struct sentence *s,
+                                        const struct match *line, const struct match *first)
+{
+    struct span second = match_slot(line, SLOT_amount2);
+    const struct match *m = span_is_empty(second) ? NULL : chunk_match(r, s, second, RULE_amount);
+    if (!m || !first)
+        return m ? m : first;
+    const struct entry *a = entry_at(r, match_slot(first, SLOT_unit)),
+                       *b = entry_at(r, match_slot(m, SLOT_unit));
+    bool taken_back = a && b && text_equal(entry_value(a), entry_value(b));
+    for (size_t i = first->words.last; i < m->words.first; i++)
+        taken_back |= r->words.at[i].tag == TAG_SORRY || r->words.at[i].tag == TAG_NOT;
+    return taken_back ? m : first;
+}
+
+/* "ginger, a two-inch piece": the size is the amount. */
+static void length_amount(const struct recording *r, const struct sentence *s, struct span slot,
+                          struct said_amount *out)
+{
+    const struct match *m = chunk_match(r, s, slot, RULE_measure);
+    const struct entry *unit = m ? entry_at(r, match_slot(m, SLOT_unit)) : NULL;
+    struct ratio low, high;
+    if (!unit)
+        return;
+    number_at(r, s, match_slot(m, SLOT_number), &low, &high);
+    set_amount(&out->amount, low, high, entry_value(unit));
+}
+
+/* "Another egg", "one more egg", not "more salt". */
+static bool adds_one(const struct recording *r, const struct match *line)
+{
+    const struct entry *more = entry_at(r, match_slot(line, SLOT_more));
+    return more && more->marks & MARK_OF(counts);
+}
+
+void line_amount(const struct recording *r, const struct sentence *s, const struct match *line,
+                 struct said_amount *out)
+{
+    struct span slot = match_slot(line, SLOT_amount), number = match_slot(line, SLOT_number);
+    struct ratio low, high;
+    *out = (struct said_amount){0};
+    if (!span_is_empty(slot)) {
+        const struct match *m = chunk_match(r, s, slot, RULE_amount);
+        m = meant_amount(r, s, line, m);
+        if (!m)
+            m = chunk_match(r, s, slot, RULE_vague);
+        if (m)
+            read_amount(r, s, m, out);
+        else if (text_is(line->rule->option, "length"))
+            length_amount(r, s, slot, out);
+    } else if (!span_is_empty(number)) {
+        number_at(r, s, number, &low, &high);
+        const struct entry *unit = entry_at(r, match_slot(line, SLOT_unit));
+        set_amount(&out->amount, low, high, unit ? entry_value(unit) : TEXT_EMPTY);
+    } else if (text_is(line->rule->option, "one") || adds_one(r, line)) {
+        set_amount(&out->amount, RATIO(1), RATIO(1), TEXT_EMPTY);
+    }
+    read_around(r, line->words, out);
+}

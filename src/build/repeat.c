@@ -1,0 +1,83 @@
+/* build/repeat.c: what becomes of a food that the dish already has.
+ * SPDX-License-Identifier: MIT */
+#include "build/line.h"
+
+/* An amount said again so soon after is the same one. */
+#define REPEAT_SECONDS 6.0
+
+/* "the cream" is the heavy cream, "the stock" the beef stock; "black pepper" is no bell pepper. */
+static bool same_food(const struct ingredient *line, struct text kind, struct text name)
+{
+    if (text_equal(line->kind, kind) || text_equal(line->food, name))
+        return true;
+    struct text head = text_last_word(line->food), other = text_last_word(name);
+    return text_equal(head, name) || text_equal(other, line->food);
+}
+
+struct ingredient *find_food(struct builder *b, const struct entry *food, struct text name)
+{
+    struct text kind = food ? entry_value(food) : name;
+    struct ingredient *found = NULL;
+    for (size_t i = b->dish->ingredients.count; i-- > 0 && !found;)
+        if (same_food(&b->dish->ingredients.at[i], kind, name))
+            found = &b->dish->ingredients.at[i];
+    return found;
+}
+
+static bool same_amount(const struct amount *a, const struct amount *b)
+{
+    return a->known && b->known && ratio_equal(a->min, b->min) && ratio_equal(a->max, b->max)
+           && text_equal(a->unit, b->unit);
+}
+
+static bool is_taken_back(const struct builder *b, size_t first, size_t last)
+{
+    for (size_t i = first; i <= last; i++)
+        if (b->r->words.at[i].tag == TAG_SORRY)
+            return true;
+    return false;
+}
+
+/* The kinds of animal food that are named by the animal once they are in the pot. */
+#define ANIMAL \
+    (MARK_OF(poultry) | MARK_OF(meat) | MARK_OF(ground) | MARK_OF(fish) | MARK_OF(shellfish))
+
+struct ingredient *generic_of(struct builder *b, const struct chunk *c, const struct entry *food,
+                              const struct said_amount *said)
+{
+    if (!food || said->amount.known || said->vague || c->scope & SCOPE_BESIDE)
+        return NULL;
+    uint64_t sort = food->marks & ANIMAL;
+    if (!sort && food->marks & MARK_OF(generic))
+        sort = food->marks & ~(MARK_OF(generic) | MARK_OF(uncounted) | MARK_OF(plural));
+    for (size_t i = b->dish->ingredients.count; i-- > 0;) {
+        struct ingredient *line = &b->dish->ingredients.at[i];
+        if (line->entry && line->entry->marks & sort)
+            return line;
+    }
+    return NULL;
+}
+
+enum repeat judge(const struct builder *b, const struct ingredient *old, const struct match *m,
+                  const struct said_amount *now, unsigned scope)
+{
+    bool said = now->amount.known, the = span_has_tag(b->r, m->words, TAG_THE);
+    the = the && !span_has_tag(b->r, m->words, TAG_EXTRACT); /* "the zest of a lemon" */
+    if (!said && scope & SCOPE_TASTE && old->amount.known)
+        return REPEAT_NEW;
+    if (!said && !now->more)
+        return now->vague && !the && old->amount.known && !old->announced ? REPEAT_NEW
+                                                                          : REPEAT_SAME;
+    if (now->more)
+        return REPEAT_NEW;
+    if (is_taken_back(b, old->words.last, m->words.first) && m->words.first - old->words.last < 12)
+        return REPEAT_CORRECTS;
+    if (!old->amount.known)
+        return REPEAT_FILLS;
+    if (old->announced || the)
+        return REPEAT_SAME;
+    if (same_amount(&old->amount, &now->amount)
+        && said_at(b, m->words.first) - old->at < REPEAT_SECONDS)
+        return REPEAT_SAME;
+    return REPEAT_NEW;
+}

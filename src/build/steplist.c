@@ -1,0 +1,57 @@
+/* build/steplist.c: foods that are listed before the verb that takes them up.
+ * SPDX-License-Identifier: MIT */
+#include "build/writer.h"
+
+void say_pending(struct writer *w)
+{
+    struct builder *b = w->b;
+    const struct sentence *here = b->sentence;
+    for (size_t i = 0; i < w->pending_count; i++) {
+        b->sentence = w->pending[i].sentence;
+        if (i && i + 1 == w->pending_count)
+            prose_word(&w->p, step_word(b->k, "and"), true);
+        else if (i)
+            prose_comma(&w->p);
+        say_food(b, &w->p, &w->pending[i].chunk, i == 0);
+    }
+    b->sentence = here;
+    w->pending_count = 0;
+}
+
+bool is_food(const struct chunk *c)
+{
+    return c->tag == TAG_LINE && c->match
+           && !(c->scope & (SCOPE_NOT_DONE | SCOPE_UNTIL | SCOPE_TITLE | SCOPE_YIELD));
+}
+
+static bool is_pending(const struct writer *w, const struct chunk *c)
+{
+    for (size_t i = 0; i < w->pending_count; i++)
+        if (text_equal(w->b->r->words.at[w->pending[i].chunk.last].key,
+                       w->b->r->words.at[c->last].key))
+            return true;
+    return false;
+}
+
+void gather(struct writer *w)
+{
+    for (size_t i = w->begin; i < w->end && w->pending_count < PENDING_MOST; i++) {
+        if (!is_food(&w->b->chunks.at[i]) || is_pending(w, &w->b->chunks.at[i]))
+            continue;
+        w->pending[w->pending_count].chunk = w->b->chunks.at[i];
+        w->pending[w->pending_count++].sentence = w->b->sentence;
+    }
+}
+
+void flush_pending(struct writer *w)
+{
+    if (!w->pending_count)
+        return;
+    for (size_t i = 0; i < w->s->actions.count && w->pending_count; i++) {
+        const struct entry *e = action_entry(w->b->k, w->s->actions.at[i]);
+        if (e && e->marks & MARK_OF(puts))
+            say_action(w, w->s->actions.at[i], true);
+    }
+    w->pending_count = 0;
+    prose_stop(&w->p);
+}

@@ -1,0 +1,156 @@
+/* build/stepmeasure.c: the times and temperatures of a step.
+ * SPDX-License-Identifier: MIT */
+#include "build/stepmeasure.h"
+
+#include <math.h>
+
+#include "build/heat.h"
+#include "match/subject.h"
+
+/* Longer than this is storage, not cooking, unless something waits for it. */
+#define COOKING_SECONDS_MOST (30.0 * 3600)
+#define WAITING_SECONDS_MOST (75.0 * 3600)
+
+void grow_step(struct builder *b, struct step *s, const struct chunk *c)
+{
+    if (c->first < s->words.first)
+        s->words.first = c->first;
+    if (c->last > s->words.last)
+        s->words.last = c->last;
+    if (b->r->words.at[s->words.last].end > s->end)
+        s->end = b->r->words.at[s->words.last].end;
+}
+
+static double seconds(struct ratio t)
+{
+    return ratio_double(t);
+}
+
+/* "a side", "per batch": among the two chunks behind a length of time. */
+static struct text counted_by(const struct builder *b, size_t index)
+{
+    for (size_t i = index + 1; i < b->chunks.count && i <= index + 3; i++) {
+        const struct chunk *c = &b->chunks.at[i];
+        if (c->tag == TAG_SIDE)
+            return entry_value(c->entry);
+        if (c->tag != TAG_EACH && c->tag != TAG_ARTICLE && c->tag != TAG_INTO && c->tag != TAG_THE
+            && c->tag != TAG_NUMBER && c->tag != TAG_FOR)
+            break;
+    }
+    for (size_t i = index; i-- > 0 && index - i <= 4;)
+        if (b->chunks.at[i].tag == TAG_SIDE && i && b->chunks.at[i - 1].tag == TAG_EACH)
+            return entry_value(b->chunks.at[i].entry);
+    return TEXT_EMPTY;
+}
+
+static bool waits_here(const struct builder *b)
+{
+    for (size_t i = 0; i < b->chunks.count; i++)
+        if (chunk_marks(&b->chunks.at[i]) & MARK_OF(waits))
+            return true;
+    return false;
+}
+
+/* The last length of time of the dish, where so many seconds at most have gone by since it was
+ * said; else NULL. */
+static struct duration *last_duration(struct builder *b, double now, double most)
+{
+    for (size_t i = b->dish->steps.count; i-- > 0;) {
+        struct step *s = &b->dish->steps.at[i];
+        if (s->durations.count) {
+            struct duration *d = &s->durations.at[s->durations.count - 1];
+            return now - d->at <= most ? d : NULL;
+        }
+    }
+    return NULL;
+}
+
+/* The same time said again so soon is the same time: "Two minutes. Two minutes a side." */
+#define SAME_TIME_SECONDS 10.0
+
+/* Whether the time was said just before; what it is counted by may only be said now. */
+static bool is_same_time(struct builder *b, const struct duration *d, const struct chunk *c)
+{
+    struct duration *old = last_duration(b, d->at, SAME_TIME_SECONDS);
+    for (size_t i = c->first; i <= c->last; i++)
+        if (b->r->words.at[i].tag == TAG_MORE)
+            return false;
+    if (!old || old->min != d->min || old->max != d->max)
+        return false;
+    if (!old->each.length)
+        old->each = d->each;
+    return true;
+}
+
+void repeat_duration(struct builder *b, const struct chunk *c)
+{
+    struct duration *old = last_duration(b, b->r->words.at[c->first].start, 2 * SAME_TIME_SECONDS);
+    if (old && !old->each.length && chunk_marks(c) & MARK_OF(again))
+        old->each = entry_value(c->entry);
+}
+
+void add_duration(struct builder *b, struct step *s, size_t index)
+{
+    const struct chunk *c = &b->chunks.at[index];
+    struct duration d = {
+        seconds(c->match->low), seconds(c->match->high), TEXT_EMPTY, TEXT_EMPTY, false, 0, {0, 0}};
+    for (size_t i = c->first; i <= c->last; i++) {
+        if (b->r->words.at[i].tag == TAG_ATLEAST)
+            d.max = INFINITY;
+        d.approx |= b->r->words.at[i].tag == TAG_HEDGE;
+    }
+    if (isnan(d.min) || d.min <= 0
+        || d.min > (waits_here(b) ? WAITING_SECONDS_MOST : COOKING_SECONDS_MOST))
+        return;
+    d.of = s->actions.count ? s->actions.at[s->actions.count - 1] : TEXT_EMPTY;
+    d.each = counted_by(b, index);
+    d.at = b->r->words.at[c->first].start;
+    d.words = (struct span){c->first, c->last};
+    if (is_same_time(b, &d, c))
+        return;
+    *LIST_ADD(b->r->arena, &s->durations) = d;
+    grow_step(b, s, c);
+}
+
+static bool took_back(const struct builder *b, size_t first, size_t last)
+{
+    for (size_t i = first; i <= last; i++)
+        if (b->r->words.at[i].tag == TAG_SORRY || is_no_by_itself(b->r, i))
+            return true;
+    return false;
+}
+
+/* The same temperature said once more within these seconds is no second one. */
+#define AGAIN_SECONDS 60.0
+#define CORRECTION_WORDS 14
+
+/* Said before, or the correction of one just said. */
+static bool is_said_again(struct builder *b, const struct temperature *t)
+{
+    for (size_t i = b->dish->steps.count; i-- > 0;) {
+        struct step *s = &b->dish->steps.at[i];
+        for (size_t n = 0; n < s->temperatures.count; n++) {
+            struct temperature *old = &s->temperatures.at[n];
+            bool thing = text_equal(old->of, t->of) && old->unit == t->unit && old->fan == t->fan;
+            if (thing && ratio_equal(old->value, t->value) && t->at - old->at < AGAIN_SECONDS)
+                return true;
+            if (thing && t->words.first - old->words.last < CORRECTION_WORDS
+                && took_back(b, old->words.last, t->words.first)) {
+                *old = *t;
+                return true;
+            }
+        }
+        if (s->end < t->at - 2 * AGAIN_SECONDS)
+            break;
+    }
+    return false;
+}
+
+void add_temperature(struct builder *b, struct step *s, const struct chunk *c)
+{
+    struct temperature t;
+    if (!read_temperature(b, c, &t) || is_said_again(b, &t))
+        return;
+    *LIST_ADD(b->r->arena, &s->temperatures) = t;
+    grow_step(b, s, c);
+}

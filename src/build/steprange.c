@@ -1,0 +1,88 @@
+/* build/steprange.c: chunks -> the words that a step keeps of them.
+ * SPDX-License-Identifier: MIT */
+#include "build/writer.h"
+
+bool is_reason(const struct writer *w, size_t i)
+{
+    const struct chunk *c = &w->b->chunks.at[i];
+    unsigned char next = i + 1 < w->end ? w->b->chunks.at[i + 1].tag : 0;
+    return c->tag == TAG_SO && i > w->begin && c->entry
+           && text_equal(entry_value(c->entry), entry_words(c->entry))
+           && (next == TAG_IT || next == TAG_THE || next == TAG_PART || next == TAG_LINE
+               || next == TAG_THERE);
+}
+
+bool in_reason(const struct writer *w, size_t i)
+{
+    for (size_t n = i + 1; n-- > w->begin;) {
+        if (is_reason(w, n))
+            return true;
+        if (n == w->begin || w->b->r->words.at[w->b->chunks.at[n - 1].last].after >= AFTER_COMMA)
+            return false;
+    }
+    return false;
+}
+
+static bool is_dropped(const struct writer *w, size_t i)
+{
+    const struct chunk *c = &w->b->chunks.at[i];
+    if (c->scope & SCOPE_UNTIL || in_reason(w, i))
+        return false;
+    if (is_step_word(w->b, c, "chatter") && c->first == c->last)
+        return true;
+    if (c->scope & (SCOPE_UNREAL | SCOPE_INSTEAD | SCOPE_SUPPOSED | SCOPE_NEGATED))
+        return true;
+    bool needed =
+        i && (w->b->chunks.at[i - 1].tag == TAG_YOU || w->b->chunks.at[i - 1].tag == TAG_ME);
+    return (c->tag == TAG_WILL && !needed) || c->tag == TAG_SORRY || c->tag == TAG_SO
+           || c->tag == TAG_THERE || c->tag == TAG_HAVE || c->tag == TAG_OPENER
+           || c->tag == TAG_CLOSER;
+}
+
+/* A "you" in the middle of an instruction begins talk, unless a word before it needs it: "before
+ * you serve". */
+static bool ends_writing(const struct writer *w, size_t i)
+{
+    const struct chunk *c = &w->b->chunks.at[i];
+    if (c->scope & SCOPE_UNTIL || in_reason(w, i))
+        return false;
+    if (is_step_word(w->b, c, "talk"))
+        return true;
+    return (c->tag == TAG_ME || c->tag == TAG_YOU)
+           && !(i && is_step_word(w->b, &w->b->chunks.at[i - 1], "after"));
+}
+
+/* "they" is "them" where it is what the verb is done to. */
+static struct text object_form(const struct writer *w, size_t i)
+{
+    const struct chunk *c = &w->b->chunks.at[i];
+    const struct word *said = &w->b->r->words.at[c->last];
+    struct text form = step_word(w->b->k, "object");
+    bool subject = c->scope & SCOPE_UNTIL || c->first != c->last || in_reason(w, i);
+    if (!subject && text_equal(said->key, step_word(w->b->k, "subject")))
+        return form;
+    bool joined = c->first == c->last && !text_equal(said->key, entry_words(c->entry));
+    return joined ? said->key : entry_shown(c->entry); /* "everything's" */
+}
+
+void say_range(struct writer *w, size_t begin, size_t end)
+{
+    for (size_t i = begin; i < end; i++) {
+        const struct chunk *c = &w->b->chunks.at[i];
+        if (ends_writing(w, i))
+            return;
+        if (is_dropped(w, i))
+            continue;
+        bool alone = i + 1 == end || w->b->r->words.at[c->last].after >= AFTER_COMMA;
+        if (c->tag == TAG_INTO && alone)
+            prose_word(&w->p, w->b->r->words.at[c->last].key, false); /* "whisk it in" */
+        else if (c->tag == TAG_IT)
+            prose_word(&w->p, object_form(w, i), false);
+        else
+            say_chunk(w->b, w->s, &w->p, c);
+        if (w->b->r->words.at[c->last].after == AFTER_COMMA)
+            prose_comma(&w->p);
+        else if (w->b->r->words.at[c->last].after == AFTER_HYPHEN)
+            prose_hyphen(&w->p);
+    }
+}

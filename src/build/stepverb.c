@@ -1,0 +1,296 @@
+/* build/stepverb.c: a clause with its verb put first.
+ * SPDX-License-Identifier: MIT */
+#include "build/writer.h"
+
+/* Words of an entry from which on it is a saying, written as it stands: "bring it to a boil". */
+#define SAYING_WORDS 3
+
+struct text step_action(const struct writer *w, struct text action)
+{
+    const struct table *t = pack_table(w->b->k, "context-actions");
+    for (size_t i = 0; i < w->s->actions.count; i++)
+        if (text_equal(w->s->actions.at[i], action))
+            return action;
+    for (size_t row = 0; t && row < t->rows; row++) {
+        struct text other = table_cell(t, row, table_column(t, "action"));
+        if (!text_equal(table_cell(t, row, table_column(t, "said")), action))
+            continue;
+        for (size_t i = 0; i < w->s->actions.count; i++)
+            if (text_equal(w->s->actions.at[i], other))
+                return other;
+    }
+    return action;
+}
+
+/* How the verb is written: with its particle ("whisk in"), as the saying it is, else as the plain
+ * verb. */
+static struct text verb_words(const struct chunk *c, struct text action, bool subject)
+{
+    struct text shown = entry_shown(c->entry);
+    if (!text_equal(action, entry_value(c->entry)) || c->tag != TAG_ACTION)
+        return action;
+    size_t words = 1;
+    for (size_t i = 0; i < shown.length; i++)
+        words += shown.at[i] == ' ';
+    size_t space = text_find(shown, ' ', 0);
+    bool plain =
+        text_equal(text_slice(shown, 0, space), text_slice(action, 0, text_find(action, ' ', 0)));
+    bool goes = !text_equal(entry_words(c->entry), shown); /* "goes in the oven" */
+    return !subject && (plain || (words >= SAYING_WORDS && !goes)) ? shown : action;
+}
+
+/* The thing spoken of before a verb that it goes with: "the garlic goes in". `end` when there is
+ * none. */
+static size_t subject_before(const struct writer *w, size_t begin, size_t verb)
+{
+    const struct chunk *v = &w->b->chunks.at[verb];
+    unsigned char before = verb > begin ? w->b->chunks.at[verb - 1].tag : 0;
+    bool that = before == TAG_THE
+                && (chunk_marks(v) & (MARK_OF(puts) | MARK_OF(waits))
+                    || (verb > begin + 1 && is_let(w->b, &w->b->chunks.at[verb - 2])));
+    bool thing = before == TAG_LINE || before == TAG_PART || before == TAG_IT || before == TAG_DISH
+                 || before == TAG_VESSEL || that;
+    if (!thing || v->tag != TAG_ACTION
+        || w->b->r->words.at[w->b->chunks.at[verb - 1].last].after == AFTER_COMMA)
+        return verb;
+    size_t i = verb;
+    while (i > begin) {
+        const struct chunk *c = &w->b->chunks.at[i - 1];
+        if (c->tag != TAG_LINE && c->tag != TAG_PART && c->tag != TAG_IT && c->tag != TAG_DISH
+            && c->tag != TAG_THE && c->tag != TAG_AND && c->tag != TAG_REST && c->tag != TAG_OF
+            && c->tag != TAG_STATE && c->tag != TAG_DONE && c->tag != TAG_WHOLE
+            && c->tag != TAG_AMOUNT && c->tag != TAG_VESSEL)
+            break;
+        i--;
+    }
+    while (i < verb && w->b->chunks.at[i].tag == TAG_AND)
+        i++;
+    return i;
+}
+
+/* "In a big bowl", "when the butter foams": what stands before the verb and says where or when. */
+static void say_lead(struct writer *w, size_t begin, size_t verb)
+{
+    size_t i = begin;
+    while (i < verb && (w->b->chunks.at[i].tag == TAG_SO || w->b->chunks.at[i].tag == TAG_AND))
+        i++;
+    size_t end = i;
+    if (i < verb && w->b->chunks.at[i].tag == TAG_INTO) {
+        while (end < verb && w->b->chunks.at[end].tag != TAG_VESSEL)
+            end++;
+        end = end < verb && end - i < 6 ? end + 1 : i;
+    }
+    while (end < verb && w->b->chunks.at[end].scope & SCOPE_UNTIL)
+        end++;
+    if (end == i)
+        return;
+    say_range(w, i, end);
+    prose_comma(&w->p);
+}
+
+static bool is_pronoun(const struct writer *w, size_t i, size_t end)
+{
+    if (i >= end)
+        return false;
+    unsigned char tag = w->b->chunks.at[i].tag,
+                  after = i + 1 < end ? w->b->chunks.at[i + 1].tag : 0;
+    bool thing = after == TAG_LINE || after == TAG_PART || after == TAG_DISH || after == TAG_VESSEL
+                 || after == TAG_OTHER || after == TAG_TOOL || after == TAG_STATE
+                 || after == TAG_DONE;
+    const struct entry *e = w->b->chunks.at[i].entry;
+    bool that = tag == TAG_THE && e && text_equal(entry_value(e), step_word(w->b->k, "that"));
+    return tag == TAG_IT || (that && !thing);
+}
+
+/* Whether the foods that were listed are what this verb is done to: it names none of its own. */
+static bool takes_pending(const struct writer *w, size_t verb, size_t end)
+{
+    uint64_t marks = chunk_marks(&w->b->chunks.at[verb]);
+    if (!w->pending_count || marks & MARK_OF(boils))
+        return false; /* what boils is the whole pot */
+    return is_pronoun(w, verb + 1, end)
+           || (!says_tag(w, verb, end, TAG_LINE) && !says_tag(w, verb, end, TAG_PART));
+}
+
+/* What stands between a verb and its particle: the thing it is done to, and no more. */
+static void say_between(struct writer *w, size_t begin, size_t end)
+{
+    size_t i = begin;
+    while (i < end && w->b->chunks.at[i].tag != TAG_OTHER && w->b->chunks.at[i].tag != TAG_INTO
+           && w->b->chunks.at[i].tag != TAG_TO && w->b->chunks.at[i].tag != TAG_UNTIL)
+        i++;
+    say_range(w, begin, i);
+}
+
+/* Whether a verb of several words ends in "in", "on": "goes in" is written "add", and then lacks
+ * it. */
+static bool is_into(const struct writer *w, size_t verb)
+{
+    const struct chunk *c = &w->b->chunks.at[verb];
+    return c->last > c->first
+           && entry_as(pack_find(w->b->k, w->b->r->words.at[c->last].key, NULL), TAG_INTO);
+}
+
+static bool is_place(const struct writer *w, size_t i, size_t end)
+{
+    if (i >= end)
+        return false;
+    unsigned char tag = w->b->chunks.at[i].tag;
+    return tag == TAG_ARTICLE || tag == TAG_THE || tag == TAG_VESSEL || tag == TAG_MEASURE
+           || tag == TAG_SIZE;
+}
+
+static bool is_thing(const struct writer *w, size_t i, size_t end)
+{
+    if (is_place(w, i, end))
+        return true;
+    unsigned char tag = i < end ? w->b->chunks.at[i].tag : 0;
+    return tag == TAG_LINE || tag == TAG_PART || tag == TAG_OVEN || tag == TAG_PLACE
+           || tag == TAG_TOOL || tag == TAG_HEAT || tag == TAG_IT || tag == TAG_NUMBER
+           || tag == TAG_SIDE;
+}
+
+/* "Top with the dill": where the action is not the verb that was said, and has its object behind
+ * "with". */
+static void say_with(struct writer *w, const struct chunk *c, struct text action, size_t subject,
+                     size_t verb)
+{
+    bool other = subject < verb || !text_equal(action, entry_value(c->entry));
+    if (other && step_words_list(w->b->k, "with", action))
+        prose_word(&w->p, step_word(w->b->k, "with"), true);
+}
+
+/* "Put it in the fridge" is written "marinate": it keeps the place, which is a matter of safety. */
+static void say_own_place(struct writer *w, const struct chunk *c, struct text action)
+{
+    const struct word *last = &w->b->r->words.at[c->last];
+    const struct entry *place = entry_as(pack_find(w->b->k, last->key, NULL), TAG_PLACE);
+    if (c->first == c->last || !place || text_equal(action, entry_value(c->entry)))
+        return;
+    prose_word(&w->p, step_word(w->b->k, "in"), true);
+    prose_word(&w->p, step_word(w->b->k, "the"), true);
+    prose_word(&w->p, last->key, false);
+}
+
+/* "Chicken thighs, cut in chunks, go into the marinade": the food before a verb that goes without
+ * an object; `verb` when there is none, or another verb stands between. */
+static size_t food_before(const struct writer *w, size_t verb)
+{
+    for (size_t i = verb; i-- > w->begin;) {
+        if (said_verb(w->b, i).action.length)
+            return verb;
+        if (w->b->chunks.at[i].tag == TAG_LINE && is_food(&w->b->chunks.at[i]))
+            return i;
+    }
+    return verb;
+}
+
+/* Whether the verb is written in other words than it was said in: "goes in" is "add". */
+static bool is_reworded(const struct chunk *c, struct text action)
+{
+    return c->entry && c->last > c->first
+           && !text_equal(verb_words(c, action, false), entry_shown(c->entry));
+}
+
+static bool is_object(const struct writer *w, size_t i)
+{
+    unsigned char tag = i < w->end ? w->b->chunks.at[i].tag : 0;
+    return tag == TAG_LINE || tag == TAG_IT || tag == TAG_AMOUNT || tag == TAG_OTHER;
+}
+
+/* The verb with the thing that was said before it, if any. */
+static void say_verb(struct writer *w, const struct said_verb *said, size_t subject, size_t verb)
+{
+    const struct chunk *c = &w->b->chunks.at[verb];
+    struct text action = step_action(w, said->action);
+    prose_word(&w->p, said->split ? action : verb_words(c, action, subject < verb), false);
+    say_with(w, c, action, subject, verb);
+    bool bare = subject == verb && is_reworded(c, action) && !is_object(w, verb + 1);
+    size_t food = bare ? food_before(w, verb) : verb;
+    if (food < verb) {
+        prose_word(&w->p, step_word(w->b->k, "the"), true);
+        say_food(w->b, &w->p, &w->b->chunks.at[food], true);
+    }
+    bool it = subject + 1 == verb && is_pronoun(w, subject, verb);
+    if (!it || !name_pronoun(w, verb, subject, verb))
+        say_range(w, subject, verb);
+    say_own_place(w, c, action);
+}
+
+/* "Let the onion soften": the verb behind its thing, which may be the foods that wait for it. */
+static void say_let(struct writer *w, size_t subject, size_t verb, struct text action, bool takes)
+{
+    prose_word(&w->p, step_word(w->b->k, "let"), true);
+    if (takes)
+        say_pending(w);
+    else
+        say_range(w, subject, verb);
+    prose_word(&w->p, action, false);
+}
+
+/* Whether the thing before the verb is let do it: "let that soften", "it can rest". */
+static bool lets(const struct writer *w, size_t begin, size_t subject, size_t verb)
+{
+    const struct chunk *c = &w->b->chunks.at[verb];
+    if (subject == verb || !c->entry)
+        return false;
+    return (subject > begin && is_let(w->b, &w->b->chunks.at[subject - 1]))
+           || (chunk_marks(c) & MARK_OF(waits) && !(chunk_marks(c) & MARK_OF(cold)));
+}
+
+/* The rest of a verb whose words stand apart: what is between them; returns where it goes on. */
+static size_t say_split(struct writer *w, const struct phrasal *p, size_t rest, size_t end)
+{
+    say_between(w, p->thing ? p->end : rest, p->end);
+    rest = p->end + 1;
+    if (rest < end && w->b->chunks.at[rest].tag == TAG_INTO && !is_thing(w, rest + 1, end))
+        rest++; /* "back in" */
+    if (w->b->r->words.at[w->b->chunks.at[rest - 1].last].after == AFTER_COMMA)
+        prose_comma(&w->p);
+    return rest;
+}
+
+void write_verb(struct writer *w, size_t begin, size_t verb, size_t end)
+{
+    const struct chunk *c = &w->b->chunks.at[verb];
+    struct said_verb said = said_verb(w->b, verb);
+    struct text action = step_action(w, said.action);
+    size_t subject = subject_before(w, begin, verb), rest = verb + 1;
+    bool takes = takes_pending(w, verb, end), thing = c->tag != TAG_ACTION && c->tag != TAG_DOING;
+    if (!takes)
+        flush_pending(w);
+    say_lead(w, begin, subject);
+    if (lets(w, begin, subject, verb) && text_equal(action, entry_value(c->entry))) {
+        say_let(w, subject, verb, action, takes);
+        takes = false;
+    } else if (said.split && is_food_word(c)) {
+        prose_word(&w->p, action, false); /* "onions in" */
+        prose_word(&w->p, step_word(w->b->k, "the"), true);
+        if (c->tag == TAG_LINE)
+            say_food(w->b, &w->p, c, true);
+        else
+            say_range(w, verb, rest);
+    } else if (said.split && thing) {
+        if (!say_action(w, action, true)) /* "oven on" */
+            prose_word(&w->p, action, false);
+        if (says_tag(w, verb, end, TAG_HEATED))
+            return;
+    } else {
+        say_verb(w, &said, subject, verb);
+    }
+    if (takes) {
+        say_pending(w);
+        rest += is_pronoun(w, rest, end);
+    } else if (subject == verb && !said.split && is_pronoun(w, rest, end)) {
+        rest += name_pronoun(w, verb, rest, end);
+    }
+    w->named = true;
+    bool turned = subject < verb || is_reworded(c, action);
+    if (said.split)
+        rest = say_split(w, &said.phrasal, rest, end);
+    else if (subject < verb && rest < end && w->b->chunks.at[rest].tag == TAG_LINE)
+        prose_word(&w->p, step_word(w->b->k, "and"), true); /* "it goes in with butter" */
+    else if (turned && is_into(w, verb) && is_place(w, rest, end))
+        prose_word(&w->p, step_word(w->b->k, "into"), true);
+    say_range(w, rest, end);
+}

@@ -1,0 +1,12 @@
+/* build/untitled.h: titles for dishes that nobody names.
+ * SPDX-License-Identifier: MIT */
+#ifndef DISHTAKE_BUILD_UNTITLED_H
+#define DISHTAKE_BUILD_UNTITLED_H
+
+#include "kitchen/kitchen.h"
+#include "model/recording.h"
+
+/* After build_recipes, since it is by what goes into a dish. A title that was said stays. */
+bool title_recipes(struct recording *r, const struct kitchen *k, const struct profile *profile);
+
+#endif

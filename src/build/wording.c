@@ -1,0 +1,254 @@
+/* build/wording.c
+ * SPDX-License-Identifier: MIT */
+#include "build/wording.h"
+
+#include <string.h>
+
+#include "kitchen/print.h"
+#include "match/capture.h"
+#include "match/clause.h"
+
+struct text step_text(const struct pack *k, const char *kind, struct text key)
+{
+    const struct table *t = pack_table(k, "step-words");
+    if (!t)
+        return TEXT_EMPTY;
+    size_t kinds = table_column(t, "kind"), name = table_column(t, "key"),
+           text = table_column(t, "text");
+    for (size_t row = 0; row < t->rows; row++)
+        if (text_is(table_cell(t, row, kinds), kind) && text_equal(table_cell(t, row, name), key))
+            return table_cell(t, row, text);
+    return TEXT_EMPTY;
+}
+
+struct text step_word(const struct pack *k, const char *key)
+{
+    return step_text(k, "word", text_from(key));
+}
+
+bool step_words_list(const struct pack *k, const char *kind, struct text word)
+{
+    return step_text(k, kind, word).length > 0;
+}
+
+bool is_step_word(const struct builder *b, const struct chunk *c, const char *kind)
+{
+    return step_words_list(b->k, kind, b->r->words.at[c->last].key);
+}
+
+/* The number that the rules put together from word `i` on; NULL when there is none. */
+static const struct match *number_from(const struct builder *b, size_t i)
+{
+    for (size_t n = 0; n < b->sentence->match_count; n++) {
+        const struct match *m = &b->r->matches.at[b->sentence->match_first + n];
+        if (m->rule->kind == RULE_number && m->words.first == i && ratio_finite(m->low)
+            && ratio_known(m->high))
+            return m;
+    }
+    return NULL;
+}
+
+static void say_number(const struct builder *b, struct prose *p, const struct match *m)
+{
+    prose_word(p, print_number(b->r->arena, m->low, false), false);
+    if (ratio_equal(m->low, m->high) || !ratio_finite(m->high))
+        return;
+    prose_word(p, step_word(b->k, "to"), true);
+    prose_word(p, print_number(b->r->arena, m->high, false), false);
+}
+
+/* Without the capital that only began a sentence. */
+static struct text small(const struct builder *b, size_t i)
+{
+    const struct word *w = &b->r->words.at[i];
+    bool begins = i == b->sentence->first || b->r->words.at[i - 1].after >= AFTER_STOP;
+    if (!w->capital || !begins || !w->text.length)
+        return w->text;
+    char *copy = arena_alloc(b->r->arena, w->text.length);
+    memcpy(copy, w->text.at, w->text.length);
+    if (*copy >= 'A' && *copy <= 'Z')
+        *copy = (char) (*copy - 'A' + 'a');
+    return (struct text){copy, w->text.length};
+}
+
+static bool joins(const struct word *w)
+{
+    return w->entry && w->entry->marks & MARK_OF(joins);
+}
+
+/* What a misheard entry that begins at word `*i` was read as; `*i` becomes its last word. NULL
+ * where it is as heard. */
+static const struct entry *heard_from(const struct builder *b, size_t *i, size_t last)
+{
+    size_t end = *i;
+    while (end < last && b->r->words.at[end].tag == TAG_INSIDE)
+        end++;
+    const struct entry *heard = b->r->words.at[end].heard_as;
+    if (heard)
+        *i = end;
+    return heard;
+}
+
+/* "each one": counts nothing. */
+static bool is_pronoun_one(const struct builder *b, const struct match *number)
+{
+    size_t next = number->words.last + 1;
+    if (!ratio_equal(number->low, RATIO(1)) || !ratio_equal(number->high, RATIO(1))
+        || next > b->sentence->last)
+        return ratio_equal(number->low, RATIO(1));
+    switch (word_tag(b->r, b->sentence, next)) {
+    case TAG_UNIT:
+    case TAG_TIME:
+    case TAG_COUNTER:
+    case TAG_CONTAINER:
+    case TAG_LENGTH:
+    case TAG_DEGREE:
+    case TAG_AND:
+    case TAG_VAGUE:
+        return false;
+    default:
+        return true;
+    }
+}
+
+/* "Let's say", "roughly", "like" before a number: all are "about". `*i` becomes the last word of
+ * it.
+ */
+static bool say_hedge(const struct builder *b, struct prose *p, size_t *i, size_t last)
+{
+    size_t end = *i;
+    while (end < last && b->r->words.at[end].tag == TAG_INSIDE)
+        end++;
+    if (end == last || b->r->words.at[end].tag != TAG_HEDGE || !number_from(b, end + 1))
+        return false;
+    prose_word(p, step_word(b->k, "about"), true);
+    *i = end;
+    return true;
+}
+
+void say_words(const struct builder *b, struct prose *p, size_t first, size_t last)
+{
+    for (size_t i = first; i <= last; i++) {
+        const struct word *w = &b->r->words.at[i];
+        const struct match *number = number_from(b, i);
+        if (w->filler || say_hedge(b, p, &i, last))
+            continue;
+        const struct entry *heard = heard_from(b, &i, last);
+        if (heard) {
+            prose_word(p, entry_shown(heard), false);
+        } else if (number && number->words.last <= last && !is_pronoun_one(b, number)) {
+            say_number(b, p, number);
+            i = number->words.last;
+        } else {
+            prose_word(p, small(b, i), joins(w));
+        }
+        if (i < last && b->r->words.at[i].after == AFTER_HYPHEN)
+            prose_hyphen(p);
+        else if (i < last && b->r->words.at[i].after == AFTER_COMMA)
+            prose_comma(p);
+    }
+}
+
+static const struct ingredient *line_at(const struct builder *b, const struct chunk *c)
+{
+    for (size_t i = 0; i < b->dish->ingredients.count; i++) {
+        const struct ingredient *line = &b->dish->ingredients.at[i];
+        if (line->id >= c->first && line->id <= c->last)
+            return line;
+    }
+    return NULL;
+}
+
+/* Whether the food goes in at several points, so that each step must say how much of it. */
+static bool is_divided(const struct builder *b, const struct ingredient *line)
+{
+    if (!line || !line->amount.known)
+        return false;
+    for (size_t i = 0; i < b->dish->ingredients.count; i++) {
+        const struct ingredient *other = &b->dish->ingredients.at[i];
+        if (other != line && text_equal(other->kind, line->kind) && other->amount.known)
+            return true;
+    }
+    return false;
+}
+
+void say_food(const struct builder *b, struct prose *p, const struct chunk *c, bool the)
+{
+    struct span food = match_slot(c->match, SLOT_food), amount = match_slot(c->match, SLOT_amount);
+    bool whole = c->match->rule->kind != RULE_line || span_is_empty(food)
+                 || text_is(c->match->rule->option, "length")
+                 || !span_is_empty(match_slot(c->match, SLOT_extract)) || c->scope & SCOPE_OPTIONAL;
+    if (whole) {
+        say_words(b, p, c->first, c->last);
+        return;
+    }
+    if (is_divided(b, line_at(b, c)) && !span_is_empty(amount)) {
+        struct span corrected = match_slot(c->match, SLOT_amount2);
+        amount = span_is_empty(corrected) ? amount : corrected;
+        struct text of_the = step_word(b->k, "of-the");
+        size_t last = amount.last;
+        while (last > amount.first && b->r->words.at[last].tag == TAG_OF)
+            last--;
+        say_words(b, p, amount.first, last);
+        prose_word(p, of_the, true);
+    } else if (the) {
+        prose_word(p, step_word(b->k, "the"), true);
+    }
+    say_words(b, p, food.first, food.last);
+}
+
+/* "three fifty" -> "350 °F", as it was understood; a gas mark as it was said. */
+static void say_heat(const struct builder *b, const struct step *s, struct prose *p,
+                     const struct chunk *c)
+{
+    for (size_t i = 0; i < s->temperatures.count; i++) {
+        const struct temperature *t = &s->temperatures.at[i];
+        if (t->words.first != c->first || t->unit == 'G' || t->fan)
+            continue;
+        prose_word(p, print_number(b->r->arena, t->value, true), true);
+        prose_word(p, step_word(b->k, t->unit == 'F' ? "degree-f" : "degree-c"), false);
+        return;
+    }
+    say_words(b, p, c->first, c->last);
+}
+
+/* "Melt six tablespoons of butter and stir in four of them": four tablespoons, by the amount that
+ * the sentence named before. The last word of that unit; 0 when there is none. */
+static size_t unit_before(const struct builder *b, const struct chunk *c)
+{
+    for (size_t i = 0; i < b->chunks.count && &b->chunks.at[i] < c; i++) {
+        const struct match *m = b->chunks.at[i].tag == TAG_LINE ? b->chunks.at[i].match : NULL;
+        struct span amount = m ? match_slot(m, SLOT_amount) : (struct span){1, 0};
+        for (size_t n = amount.first; n <= amount.last && !span_is_empty(amount); n++)
+            if (b->r->words.at[n].tag == TAG_UNIT)
+                return n;
+    }
+    return 0;
+}
+
+/* "4 tablespoons of it" */
+static bool say_share(const struct builder *b, struct prose *p, const struct chunk *c)
+{
+    const struct match *number = number_from(b, c->first);
+    size_t unit = unit_before(b, c);
+    bool them = b->r->words.at[c->last].tag == TAG_IT;
+    if (!unit || !number || !them)
+        return false;
+    say_number(b, p, number);
+    say_words(b, p, unit, unit);
+    prose_word(p, step_word(b->k, "of-it"), false);
+    return true;
+}
+
+void say_chunk(const struct builder *b, const struct step *s, struct prose *p,
+               const struct chunk *c)
+{
+    if (c->tag == TAG_LINE && c->match)
+        say_food(b, p, c, true);
+    else if (c->tag == TAG_HEATED)
+        say_heat(b, s, p, c);
+    else if (c->tag == TAG_AMOUNT && say_share(b, p, c))
+        return;
+    else
+        say_words(b, p, c->first, c->last);
+}

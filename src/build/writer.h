@@ -1,0 +1,72 @@
+/* build/writer.h: what the parts of the step writer share while one step is being written.
+ * SPDX-License-Identifier: MIT */
+#ifndef DISHTAKE_BUILD_WRITER_H
+#define DISHTAKE_BUILD_WRITER_H
+
+#include "build/instruction.h"
+#include "build/wording.h"
+
+/* Foods that are listed before the verb that takes them up. */
+#define PENDING_MOST 16
+
+struct writer {
+    struct builder *b;
+    const struct step *s;
+    size_t index; /* of that step in the dish */
+    bool named;   /* the step has named a thing: what "it" is after that is plain */
+    struct prose p;
+    struct {
+        struct chunk chunk;
+        const struct sentence *sentence;
+    } pending[PENDING_MOST];
+    size_t pending_count;
+    unsigned said;     /* bit set of the step's actions that a verb says */
+    size_t begin, end; /* the chunks of this sentence that belong to the step; `end` is left out */
+};
+
+/* steptext.c. From the beginning of the sentence, or where the step before ends, to the last word
+ * of the step; false when that is nothing. */
+bool find_range(struct writer *w, size_t not_before);
+
+/* stepclause.c: chunks are meant by their index; an `end` is left out. */
+size_t clause_end(const struct writer *w, size_t i);
+/* The first chunk that tells what to do; `end` when there is none. */
+size_t find_verb(const struct writer *w, size_t begin, size_t end);
+bool says_tag(const struct writer *w, size_t begin, size_t end, unsigned char tag);
+/* The sentence, clause by clause, each with its verb first. */
+void write_clauses(struct writer *w);
+
+/* stepverb.c. The action that the step has for this verb: its own, or what it means where the dish
+ * is. */
+struct text step_action(const struct writer *w, struct text action);
+void write_verb(struct writer *w, size_t begin, size_t verb, size_t end);
+
+/* steprange.c. "so the herbs give up": why, which a recipe keeps. "So", "now", "then" only lead on.
+ */
+bool is_reason(const struct writer *w, size_t i);
+/* Whether chunk `i` stands in such a reason, which a comma ends. */
+bool in_reason(const struct writer *w, size_t i);
+/* The chunks' words, without what a recipe leaves out; ends where talk begins. */
+void say_range(struct writer *w, size_t begin, size_t end);
+
+/* steplist.c */
+bool is_food(const struct chunk *c);
+/* The range's foods join those that wait for their verb. */
+void gather(struct writer *w);
+/* Names them all; none waits any more. */
+void say_pending(struct writer *w);
+/* Writes those that no verb took up as a sentence of their own. */
+void flush_pending(struct writer *w);
+
+/* stepname.c. Writes what the pronoun in chunk `i`, which verb `verb` is done to, stands for, or
+ * leaves it out where a cookbook does ("bake for 10 minutes"); false where the pronoun stays. */
+bool name_pronoun(struct writer *w, size_t verb, size_t i, size_t end);
+
+/* steptemplate.c. The first template of `action` whose places are all filled; `own`: only one that
+ * is listed for it. */
+bool say_action(struct writer *w, struct text action, bool own);
+/* The place that chunks of the range name ("in the fridge"); false when there is none. */
+bool say_place(struct writer *w, size_t begin, size_t end);
+void write_verbless(struct writer *w);
+
+#endif

@@ -1,0 +1,29 @@
+/* check/amount.c: how many of one unit an amount in another is.
+ * SPDX-License-Identifier: MIT */
+#include "check/report.h"
+
+/* The size of a unit in milliliters, grams or its own; `*dimension` says which. 0 for an unknown
+ * one. */
+static double unit_size(const struct checker *c, struct text unit, struct text *dimension)
+{
+    const struct table *t = pack_table(c->k, "units");
+    for (size_t row = 0; t && row < t->rows; row++) {
+        struct text factor = table_cell(t, row, 3);
+        if (!text_equal(table_cell(t, row, 0), unit))
+            continue;
+        *dimension = table_cell(t, row, 1);
+        return ratio_double(ratio_read(factor.at, factor.length));
+    }
+    *dimension = unit;
+    return 1;
+}
+
+double amount_in(const struct checker *c, const struct amount *amount, struct text said_unit,
+                 struct text unit)
+{
+    struct text dimension, wanted;
+    double from = unit_size(c, said_unit, &dimension), to = unit_size(c, unit, &wanted);
+    if (!amount->known || !text_equal(dimension, wanted) || !(from > 0) || !(to > 0))
+        return -1;
+    return ratio_double(amount->min) * from / to;
+}

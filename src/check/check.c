@@ -1,0 +1,73 @@
+/* check/check.c: recipes -> findings, the gravest first, then as they were said.
+ * SPDX-License-Identifier: MIT */
+#include "check/check.h"
+
+#include <stdlib.h>
+
+#include "check/report.h"
+
+static int by_weight(const void *a, const void *b)
+{
+    const struct finding *x = a, *y = b;
+    bool stop_x = x->level == LEVEL_STOP, stop_y = y->level == LEVEL_STOP;
+    if (stop_x != stop_y)
+        return stop_x ? -1 : 1;
+    if (x->at < y->at || x->at > y->at)
+        return x->at < y->at ? -1 : 1;
+    int kind = text_compare(x->kind, y->kind);
+    return kind ? kind : text_compare(x->about, y->about);
+}
+
+/* The same said twice in a breath is one finding, the first; a finding that was made again a minute
+ * later stays. */
+#define AGAIN_SECONDS 20.0
+static bool repeats(const struct checker *c, const struct finding *a, const struct finding *b)
+{
+    if (a->dish != b->dish || !text_equal(a->kind, b->kind) || !text_equal(a->about, b->about))
+        return false;
+    /* Each caption that has a word wrong is to be mended. */
+    if (text_equal(a->kind, c->rows[CASE_misheard].kind))
+        return c->r->words.at[a->words.first].cue == c->r->words.at[b->words.first].cue;
+    return b->at - a->at < AGAIN_SECONDS && a->at - b->at < AGAIN_SECONDS;
+}
+
+static void drop_repeats(const struct checker *c)
+{
+    struct recording *r = c->r;
+    size_t kept = 0;
+    for (size_t i = 0; i < r->findings.count; i++) {
+        bool again = false;
+        for (size_t n = 0; n < kept && !again; n++)
+            again = repeats(c, &r->findings.at[n], &r->findings.at[i]);
+        if (!again)
+            r->findings.at[kept++] = r->findings.at[i];
+    }
+    r->findings.count = kept;
+}
+
+bool check_recipes(struct recording *r, const struct pack *k, const struct ingredient_list *list,
+                   struct problems *p)
+{
+    struct checker *c = arena_alloc(r->arena, sizeof *c);
+    c->r = r;
+    c->k = k;
+    c->list = list;
+    if (!findings_load(c, p) || !sayings_load(&c->sayings, r->arena, k, p))
+        return false;
+    for (size_t i = 0; i < r->dishes.count; i++) {
+        look_at(c, i);
+        find_missing(c);
+        find_misheard(c);
+        find_unused(c);
+        find_contradictions(c);
+        find_unsafe(c);
+        find_implausible(c);
+        find_editorial(c);
+        find_ambiguous(c);
+        find_unlike_list(c);
+    }
+    if (r->findings.count)
+        qsort(r->findings.at, r->findings.count, sizeof *r->findings.at, by_weight);
+    drop_repeats(c);
+    return true;
+}

@@ -1,0 +1,275 @@
+/* check/editor.c: what an editor compares in a recipe: the title with the foods, portions with
+ * their total, what was set aside with what follows, heats and times with each other.
+ * SPDX-License-Identifier: MIT */
+#include "check/report.h"
+#include "match/capture.h"
+
+/* ---- the title's foods */
+
+/* Whether a line has the food, or a kind of it, or is made of it ("lemon juice"). */
+static bool has_food(const struct dish *d, const struct entry *food)
+{
+    for (size_t i = 0; i < d->ingredients.count; i++) {
+        const struct ingredient *line = &d->ingredients.at[i];
+        if (text_share_part(line->kind, entry_value(food), ' ')
+            || text_share_part(line->food, entry_value(food), ' '))
+            return true;
+    }
+    return false;
+}
+
+/* Whether the dish's talk has the food in other words than its title's. */
+static bool food_said(const struct checker *c, const struct entry *food)
+{
+    struct span around = talk_around(c);
+    for (size_t i = around.first; i <= around.last; i++) {
+        const struct word *w = &c->r->words.at[i];
+        if (w->entry && w->tag == TAG_FOOD && !(w->scope & SCOPE_TITLE)
+            && text_share_part(entry_value(w->entry), entry_value(food), ' '))
+            return true;
+    }
+    return false;
+}
+
+/* "Egg muffins with spinach": what is made is no food that goes in. */
+static bool names_dish(const struct entry *e)
+{
+    return entry_as(e, TAG_DISH) || e->marks & MARK_OF(aside);
+}
+
+/* "That's our lemon and thyme chicken", and no thyme was heard. The last word names the dish. */
+static void find_title_foods(struct checker *c)
+{
+    struct text rest = c->dish->title, word;
+    char folded[64];
+    while (c->dish->title_said && c->dish->ingredients.count && rest.length
+           && text_part(&rest, ' ', &word)) {
+        if (word.length * 3 > sizeof folded || !rest.length)
+            continue;
+        size_t length = fold_word(word, folded, sizeof folded);
+        struct text key = {folded, length};
+        const struct entry *first = pack_find(c->k, key, NULL);
+        if (!first || first->tag != TAG_FOOD || first->marks & MARK_OF(generic) || names_dish(first)
+            || has_food(c->dish, first) || food_said(c, first))
+            continue;
+        REPORT(c, title_food, ((struct subject_of){c->dish->start, NO_WORDS, entry_shown(first)}),
+               c->dish->title);
+    }
+}
+
+/* ---- what was set aside */
+
+/* The food or the part that words [first, last] are about; NULL where it is "it", or nothing. */
+static const struct word *thing_in(const struct checker *c, size_t first, size_t last)
+{
+    const struct word *found = NULL;
+    for (size_t i = first; i <= last; i++) {
+        const struct word *w = &c->r->words.at[i];
+        if (w->tag == TAG_IT)
+            return NULL;
+        if (w->entry && (w->tag == TAG_FOOD || w->tag == TAG_PART))
+            found = w;
+    }
+    return found;
+}
+
+/* Whether the thing, or something that is "back" in, is spoken of from word `from` on. */
+static bool comes_back(const struct checker *c, const struct word *thing, size_t from)
+{
+    struct span where, rest = {from, c->dish->words.last};
+    if (from > c->dish->words.last || said_find(&c->sayings, c->r, "comes_back", rest, &where))
+        return true;
+    for (size_t i = from; i <= c->dish->words.last; i++) {
+        const struct word *w = &c->r->words.at[i];
+        if (w->entry && w->tag != TAG_INSIDE
+            && text_share_part(entry_value(w->entry), entry_value(thing->entry), ' '))
+            return true;
+    }
+    return false;
+}
+
+/* "Save a cup of the pasta water", which is never heard of again. */
+static void find_set_aside(struct checker *c)
+{
+    const size_t until = sentence_until(c->r, c->dish->words.last);
+    for (size_t n = sentence_from(c->r, c->dish->words.first); n < until; n++) {
+        const struct sentence *s = &c->r->sentences.at[n];
+        struct span where;
+        if (!in_dish(c, s->first) || s->flags & SENTENCE_STORY
+            || !said_find(&c->sayings, c->r, "set_aside", (struct span){s->first, s->last}, &where)
+            || c->r->words.at[where.first].scope & SCOPE_NOT_DONE)
+            continue;
+        const struct word *thing = thing_in(c, where.first, where.last);
+        if (thing && !comes_back(c, thing, s->last + 1))
+            REPORT(c, not_back,
+                   ((struct subject_of){c->r->words.at[where.first].start, where,
+                                        entry_shown(thing->entry)}),
+                   said_words(c->r, where));
+    }
+}
+
+/* ---- portions and their total */
+
+/* Two tablespoons "of the butter" are a part of what was listed. */
+static bool is_portion(const struct checker *c, const struct match *m, struct span food)
+{
+    for (size_t i = m->words.first + 1; i < food.last; i++)
+        if (c->r->words.at[i].tag == TAG_THE && c->r->words.at[i - 1].tag == TAG_OF)
+            return true;
+    return false;
+}
+
+/* Adds what the line match says of the food, as so many of `unit`; false where it says nothing. */
+static bool add_portion(const struct checker *c, const struct sentence *s, const struct match *m,
+                        const struct ingredient *line, double *sum)
+{
+    struct said_amount said;
+    struct span food = match_slot(m, SLOT_food);
+    const struct entry *e = span_is_empty(food) ? NULL : entry_at(c->r, food);
+    if (m->rule->kind != RULE_line || !e || !text_equal(entry_value(e), line->kind)
+        || !in_dish(c, m->words.first) || !is_portion(c, m, food))
+        return false;
+    line_amount(c->r, s, m, &said);
+    double count = amount_in(c, &said.amount, said.amount.unit, line->amount.unit);
+    if (count < 0 || said.vague)
+        return false;
+    *sum += count;
+    return true;
+}
+
+/* The food's only line is what was listed; all portions of it together must not be more. */
+static bool is_only(const struct dish *d, const struct ingredient *line)
+{
+    for (size_t i = 0; i < d->ingredients.count; i++)
+        if (&d->ingredients.at[i] != line && text_equal(d->ingredients.at[i].kind, line->kind))
+            return false;
+    return line->amount.known && !line->vague && ratio_finite(line->amount.max);
+}
+
+static void check_portions(struct checker *c, const struct ingredient *line)
+{
+    const struct match *last = NULL;
+    double sum = 0;
+    const size_t until = sentence_until(c->r, c->dish->words.last);
+    for (size_t n = sentence_from(c->r, c->dish->words.first); n < until; n++) {
+        const struct sentence *s = &c->r->sentences.at[n];
+        for (size_t i = s->match_first; i < s->match_first + s->match_count; i++)
+            if (add_portion(c, s, &c->r->matches.at[i], line, &sum))
+                last = &c->r->matches.at[i];
+    }
+    if (last && sum > ratio_double(line->amount.max) * 1.02)
+        REPORT(
+            c, portions,
+            ((struct subject_of){c->r->words.at[last->words.first].start, last->words, line->food}),
+            said_words(c->r, line->words));
+}
+
+static void find_portions(struct checker *c)
+{
+    for (size_t i = 0; i < c->dish->ingredients.count; i++)
+        if (is_only(c->dish, &c->dish->ingredients.at[i]))
+            check_portions(c, &c->dish->ingredients.at[i]);
+}
+
+/* ---- heats */
+
+/* What waits between heating an oven and using it; longer is a waste (common practice, no source).
+ */
+#define PREHEAT_SECONDS_MOST (30 * 60)
+
+static bool preheats(const struct step *s)
+{
+    for (size_t i = 0; i < s->actions.count; i++)
+        if (text_is(s->actions.at[i], "preheat"))
+            return true;
+    return false;
+}
+
+/* An oven that is heated after it was needed, or long before. */
+static void find_preheat(struct checker *c)
+{
+    const struct step *bakes = NULL, *heats = NULL;
+    double waits = 0;
+    for (size_t i = 0; i < c->dish->steps.count; i++) {
+        const struct step *s = &c->dish->steps.at[i];
+        uint64_t marks = step_marks(c, s);
+        if (preheats(s) && bakes && !heats)
+            REPORT_PLAIN(c, preheat_late, subject_step(c->r, s));
+        if (preheats(s))
+            heats = s;
+        if (marks & MARK_OF(waits) && heats && !bakes)
+            for (size_t n = 0; n < s->durations.count; n++)
+                waits += s->durations.at[n].min;
+        if (marks & MARK_OF(ovens) && !preheats(s)) {
+            if (heats && !bakes && waits > PREHEAT_SECONDS_MOST)
+                REPORT_PLAIN(c, preheat_early, subject_step(c->r, heats));
+            bakes = s;
+        }
+    }
+}
+
+/* ---- times */
+
+/* The least time of the steps, without the one that the builder took the whole for. */
+static double steps_least(const struct dish *d, const struct match *whole)
+{
+    double least = d->total.min;
+    for (size_t i = 0; i < d->steps.count; i++)
+        for (size_t n = 0; n < d->steps.at[i].durations.count; n++)
+            if (d->steps.at[i].durations.at[n].words.first == whole->words.first)
+                least -= d->steps.at[i].durations.at[n].min;
+    return least;
+}
+
+/* "Forty minutes from start to finish", and the steps take longer. */
+static void check_whole_time(struct checker *c, const struct sentence *s)
+{
+    struct span where;
+    if (!in_dish(c, s->first) || s->flags & SENTENCE_STORY
+        || !said_find(&c->sayings, c->r, "whole_time", (struct span){s->first, s->last}, &where))
+        return;
+    for (size_t i = s->match_first; i < s->match_first + s->match_count; i++) {
+        const struct match *m = &c->r->matches.at[i];
+        double least = m->rule->kind == RULE_duration ? steps_least(c->dish, m) : 0;
+        if (!ratio_finite(m->high) || ratio_double(m->high) * 1.1 >= least)
+            continue;
+        REPORT(c, whole_time, subject_words(c, m->words),
+               arena_format(c->r->arena, "%.0f", least / 60));
+        return;
+    }
+}
+
+static void find_whole_time(struct checker *c)
+{
+    const size_t until = c->dish->total.known ? sentence_until(c->r, c->dish->words.last) : 0;
+    for (size_t n = sentence_from(c->r, c->dish->words.first); n < until; n++)
+        check_whole_time(c, &c->r->sentences.at[n]);
+}
+
+/* ---- names */
+
+/* One food under two names: a reader buys it twice. */
+static void find_two_names(struct checker *c)
+{
+    for (size_t i = 1; i < c->dish->ingredients.count; i++) {
+        const struct ingredient *line = &c->dish->ingredients.at[i];
+        for (size_t n = 0; n < i; n++) {
+            const struct ingredient *other = &c->dish->ingredients.at[n];
+            if (!text_equal(line->kind, other->kind) || !line->amount.known || !other->amount.known
+                || text_share_part(line->food, other->food, ' '))
+                continue;
+            REPORT(c, two_names, subject_line(line), other->food);
+            break;
+        }
+    }
+}
+
+void find_editorial(struct checker *c)
+{
+    find_title_foods(c);
+    find_set_aside(c);
+    find_portions(c);
+    find_preheat(c);
+    find_whole_time(c);
+    find_two_names(c);
+}

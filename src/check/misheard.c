@@ -1,0 +1,56 @@
+/* check/misheard.c: words that were read as others (tag/misheard.h), and amounts whose food was
+ * lost.
+ * SPDX-License-Identifier: MIT */
+#include "check/report.h"
+
+/* The last word that was read as the same entry as word `i`. */
+static size_t heard_last(const struct recording *r, size_t i, size_t last)
+{
+    size_t end = i;
+    while (end < last && r->words.at[end + 1].heard_as == r->words.at[i].heard_as)
+        end++;
+    return end;
+}
+
+static void report_heard(struct checker *c, struct span words)
+{
+    const struct word *w = &c->r->words.at[words.first];
+    struct subject_of what = {w->start, words, said_words(c->r, words)};
+    if (w->heard_or)
+        REPORT(c, misheard_or, what, entry_shown(w->heard_as), entry_shown(w->heard_or));
+    else
+        REPORT(c, misheard, what, entry_shown(w->heard_as));
+}
+
+static void find_heard(struct checker *c, struct span part)
+{
+    for (size_t i = part.first; i <= part.last; i++) {
+        if (!c->r->words.at[i].heard_as)
+            continue;
+        size_t end = heard_last(c->r, i, part.last);
+        report_heard(c, (struct span){i, end});
+        i = end;
+    }
+}
+
+/* "And half a teaspoon of -- get down": what the set "cut_off" listens for, where no food follows.
+ */
+static void find_cut_off(struct checker *c, const struct sentence *s)
+{
+    struct span within = {s->first, s->last}, where;
+    while (within.first <= within.last && said_find(&c->sayings, c->r, "cut_off", within, &where)) {
+        struct subject_of what = {c->r->words.at[where.first].start, where,
+                                  said_words(c->r, where)};
+        REPORT_PLAIN(c, cut_off, what);
+        within.first = where.last + 1;
+    }
+}
+
+void find_misheard(struct checker *c)
+{
+    for (size_t i = 0; i < c->parts.count; i++)
+        find_heard(c, c->parts.at[i]);
+    for (size_t i = 0; i < c->r->sentences.count; i++)
+        if (in_dish(c, c->r->sentences.at[i].first))
+            find_cut_off(c, &c->r->sentences.at[i]);
+}

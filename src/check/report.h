@@ -1,0 +1,98 @@
+/* check/report.h: what the finders of one recording share, and the one way to make a finding.
+ * SPDX-License-Identifier: MIT */
+#ifndef DISHTAKE_CHECK_REPORT_H
+#define DISHTAKE_CHECK_REPORT_H
+
+#include "check/list.h"
+#include "check/said.h"
+#include "model/recording.h"
+#include "pack/pack.h"
+
+/* The cases are named in check/findings.def; their kinds, levels and words are rows of the pack's
+ * findings.tsv. */
+enum finding_case {
+#define FINDING(name) CASE_##name,
+#include "check/findings.def"
+#undef FINDING
+    FINDING_CASES
+};
+
+/* A row of findings.tsv; `kind` is empty where the pack has none: then the case is not reported. */
+struct finding_row {
+    struct text kind, why, suggest;
+    enum finding_level level;
+};
+
+struct checker {
+    struct recording *r;
+    const struct pack *k;
+    struct finding_row rows[FINDING_CASES];
+    saying_list sayings;
+    const struct ingredient_list *list; /* that the cook shows; NULL: there is none */
+    struct dish *dish;                  /* the one being looked at */
+    size_t number;                      /* its index */
+    LIST(struct span)
+    parts; /* its words: its spans, and talk between them that is no other dish's */
+};
+
+/* Sets dish, number and parts. */
+void look_at(struct checker *c, size_t dish);
+
+/* False, with problems, where a row of the table is wrong. */
+bool findings_load(struct checker *c, struct problems *p);
+
+/* What a finding is about, and where. */
+struct subject_of {
+    double at;         /* seconds */
+    struct span words; /* what was said */
+    struct text about;
+};
+
+#define NO_WORDS ((struct span){1, 0})
+
+/* Adds a finding about c->dish. The row's words have blanks: {1} is `about`, {2} and so on are
+ * `more`. NULL where the pack has no row for the case. Valid until the next one is added. */
+struct finding *report(struct checker *c, enum finding_case which, struct subject_of what,
+                       const struct text *more, size_t count);
+#define REPORT(c, which, what, ...)                                       \
+    report((c), CASE_##which, (what), (const struct text[]){__VA_ARGS__}, \
+           sizeof(const struct text[]){__VA_ARGS__} / sizeof(struct text))
+#define REPORT_PLAIN(c, which, what) report((c), CASE_##which, (what), NULL, 0)
+
+struct subject_of subject_words(const struct checker *c, struct span words);
+struct subject_of subject_line(const struct ingredient *line);
+struct subject_of subject_step(const struct recording *r, const struct step *step);
+/* The words as captioned, with single spaces. Arena. */
+struct text said_words(const struct recording *r, struct span words);
+
+/* The pack's words with blanks filled in. Arena. */
+struct text fill(const struct checker *c, struct text words, const struct text *blanks,
+                 size_t count);
+/* What the lexicon says of the step's main action: marks. */
+uint64_t step_marks(const struct checker *c, const struct step *s);
+/* How many of `unit` an amount in `said_unit` is; negative where the two measure different things.
+ */
+double amount_in(const struct checker *c, const struct amount *amount, struct text said_unit,
+                 struct text unit);
+/* The dish's words, and those around it that no dish has: talk there may be of this one. */
+struct span talk_around(const struct checker *c);
+/* Whether one of the set is said in the sentence of these words. */
+bool said_with(const struct checker *c, const char *set, struct span words);
+/* Whether the word belongs to c->dish. */
+bool in_dish(const struct checker *c, size_t word);
+
+/* One file a family. Each looks at c->dish. */
+void find_missing(struct checker *c);
+void find_misheard(struct checker *c);
+void find_unused(struct checker *c);
+void find_contradictions(struct checker *c);
+void find_unsafe(struct checker *c);
+void find_implausible(struct checker *c);
+void find_editorial(struct checker *c);
+void find_ambiguous(struct checker *c);
+void find_unlike_list(struct checker *c);
+
+/* What the list says of the line's food where it gives an amount; NULL where it gives none. */
+const struct listed *listed_amount(const struct checker *c, const struct ingredient *line);
+
+#endif

@@ -1,0 +1,243 @@
+/* check/safety.c: published food-safety rules that are broken, or not met, by what was said. The
+ * rules are rows of the pack's safety.tsv; each names its publication. A rule that cannot tell
+ * keeps silent, and silence is no proof of safety.
+ * SPDX-License-Identifier: MIT */
+#include "check/report.h"
+
+enum safety_column {
+    RULE_NAME,
+    RULE_SAID,
+    RULE_WITH,
+    RULE_FOODS,
+    RULE_UNLESS,
+    RULE_NEAR,
+    RULE_LEVEL,
+    RULE_WHY,
+    RULE_SUGGEST,
+    RULE_SOURCE
+};
+
+struct safety_rule {
+    const struct table *table;
+    size_t row;
+};
+
+static struct text cell(const struct safety_rule *rule, enum safety_column column)
+{
+    return table_cell(rule->table, rule->row, column);
+}
+
+/* ---- what the dish holds */
+
+/* Whether an ingredient line is raw food of one of the marks, or of that name ("honey"). */
+static bool line_is(const struct ingredient *line, struct text marks)
+{
+    struct text name;
+    uint64_t raw = line->entry ? line->entry->marks : 0;
+    while (text_part(&marks, ' ', &name))
+        if (text_equal(line->kind, name) || mark_named(raw, name))
+            return !(raw & MARK_OF(cooked)) || text_is(name, "cooked");
+    return false;
+}
+
+static const struct ingredient *food_of(const struct dish *d, struct text marks)
+{
+    for (size_t i = 0; i < d->ingredients.count; i++)
+        if (d->ingredients.at[i].role != ROLE_SERVE_WITH && line_is(&d->ingredients.at[i], marks))
+            return &d->ingredients.at[i];
+    return NULL;
+}
+
+/* The published figure in Fahrenheit; none when the row has none. */
+static struct ratio published(const struct checker *c, struct text id, struct text *publication)
+{
+    const struct table *t = pack_table(c->k, "safe-temperatures");
+    for (size_t row = 0; t && row < t->rows; row++) {
+        if (!text_equal(table_cell(t, row, 0), id))
+            continue;
+        struct text f = table_cell(t, row, table_column(t, "temp_f"));
+        *publication = table_cell(t, row, table_column(t, "publication"));
+        return ratio_read(f.at, f.length);
+    }
+    return RATIO_NONE;
+}
+
+static void report_rule(struct checker *c, const struct safety_rule *rule, struct subject_of what,
+                        struct text value)
+{
+    struct text publication = TEXT_EMPTY, blanks[] = {what.about, value};
+    published(c, cell(rule, RULE_SOURCE), &publication);
+    struct text why = fill(c, cell(rule, RULE_WHY), blanks, 2), suggest = cell(rule, RULE_SUGGEST);
+    bool named = !text_equal(what.about, said_words(c->r, what.words));
+    struct finding *f =
+        named ? REPORT(c, unsafe, what, why, suggest) : REPORT(c, unsafe_said, what, why, suggest);
+    if (!f)
+        return;
+    f->source = publication;
+    level_read(cell(rule, RULE_LEVEL), &f->level);
+}
+
+/* ---- rules that listen */
+
+static unsigned long number_cell(struct text t, unsigned long otherwise)
+{
+    struct ratio n = ratio_read(t.at, t.length);
+    return ratio_finite(n) ? (unsigned long) n.over : otherwise;
+}
+
+static bool set_said(const struct checker *c, struct text set, struct span within,
+                     struct span *where)
+{
+    char name[32];
+    if (set.length >= sizeof name)
+        return false;
+    for (size_t i = 0; i < set.length; i++)
+        name[i] = set.at[i];
+    name[set.length] = '\0';
+    return said_find(&c->sayings, c->r, name, within, where);
+}
+
+/* Whether what the rule's `column` names is said around the words. */
+static bool said_around(const struct checker *c, const struct safety_rule *rule,
+                        enum safety_column column, struct span said)
+{
+    unsigned long near = number_cell(cell(rule, RULE_NEAR), c->r->words.count);
+    struct span where, around = c->dish->words;
+    if (said.first > around.first + near)
+        around.first = said.first - near;
+    if (said.last + near < around.last)
+        around.last = said.last + near;
+    return set_said(c, cell(rule, column), around, &where);
+}
+
+/* Whether the rule's words stand as they must, and nothing that satisfies it is said. */
+static bool broken(const struct checker *c, const struct safety_rule *rule, struct span said)
+{
+    if (cell(rule, RULE_WITH).length && !said_around(c, rule, RULE_WITH, said))
+        return false;
+    return !cell(rule, RULE_UNLESS).length || !said_around(c, rule, RULE_UNLESS, said);
+}
+
+static bool real(const struct checker *c, struct span words)
+{
+    for (size_t i = words.first; i <= words.last; i++)
+        if (c->r->words.at[i].scope & (SCOPE_NEGATED | SCOPE_INSTEAD))
+            return false;
+    return true;
+}
+
+/* "Will I lick the spoon? You will not." */
+#define TAKEN_BACK_WORDS 4
+static bool taken_back(const struct checker *c, struct span words)
+{
+    struct span where, behind = {words.last + 1, words.last + TAKEN_BACK_WORDS};
+    if (behind.last > c->dish->words.last)
+        behind.last = c->dish->words.last;
+    return set_said(c, text_from("taken_back"), behind, &where);
+}
+
+static void listen(struct checker *c, const struct safety_rule *rule, struct span part)
+{
+    struct span where;
+    while (part.first <= part.last && set_said(c, cell(rule, RULE_SAID), part, &where)) {
+        part.first = where.last + 1;
+        bool kept = text_starts(cell(rule, RULE_SAID), "kept"); /* its own words are a "don't" */
+        if ((!kept && !real(c, where)) || !broken(c, rule, where) || taken_back(c, where))
+            continue;
+        struct subject_of what = {c->r->words.at[where.first].start, where,
+                                  said_words(c->r, where)};
+        report_rule(c, rule, what, TEXT_EMPTY);
+    }
+}
+
+/* ---- rules of least temperatures */
+
+static struct ratio fahrenheit(const struct temperature *t)
+{
+    return t->unit == 'C' ? ratio_add(ratio_multiply(t->value, ratio_make(9, 5)), RATIO(32))
+                          : t->value;
+}
+
+/* Nothing moist is hotter inside than boiling water: such a figure is the oven's. */
+#define INSIDE_F_MOST 212
+
+/* The highest temperature inside the food that was said for the dish; NULL when there is none. */
+static const struct temperature *inside_most(const struct dish *d)
+{
+    const struct temperature *most = NULL;
+    for (size_t i = 0; i < d->steps.count; i++)
+        for (size_t n = 0; n < d->steps.at[i].temperatures.count; n++) {
+            const struct temperature *t = &d->steps.at[i].temperatures.at[n];
+            if (text_is(t->of, "inside") && ratio_compare(fahrenheit(t), RATIO(INSIDE_F_MOST)) <= 0
+                && (!most || ratio_compare(fahrenheit(t), fahrenheit(most)) > 0))
+                most = t;
+        }
+    return most;
+}
+
+static void check_low(struct checker *c, const struct safety_rule *rule)
+{
+    struct text publication;
+    const struct temperature *t = inside_most(c->dish);
+    struct ratio least = published(c, cell(rule, RULE_SOURCE), &publication);
+    if (!t || !ratio_finite(least) || ratio_compare(ratio_add(fahrenheit(t), RATIO(1)), least) >= 0)
+        return;
+    struct text said = said_words(c->r, t->words);
+    report_rule(c, rule, (struct subject_of){t->at, t->words, said}, said);
+}
+
+/* Dry heat browns the outside long before the middle is done; what is simmered for long is left
+ * alone. */
+static const struct step *dry_heat(const struct checker *c)
+{
+    const struct step *last = NULL;
+    for (size_t i = 0; i < c->dish->steps.count; i++) {
+        uint64_t marks = step_marks(c, &c->dish->steps.at[i]);
+        if (marks & MARK_OF(boils))
+            return NULL;
+        if (marks & (MARK_OF(ovens) | MARK_OF(grills) | MARK_OF(fries)))
+            last = &c->dish->steps.at[i];
+    }
+    return last;
+}
+
+/* Where two dishes lie between each other, or a border is not sure, the other one's temperature may
+ * be this one's. */
+static bool checked_beside(const struct checker *c, struct text foods)
+{
+    for (size_t i = c->number ? c->number - 1 : 0; i <= c->number + 1 && i < c->r->dishes.count;
+         i++)
+        if (inside_most(&c->r->dishes.at[i])
+            && (i == c->number || food_of(&c->r->dishes.at[i], foods)))
+            return true;
+    return false;
+}
+
+static void check_none(struct checker *c, const struct safety_rule *rule,
+                       const struct ingredient *food)
+{
+    const struct step *s = dry_heat(c);
+    if (!s || checked_beside(c, cell(rule, RULE_FOODS)))
+        return;
+    struct subject_of what = subject_step(c->r, s);
+    what.about = food->kind;
+    report_rule(c, rule, what, TEXT_EMPTY);
+}
+
+void find_unsafe(struct checker *c)
+{
+    struct safety_rule rule = {pack_table(c->k, "safety"), 0};
+    for (; rule.table && rule.row < rule.table->rows; rule.row++) {
+        struct text foods = cell(&rule, RULE_FOODS);
+        const struct ingredient *food = foods.length ? food_of(c->dish, foods) : NULL;
+        if (foods.length && !food)
+            continue;
+        if (text_is(cell(&rule, RULE_SAID), "low"))
+            check_low(c, &rule);
+        else if (text_is(cell(&rule, RULE_SAID), "none"))
+            check_none(c, &rule, food);
+        else
+            for (size_t i = 0; i < c->parts.count; i++)
+                listen(c, &rule, c->parts.at[i]);
+    }
+}

@@ -1,0 +1,135 @@
+/* check/unused.c: foods that were laid out or promised, and were not heard to go in.
+ * SPDX-License-Identifier: MIT */
+#include "check/report.h"
+
+/* A food is laid out within so many words of the words that say so. */
+#define NEAR_WORDS 9
+/* What is said of it in the same breath is no use of it. */
+#define BREATH_WORDS 14
+
+/* "Beef chuck" is spoken of as beef and as chuck. */
+static bool same_food(const struct entry *a, const struct entry *b)
+{
+    return a && b && a->tag == TAG_FOOD && b->tag == TAG_FOOD
+           && text_share_part(entry_value(a), entry_value(b), ' ');
+}
+
+/* A story of buying it is none that it goes in, so SCOPE_UNREAL tells nothing here. */
+#define NOT_HERE (SCOPE_NEGATED | SCOPE_INSTEAD | SCOPE_OPTIONAL)
+
+static bool is_action(const struct word *w)
+{
+    return w->tag == TAG_ACTION && w->entry
+           && !(w->entry->marks & (MARK_OF(light) | MARK_OF(hidden)));
+}
+
+/* "They go over the top", "it goes in". */
+static bool goes(const struct checker *c, size_t verb, size_t last)
+{
+    const struct word *w = &c->r->words.at[verb];
+    unsigned char next = verb < last ? w[1].tag : TAG_OTHER;
+    return is_action(w)
+           || (w->tag == TAG_ACTION
+               && (next == TAG_DOWN || next == TAG_INTO || next == TAG_FINISH));
+}
+
+/* "I've two onions here, chop them", "so they go over the top": it is used in the same breath;
+ * "when it goes in" is a promise. */
+static bool taken_up(const struct checker *c, size_t i, size_t last)
+{
+    for (size_t n = i + 1; n + 1 <= last && n < i + NEAR_WORDS; n++) {
+        const struct word *w = &c->r->words.at[n], *next = w + 1;
+        size_t verb = n + 1;
+        while (verb < last && c->r->words.at[verb].tag == TAG_INSIDE)
+            verb++;
+        if (is_action(w) && next->tag == TAG_IT)
+            return true;
+        if (w->tag == TAG_IT && w[-1].tag != TAG_WHEN && goes(c, verb, last))
+            return true;
+    }
+    return false;
+}
+
+/* What a dish is made of is "it" from then on: "two pounds of ground beef here". */
+static bool is_main(const struct entry *food)
+{
+    return food->marks
+           & (MARK_OF(meat) | MARK_OF(ground) | MARK_OF(poultry) | MARK_OF(fish)
+              | MARK_OF(shellfish));
+}
+
+/* Whether the dish speaks of the food farther than BREATH_WORDS from words [first, last]. */
+static bool spoken_elsewhere(const struct checker *c, const struct entry *food, struct span where)
+{
+    where.first = where.first > BREATH_WORDS ? where.first - BREATH_WORDS : 0;
+    where.last += BREATH_WORDS;
+    for (size_t i = c->dish->words.first; i <= c->dish->words.last; i++) {
+        const struct word *w = &c->r->words.at[i];
+        if (w->tag != TAG_INSIDE && same_food(w->entry, food)
+            && !(i >= where.first && i <= where.last) && in_dish(c, i))
+            return true;
+    }
+    return false;
+}
+
+/* "You've got twelve eggs in here": it is in already. */
+static bool is_in(const struct checker *c, struct span said)
+{
+    struct span where;
+    return said_find(&c->sayings, c->r, "in_already", said, &where);
+}
+
+/* The foods of words [first, last] of the sentence are laid out. */
+static void check_foods(struct checker *c, const struct sentence *s, size_t first, size_t last)
+{
+    for (size_t i = first; i <= last; i++) {
+        const struct word *w = &c->r->words.at[i];
+        if (w->tag != TAG_FOOD || !w->entry || w->entry->marks & MARK_OF(water) || is_main(w->entry)
+            || w->scope & NOT_HERE || taken_up(c, i, s->last)
+            || spoken_elsewhere(c, w->entry, (struct span){first, last}))
+            continue;
+        struct span words = {w->entry_first, i};
+        REPORT_PLAIN(c, never_used, ((struct subject_of){w->start, words, entry_shown(w->entry)}));
+    }
+}
+
+/* "I've a bay leaf here" names its food; "put out here" is about one that stands before it. */
+static void check_laid_out(struct checker *c, const struct sentence *s, struct span said)
+{
+    bool named = span_has_tag(c->r, said, TAG_FOOD);
+    size_t before = named ? 0 : NEAR_WORDS;
+    size_t first = said.first > s->first + before ? said.first - before : s->first;
+    size_t last = said.last + NEAR_WORDS < s->last ? said.last + NEAR_WORDS : s->last;
+    check_foods(c, s, named ? said.first : first, last);
+}
+
+/* "What have I got out?": the next sentence lists it. */
+static void check_list(struct checker *c, const struct sentence *s)
+{
+    const struct sentence *next = s + 1;
+    struct span where;
+    if (next < &c->r->sentences.at[c->r->sentences.count]
+        && said_find(&c->sayings, c->r, "lists_out", (struct span){s->first, s->last}, &where)
+        && where.last + 1 >= s->last)
+        check_foods(c, next, next->first, next->last);
+}
+
+/* Things are laid out before a dish is begun, too. */
+static bool belongs(const struct checker *c, size_t word)
+{
+    return in_dish(c, word) || word < c->dish->words.first;
+}
+
+void find_unused(struct checker *c)
+{
+    const size_t first = talk_around(c).first, until = sentence_until(c->r, c->dish->words.last);
+    for (size_t i = sentence_from(c->r, first); i < until; i++) {
+        const struct sentence *s = &c->r->sentences.at[i];
+        struct span where, within = {s->first, s->last};
+        if (s->first < first || !belongs(c, s->first))
+            continue;
+        check_list(c, s);
+        if (said_find(&c->sayings, c->r, "laid_out", within, &where) && !is_in(c, where))
+            check_laid_out(c, s, where);
+    }
+}

@@ -1,0 +1,225 @@
+/* kitchen/allergen.c
+ * SPDX-License-Identifier: MIT */
+#include "kitchen/allergen.h"
+
+#include "kitchen/kitchen.h"
+
+static bool load_names(struct allergens *s, struct arena *a, const struct pack *k,
+                       struct problems *p)
+{
+    struct rows r;
+    if (!rows_open(&r, k, "allergen-names", "us eu shown kind", p))
+        return false;
+    for (size_t row = 0; row < r.count; row++)
+        *LIST_ADD(a, &s->list) =
+            (struct allergen_name){rows_cell(&r, row, 0), rows_cell(&r, row, 1),
+                                   rows_cell(&r, row, 2), text_is(rows_cell(&r, row, 3), "name")};
+    return true;
+}
+
+bool allergens_load(struct allergens *s, struct arena *a, const struct pack *k, struct problems *p)
+{
+    struct rows r;
+    char room[FOLD_BYTES];
+    if (!load_names(s, a, k, p)
+        || !rows_open(&r, k, "allergens", "food us eu us_check eu_check ask", p))
+        return false;
+    LIST_RESERVE(a, &s->foods, r.count);
+    for (size_t row = 0; row < r.count; row++) {
+        names_add(a, &s->names, arena_text(a, name_fold(rows_cell(&r, row, 0), room)),
+                  s->foods.count);
+        *LIST_ADD(a, &s->foods) = (struct allergen_food){
+            rows_cell(&r, row, 1), rows_cell(&r, row, 2), rows_cell(&r, row, 3),
+            rows_cell(&r, row, 4), text_is(rows_cell(&r, row, 5), "ask")};
+    }
+    return names_ready(a, &s->names, r.table->file, p);
+}
+
+/* By its name, else by the published food that it is only another name of; a food of about the same
+ * weight ("cider" weighed as beer) says nothing about allergens. */
+static const struct allergen_food *find_food(const struct kitchen *k, struct text name)
+{
+    size_t n;
+    char room[FOLD_BYTES];
+    if (!name.length)
+        return NULL;
+    if (food_name_in(&k->foods, &k->allergens.names, name, &n))
+        return &k->allergens.foods.at[n];
+    const struct food_name *known = food_find(&k->foods, name);
+    if (known && known->fit == FIT_SAME
+        && names_find(&k->allergens.names, name_fold(known->food->name, room), &n))
+        return &k->allergens.foods.at[n];
+    return NULL;
+}
+
+/* "tree nuts (almond)": "tree nuts" and "almond". */
+struct item {
+    struct text whole, name, detail;
+};
+
+static bool next_item(struct text *rest, struct item *item)
+{
+    if (!rest->length || !text_part(rest, ';', &item->whole))
+        return false;
+    item->whole = text_trim(item->whole);
+    size_t open = text_find(item->whole, '(', 0);
+    item->name = text_trim(text_slice(item->whole, 0, open));
+    item->detail = text_slice(item->whole, open + 1, text_find(item->whole, ')', open));
+    return true;
+}
+
+/* Whether a law's list has this allergen: "gluten (wheat)" as it stands, or "nuts" with the same
+ * detail. */
+static bool has_item(struct text list, struct text name, struct text detail)
+{
+    struct item item;
+    while (next_item(&list, &item))
+        if (text_equal(item.whole, name)
+            || (text_equal(item.name, name) && text_equal(item.detail, detail)))
+            return true;
+    return false;
+}
+
+/* The row whose EU name is the whole item ("gluten (wheat)"), else the one whose name it begins
+ * with ("gluten"). */
+static const struct allergen_name *name_of(const struct allergens *s, const struct item *item,
+                                           bool us)
+{
+    const struct allergen_name *found = NULL;
+    for (size_t i = 0; i < s->list.count; i++) {
+        struct text name = us ? s->list.at[i].us : s->list.at[i].eu;
+        if (name.length && text_equal(name, item->whole))
+            return &s->list.at[i];
+        if (name.length && text_equal(name, item->name))
+            found = &s->list.at[i];
+    }
+    return found;
+}
+
+static struct text shown_name(const struct kitchen *k, struct arena *a,
+                              const struct allergen_name *name, const struct item *item,
+                              struct text food)
+{
+    /* "gluten (wheat)" is a name by itself; the "almond" of "nuts (almond)" is the food. */
+    bool whole = item->detail.length && text_equal(name->eu, item->whole);
+    struct text detail = item->detail.length || !name->food ? item->detail : food;
+    return whole || !detail.length ? name->shown : PHRASE_TEXT(k, a, kind_of, name->shown, detail);
+}
+
+static struct text law_words(const struct kitchen *k, struct arena *a, unsigned laws)
+{
+    if (laws == LAW_US)
+        return PHRASE_PLAIN(k, a, law_us);
+    return laws == LAW_EU ? PHRASE_PLAIN(k, a, law_eu) : PHRASE_PLAIN(k, a, law_both);
+}
+
+static unsigned laws_of(const struct kitchen *k, struct text words)
+{
+    if (text_equal(words, k->phrases[PHRASE_law_us]))
+        return LAW_US;
+    return text_equal(words, k->phrases[PHRASE_law_eu]) ? LAW_EU : LAW_US | LAW_EU;
+}
+
+static void add_because(struct arena *a, struct allergen *allergen, size_t id)
+{
+    if (!allergen->because.count || allergen->because.at[allergen->because.count - 1] != id)
+        *LIST_ADD(a, &allergen->because) = id;
+}
+
+static void add_allergen(const struct kitchen *k, struct arena *a, struct dish *dish,
+                         struct text shown, unsigned laws, bool check, size_t id)
+{
+    for (size_t i = 0; i < dish->allergens.count; i++) {
+        struct allergen *old = &dish->allergens.at[i];
+        if (!text_equal(old->name, shown) || old->check_label != check)
+            continue;
+        old->law = law_words(k, a, laws_of(k, old->law) | laws);
+        add_because(a, old, id);
+        return;
+    }
+    struct allergen *made = LIST_ADD(a, &dish->allergens);
+    *made = (struct allergen){.name = shown, .law = law_words(k, a, laws), .check_label = check};
+    add_because(a, made, id);
+}
+
+static void add_lists(const struct kitchen *k, struct arena *a, struct dish *dish, struct text us,
+                      struct text eu, bool check, struct text food, size_t id)
+{
+    struct item item;
+    struct text rest = us;
+    while (next_item(&rest, &item)) {
+        const struct allergen_name *name = name_of(&k->allergens, &item, true);
+        if (name)
+            add_allergen(k, a, dish, shown_name(k, a, name, &item, food),
+                         has_item(eu, name->eu, item.detail) ? LAW_US | LAW_EU : LAW_US, check, id);
+    }
+    rest = eu;
+    while (next_item(&rest, &item)) {
+        const struct allergen_name *name = name_of(&k->allergens, &item, false);
+        struct text detail = name && text_equal(name->eu, item.whole) ? TEXT_EMPTY : item.detail;
+        if (name && !(name->us.length && has_item(us, name->us, detail)))
+            add_allergen(k, a, dish, shown_name(k, a, name, &item, food), LAW_EU, check, id);
+    }
+}
+
+/* False when the food is not in the table. */
+static bool add_food(const struct kitchen *k, struct arena *a, struct dish *dish, struct text food,
+                     size_t id, bool *asked)
+{
+    const struct allergen_food *row = find_food(k, food);
+    if (!row)
+        return false;
+    add_lists(k, a, dish, row->us, row->eu, false, food, id);
+    add_lists(k, a, dish, row->us_check, row->eu_check, true, food, id);
+    *asked |= row->ask;
+    return true;
+}
+
+static bool is_contained(const struct dish *dish, struct text name)
+{
+    for (size_t i = 0; i < dish->allergens.count; i++)
+        if (!dish->allergens.at[i].check_label && text_equal(dish->allergens.at[i].name, name))
+            return true;
+    return false;
+}
+
+/* What is in the dish in any case needs no look at a label. */
+static void drop_settled(struct dish *dish)
+{
+    size_t kept = 0;
+    for (size_t i = 0; i < dish->allergens.count; i++)
+        if (!dish->allergens.at[i].check_label || !is_contained(dish, dish->allergens.at[i].name))
+            dish->allergens.at[kept++] = dish->allergens.at[i];
+    dish->allergens.count = kept;
+}
+
+void find_allergens(const struct kitchen *k, struct arena *a, struct dish *dish, id_list *ask)
+{
+    dish->allergens.count = 0;
+    for (size_t i = 0; i < dish->ingredients.count; i++) {
+        const struct ingredient *line = &dish->ingredients.at[i];
+        bool asked = line->entry && line->entry->marks & MARK_OF(generic);
+        if (line->role == ROLE_SERVE_WITH)
+            continue;
+        if (!add_food(k, a, dish, line->food, line->id, &asked))
+            add_food(k, a, dish, line->kind, line->id, &asked);
+        for (size_t n = 0; n < line->alternatives.count; n++)
+            add_food(k, a, dish, line->alternatives.at[n], line->id, &asked);
+        if (asked && ask)
+            *LIST_ADD(a, ask) = line->id;
+    }
+    drop_settled(dish);
+}
+
+struct text print_contains(const struct kitchen *k, struct arena *a, const struct dish *dish,
+                           unsigned laws)
+{
+    struct text done = TEXT_EMPTY;
+    for (size_t i = 0; i < dish->allergens.count; i++) {
+        const struct allergen *allergen = &dish->allergens.at[i];
+        if (allergen->check_label || !(laws_of(k, allergen->law) & laws))
+            continue;
+        done = done.length ? PHRASE_TEXT(k, a, list_next, done, allergen->name) : allergen->name;
+    }
+    return done.length ? PHRASE_TEXT(k, a, contains, done) : done;
+}

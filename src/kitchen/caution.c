@@ -1,0 +1,97 @@
+/* kitchen/caution.c
+ * SPDX-License-Identifier: MIT */
+#include "kitchen/caution.h"
+
+#include "kitchen/kitchen.h"
+#include "kitchen/time.h"
+#include "kitchen/weight.h"
+
+static bool find_row(const struct rows *r, struct text id, size_t *row)
+{
+    for (*row = 0; *row < r->count; ++*row)
+        if (text_equal(rows_cell(r, *row, 0), id))
+            return true;
+    return false;
+}
+
+static bool load_rule(struct cautions *s, struct arena *a, const struct rows *rules, size_t row,
+                      const struct rows *words, const struct rows *table, struct problems *p)
+{
+    size_t said, published;
+    struct caution_rule *rule = LIST_ADD(a, &s->rules);
+    *rule = (struct caution_rule){.id = rows_cell(rules, row, 0),
+                                  .marks = rows_cell(rules, row, 1),
+                                  .foods = rows_cell(rules, row, 2),
+                                  .actions = rows_cell(rules, row, 3),
+                                  .uncooked = text_is(rows_cell(rules, row, 4), "no")};
+    if (!find_row(words, rule->id, &said) || !find_row(table, rule->id, &published))
+        return problem(p, rows_place(rules, row),
+                       "\"%.*s\" is not in caution-words.tsv and safe-temperatures.tsv",
+                       TEXT(rule->id));
+    rule->words = rows_cell(words, said, 1);
+    rule->source = rows_cell(table, published, 1);
+    rule->memory = text_is(rows_cell(table, published, 2), "memory");
+    return true;
+}
+
+bool cautions_load(struct cautions *s, struct arena *a, const struct pack *k, struct problems *p)
+{
+    struct rows rules, words, table;
+    if (!rows_open(&rules, k, "caution-rules", "id marks foods actions heat", p)
+        || !rows_open(&words, k, "caution-words", "id words", p)
+        || !rows_open(&table, k, "safe-temperatures", "id publication status", p))
+        return false;
+    for (size_t row = 0; row < rules.count; row++)
+        if (!load_rule(s, a, &rules, row, &words, &table, p))
+            return false;
+    return true;
+}
+
+static bool line_is_meant(const struct kitchen *k, const struct caution_rule *rule,
+                          const struct ingredient *line)
+{
+    struct text rest = rule->marks, mark;
+    while (rest.length && text_part(&rest, '|', &mark))
+        if (entry_has_mark(line->entry, mark))
+            return true;
+    const struct food *food = weighed_as(k, line);
+    return text_has_part(rule->foods, '|', line->food)
+           || text_has_part(rule->foods, '|', line->kind)
+           || (food && text_has_part(rule->foods, '|', food->name));
+}
+
+static bool dish_does(const struct caution_rule *rule, const struct dish *dish)
+{
+    for (size_t i = 0; i < dish->steps.count; i++)
+        for (size_t n = 0; n < dish->steps.at[i].actions.count; n++)
+            if (text_has_part(rule->actions, '|', dish->steps.at[i].actions.at[n]))
+                return true;
+    return !rule->actions.length;
+}
+
+static void add_caution(const struct kitchen *k, struct arena *a, const struct caution_rule *rule,
+                        struct dish *dish)
+{
+    struct caution made = {.rule = rule->id, .source = rule->source};
+    for (size_t i = 0; i < dish->ingredients.count; i++)
+        if (dish->ingredients.at[i].role != ROLE_SERVE_WITH
+            && line_is_meant(k, rule, &dish->ingredients.at[i]))
+            *LIST_ADD(a, &made.because) = dish->ingredients.at[i].id;
+    if (!made.because.count && (rule->marks.length || rule->foods.length))
+        return;
+    made.text = PHRASE_TEXT(k, a, caution, rule->words, k->phrases[PHRASE_local_advice]);
+    if (rule->memory)
+        made.source = PHRASE_TEXT(k, a, memory, rule->source);
+    *LIST_ADD(a, &dish->cautions) = made;
+}
+
+void find_cautions(const struct kitchen *k, struct arena *a, struct dish *dish)
+{
+    bool cooks = dish_cooks(k, dish);
+    dish->cautions.count = 0;
+    for (size_t i = 0; i < k->cautions.rules.count; i++) {
+        const struct caution_rule *rule = &k->cautions.rules.at[i];
+        if (dish_does(rule, dish) && !(rule->uncooked && cooks))
+            add_caution(k, a, rule, dish);
+    }
+}

@@ -1,0 +1,277 @@
+/* kitchen/food.c
+ * SPDX-License-Identifier: MIT */
+#include "kitchen/food.h"
+
+#include <math.h>
+#include <string.h>
+
+struct text name_fold(struct text name, char room[FOLD_BYTES])
+{
+    if (name.length > FOLD_BYTES / 3)
+        return TEXT_EMPTY;
+    size_t length = fold_word(name, room, FOLD_BYTES);
+    for (size_t i = 0; i < length; i++)
+        if (room[i] == '-')
+            room[i] = ' ';
+    return (struct text){room, length};
+}
+
+static struct text kept_fold(struct arena *a, struct text name)
+{
+    char room[FOLD_BYTES];
+    return arena_text(a, name_fold(name, room));
+}
+
+static void add_name(struct foods *f, struct arena *a, struct text name, struct food_name named)
+{
+    names_add(a, &f->names, kept_fold(a, name), f->named.count);
+    *LIST_ADD(a, &f->named) = named;
+}
+
+enum {
+    FOOD_NAME,
+    FOOD_GROUP,
+    FOOD_KEPT,
+    FOOD_USUAL,
+    FOOD_ALSO,
+    FOOD_NDB,
+    FOOD_USDA,
+    FOOD_NUTRIENTS
+};
+
+static bool load_food(struct foods *f, struct arena *a, const struct rows *r, size_t row,
+                      struct problems *p)
+{
+    struct food *food = LIST_ADD(a, &f->all);
+    food->name = rows_cell(r, row, FOOD_NAME);
+    food->group = rows_cell(r, row, FOOD_GROUP);
+    food->liquid = text_is(rows_cell(r, row, FOOD_KEPT), "liquid");
+    food->dry = text_is(rows_cell(r, row, FOOD_KEPT), "dry");
+    food->usual = rows_cell(r, row, FOOD_USUAL);
+    food->also = rows_cell(r, row, FOOD_ALSO);
+    food->ndb = rows_cell(r, row, FOOD_NDB);
+    food->usda = rows_cell(r, row, FOOD_USDA);
+    for (size_t i = 0; i < NUTRIENTS; i++) {
+        struct ratio value;
+        if (!rows_number(r, row, FOOD_NUTRIENTS + i, &value, p))
+            return false;
+        food->per_100g[i] = ratio_finite(value) ? ratio_double(value) : NAN;
+    }
+    return true;
+}
+
+static bool load_foods(struct foods *f, struct arena *a, const struct pack *k, struct problems *p)
+{
+    struct rows r;
+    if (!rows_open(&r, k, "foods",
+                   "food group kept usual also ndb usda_description "
+#define NUTRIENT(name, column) column " "
+#include "kitchen/nutrients.def"
+#undef NUTRIENT
+                   "food",
+                   p))
+        return false;
+    LIST_RESERVE(a, &f->all, r.count);
+    for (size_t row = 0; row < r.count; row++)
+        if (!load_food(f, a, &r, row, p))
+            return false;
+    for (size_t i = 0; i < f->all.count; i++) /* the list no longer moves */
+        add_name(f, a, f->all.at[i].name, (struct food_name){&f->all.at[i], TEXT_EMPTY, FIT_SAME});
+    return true;
+}
+
+static bool read_word(const struct rows *r, size_t row, size_t column, const char *const *words,
+                      size_t count, size_t *value, struct problems *p)
+{
+    for (size_t i = 0; i < count; i++)
+        if (text_is(rows_cell(r, row, column), words[i])) {
+            *value = i;
+            return true;
+        }
+    return problem(p, rows_place(r, row), "\"%.*s\" is not one of the words for this column",
+                   TEXT(rows_cell(r, row, column)));
+}
+
+/* The food of that name; foods stand in the order of their table, whose first column is the name.
+ */
+static struct food *named_food(const struct foods *f, const struct pack *k, struct text name)
+{
+    size_t row = table_find(pack_table(k, "foods"), name);
+    return row < f->all.count && text_equal(f->all.at[row].name, name) ? &f->all.at[row] : NULL;
+}
+
+enum {
+    ROW_FOOD,
+    ROW_FORM,
+    ROW_MEASURE,
+    ROW_GRAMS,
+    ROW_USE,
+    ROW_AMOUNT,
+    ROW_WORDS,
+    ROW_WEIGHT,
+    ROW_SOURCE
+};
+
+static bool load_weight(struct foods *f, const struct units *u, struct arena *a,
+                        const struct pack *k, const struct rows *r, size_t row, struct problems *p)
+{
+    static const char *const uses[] = {"", "own", "no"};
+    struct food *food = named_food(f, k, rows_cell(r, row, ROW_FOOD));
+    struct food_row made = {.form = rows_cell(r, row, ROW_FORM),
+                            .measure = unit_find(u, rows_cell(r, row, ROW_MEASURE)),
+                            .usda_amount = rows_cell(r, row, ROW_AMOUNT),
+                            .usda_measure = rows_cell(r, row, ROW_WORDS),
+                            .usda_grams = rows_cell(r, row, ROW_WEIGHT),
+                            .source = rows_cell(r, row, ROW_SOURCE)};
+    size_t use = 0;
+    if (!food || !made.measure)
+        return problem(p, rows_place(r, row),
+                       "a food that is not in foods.tsv, or a measure not in units.tsv");
+    if (!rows_number(r, row, ROW_GRAMS, &made.grams, p)
+        || !read_word(r, row, ROW_USE, uses, 3, &use, p))
+        return false;
+    made.use = (enum row_use) use;
+    *LIST_ADD(a, &food->rows) = made;
+    return true;
+}
+
+static bool load_weights(struct foods *f, const struct units *u, struct arena *a,
+                         const struct pack *k, struct problems *p)
+{
+    struct rows r;
+    if (!rows_open(&r, k, "food-weights",
+                   "food form measure grams use usda_amount usda_measure usda_grams source", p))
+        return false;
+    for (size_t row = 0; row < r.count; row++)
+        if (!load_weight(f, u, a, k, &r, row, p))
+            return false;
+    return true;
+}
+
+static bool load_aliases(struct foods *f, struct arena *a, const struct pack *k, struct problems *p)
+{
+    static const char *const fits[] = {"same", "near", "ask", "by-weight"};
+    struct rows r;
+    size_t fit = 0;
+    if (!rows_open(&r, k, "food-aliases", "alias food form fit", p))
+        return false;
+    for (size_t row = 0; row < r.count; row++) {
+        const struct food *food = named_food(f, k, rows_cell(&r, row, 1));
+        if (!food)
+            return problem(p, rows_place(&r, row), "\"%.*s\" is not in foods.tsv",
+                           TEXT(rows_cell(&r, row, 1)));
+        if (!read_word(&r, row, 3, fits, 4, &fit, p))
+            return false;
+        add_name(f, a, rows_cell(&r, row, 0),
+                 (struct food_name){food, rows_cell(&r, row, 2), (enum fit) fit});
+    }
+    return names_ready(a, &f->names, r.table->file, p);
+}
+
+static bool load_forms(struct foods *f, struct arena *a, const struct pack *k, struct problems *p)
+{
+    struct rows r;
+    if (!rows_open(&r, k, "food-forms", "word forms", p))
+        return false;
+    for (size_t row = 0; row < r.count; row++) {
+        names_add(a, &f->forms, kept_fold(a, rows_cell(&r, row, 0)), f->form_list.count);
+        *LIST_ADD(a, &f->form_list) = rows_cell(&r, row, 1);
+    }
+    return names_ready(a, &f->forms, r.table->file, p);
+}
+
+static bool load_modifiers(struct foods *f, struct arena *a, const struct pack *k,
+                           struct problems *p)
+{
+    struct rows r;
+    if (!rows_open(&r, k, "food-modifiers", "word", p))
+        return false;
+    for (size_t row = 0; row < r.count; row++)
+        names_add(a, &f->modifiers, kept_fold(a, rows_cell(&r, row, 0)), row);
+    return names_ready(a, &f->modifiers, r.table->file, p);
+}
+
+static struct text part_key(struct text name, struct text done, char room[2 * FOLD_BYTES])
+{
+    char folded[FOLD_BYTES];
+    name = name_fold(name, folded);
+    if (done.length >= FOLD_BYTES)
+        return TEXT_EMPTY;
+    if (name.length)
+        memcpy(room, name.at, name.length);
+    room[name.length] = '\t';
+    if (done.length)
+        memcpy(room + name.length + 1, done.at, done.length);
+    return (struct text){room, name.length + 1 + done.length};
+}
+
+static bool load_parts(struct foods *f, struct arena *a, const struct pack *k, struct problems *p)
+{
+    struct rows r;
+    char room[2 * FOLD_BYTES];
+    if (!rows_open(&r, k, "food-parts", "food done part", p))
+        return false;
+    for (size_t row = 0; row < r.count; row++) {
+        struct text key = part_key(rows_cell(&r, row, 0), rows_cell(&r, row, 1), room);
+        names_add(a, &f->parts, arena_text(a, key), f->part_list.count);
+        *LIST_ADD(a, &f->part_list) = rows_cell(&r, row, 2);
+    }
+    return names_ready(a, &f->parts, r.table->file, p);
+}
+
+bool foods_load(struct foods *f, const struct units *u, struct arena *a, const struct pack *k,
+                struct problems *p)
+{
+    return load_foods(f, a, k, p) && load_weights(f, u, a, k, p) && load_aliases(f, a, k, p)
+           && load_forms(f, a, k, p) && load_modifiers(f, a, k, p) && load_parts(f, a, k, p);
+}
+
+/* `name` without the first modifier at or after byte `from`, in `out`; false when there is none. */
+static bool drop_modifier(const struct foods *f, struct text name, size_t from, struct text *out,
+                          char *room, size_t *cut)
+{
+    for (size_t begin = from; begin < name.length;) {
+        size_t end = text_find(name, ' ', begin), n;
+        if (names_find(&f->modifiers, text_slice(name, begin, end), &n)) {
+            size_t rest = end < name.length ? end + 1 : end;
+            memmove(room, name.at, begin);
+            memmove(room + begin, name.at + rest, name.length - rest);
+            *out = text_trim((struct text){room, begin + name.length - rest});
+            *cut = begin;
+            return true;
+        }
+        begin = end + 1;
+    }
+    return false;
+}
+
+bool food_name_in(const struct foods *f, const struct names *list, struct text name, size_t *value)
+{
+    char room[FOLD_BYTES];
+    name = name_fold(name, room);
+    bool hit = name.length && names_find(list, name, value);
+    /* Each round the first modifier that is left goes, so the name keeps as much as it can. */
+    for (size_t from = 0; !hit && drop_modifier(f, name, from, &name, room, &from);)
+        hit = name.length && names_find(list, name, value);
+    return hit;
+}
+
+const struct food_name *food_find(const struct foods *f, struct text name)
+{
+    size_t n;
+    return food_name_in(f, &f->names, name, &n) ? &f->named.at[n] : NULL;
+}
+
+struct text food_part(const struct foods *f, struct text name, struct text done)
+{
+    char room[2 * FOLD_BYTES];
+    size_t n;
+    return names_find(&f->parts, part_key(name, done, room), &n) ? f->part_list.at[n] : TEXT_EMPTY;
+}
+
+struct text food_forms(const struct foods *f, struct text word)
+{
+    char room[FOLD_BYTES];
+    size_t n;
+    return names_find(&f->forms, name_fold(word, room), &n) ? f->form_list.at[n] : word;
+}

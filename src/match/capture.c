@@ -1,0 +1,191 @@
+/* match/capture.c
+ * SPDX-License-Identifier: MIT */
+#include "match/capture.h"
+
+#include <pcre2.h>
+
+static const struct span nothing = {1, 0};
+
+static bool took_part(struct span s)
+{
+    return s.first <= s.last;
+}
+
+struct span match_slot(const struct match *match, enum slot slot)
+{
+    for (size_t i = 0; i < match->rule->slots_count; i++)
+        if (match->rule->slots[i] == slot && took_part(match->slots[i]))
+            return match->slots[i];
+    return nothing;
+}
+
+static struct span words_of(const struct subject *s, size_t begin, size_t end)
+{
+    return (struct span){s->words[begin], s->words[end - 1]};
+}
+
+struct values {
+    struct ratio low, high;
+};
+
+/* Slots and numbers of one expression, worked out for the low and the high end at once. */
+static struct values apply(int kind, struct values a, struct values b)
+{
+    switch (kind) {
+    case STEP_ADD:
+        return (struct values){ratio_add(a.low, b.low), ratio_add(a.high, b.high)};
+    case STEP_SUBTRACT:
+        return (struct values){ratio_subtract(a.low, b.high), ratio_subtract(a.high, b.low)};
+    case STEP_MULTIPLY:
+        return (struct values){ratio_multiply(a.low, b.low), ratio_multiply(a.high, b.high)};
+    default:
+        return (struct values){ratio_divide(a.low, b.high), ratio_divide(a.high, b.low)};
+    }
+}
+
+static struct values evaluate(const struct number_step *steps, size_t count,
+                              const struct values *slots)
+{
+    struct values stack[NUMBER_STEPS];
+    size_t n = 0;
+    for (size_t i = 0; i < count; i++) {
+        if (steps[i].kind == STEP_SLOT)
+            stack[n++] = slots[steps[i].value];
+        else if (steps[i].kind == STEP_INTEGER)
+            stack[n++] = (struct values){RATIO(steps[i].value), RATIO(steps[i].value)};
+        else if (n >= 2)
+            n--, stack[n - 1] = apply((int) steps[i].kind, stack[n - 1], stack[n]);
+    }
+    return n ? stack[0] : (struct values){RATIO_NONE, RATIO_NONE};
+}
+
+/* A comma, a hyphen or anything else stands between the words of a number. Numbers are put together
+ * across a space or a hyphen ("twenty-five"); across a comma only by a rule that says
+ * `option=comma`, and where a rule says `option=hyphen` there must be one ("10-12"). */
+static bool is_joined(const struct recording *r, const struct match *match)
+{
+    bool hyphen = false, comma = false;
+    for (size_t i = match->words.first; i < match->words.last; i++) {
+        hyphen |= r->words.at[i].after == AFTER_HYPHEN;
+        comma |= r->words.at[i].after == AFTER_COMMA;
+    }
+    if (text_is(match->rule->option, "hyphen"))
+        return hyphen && !comma;
+    return !comma || text_is(match->rule->option, "comma");
+}
+
+/* The slot `part` is by its name a part of one: "2 and 1/2", never "2 and 3". */
+static bool parts_are_small(const struct rule *rule, const struct values *slots)
+{
+    for (size_t i = 0; i < rule->slots_count; i++)
+        if (rule->slots[i] == SLOT_part && ratio_compare(slots[i].high, RATIO(1)) >= 0)
+            return false;
+    return true;
+}
+
+static bool give_numbers(const struct rule *rule, const struct values *slots, struct match *match)
+{
+    match->low = match->high = RATIO_NONE;
+    if (!rule->low_count)
+        return true;
+    struct values low = evaluate(rule->low, rule->low_count, slots);
+    struct values high = rule->high_count ? evaluate(rule->high, rule->high_count, slots) : low;
+    if (!ratio_known(low.low) || !ratio_known(high.high) || ratio_compare(low.low, high.high) > 0)
+        return false;
+    if (rule->high_count && ratio_compare(low.low, high.high) == 0)
+        return false; /* "two, two" is no range */
+    bool bare = rule->high_count && text_is(rule->option, "comma");
+    if (bare && ratio_compare(high.high, ratio_multiply(low.low, RATIO(2))) > 0)
+        return false; /* "two three", "ten twelve": nobody says "one twelve" for a range */
+    match->low = low.low;
+    match->high = high.high;
+    return true;
+}
+
+/* Whether the words of `t`'s slot can be read as the rule wants. */
+static bool can_retag(const struct recording *r, const struct match *match)
+{
+    struct span word = match_slot(match, SLOT_word);
+    return took_part(word) && entry_as(r->words.at[word.last].readings, match->rule->retag);
+}
+
+/* Whether a comma stands among these words or behind them. */
+static bool has_comma(const struct recording *r, struct span words)
+{
+    for (size_t i = words.first; i <= words.last; i++)
+        if (r->words.at[i].after == AFTER_COMMA)
+            return true;
+    return false;
+}
+
+/* Below this a bare number is no temperature of a kitchen: no oven, no oil, no roast. */
+#define BARE_TEMPERATURE_LEAST 50
+
+/* "3 50": hundreds and then 25, 50 or 75, or a multiple of ten as Celsius ovens have. */
+static bool is_split_oven(struct ratio value)
+{
+    return value.under == 1 && value.over >= 110 && value.over <= 575
+           && (value.over % 25 == 0 || value.over % 10 == 0) && value.over % 100 >= 10;
+}
+
+/* "Pinch of salt", never "cups of milk": one unit has no plural. */
+static bool is_singular(const struct recording *r, const struct match *match)
+{
+    const struct entry *unit = r->words.at[match_slot(match, SLOT_unit).last].entry;
+    return unit && !(unit->marks & MARK_OF(plural));
+}
+
+static bool is_plausible(const struct recording *r, const struct rule *rule,
+                         const struct match *match)
+{
+    if (text_is(rule->option, "singular"))
+        return is_singular(r, match);
+    if (rule->kind == RULE_temperature && text_is(rule->option, "split"))
+        return is_split_oven(match->low);
+    if (rule->kind != RULE_temperature || !text_is(rule->option, "bare"))
+        return true;
+    return ratio_compare(match->low, RATIO(BARE_TEMPERATURE_LEAST)) >= 0
+           && ratio_equal(match->low, match->high);
+}
+
+bool capture(const struct recording *r, const struct subject *s, const struct rule *rule,
+             const size_t *groups, struct match *match)
+{
+    struct values values[MATCH_SLOTS];
+    *match = (struct match){.rule = rule, .words = words_of(s, groups[0], groups[1])};
+    for (size_t i = 0; i < MATCH_SLOTS; i++) {
+        const size_t *group = groups + 2 * (i + 1);
+        match->slots[i] = nothing;
+        values[i] = (struct values){RATIO(0),
+                                    RATIO(0)}; /* an optional part of a number that was not said */
+        if (i >= rule->slots_count || group[0] == PCRE2_UNSET || group[0] >= group[1])
+            continue;
+        match->slots[i] = words_of(s, group[0], group[1]);
+        values[i] = (struct values){s->low[group[1] - 1], s->high[group[1] - 1]};
+    }
+    if (rule->kind == RULE_retag)
+        return can_retag(r, match)
+               && !(text_is(rule->option, "tight") && has_comma(r, match->words));
+    if (!parts_are_small(rule, values) || (rule->kind == RULE_number && !is_joined(r, match)))
+        return false;
+    if (text_is(rule->option, "tight") && has_comma(r, match->words))
+        return false;
+    return give_numbers(rule, values, match) && is_plausible(r, rule, match);
+}
+
+void retag(struct recording *r, struct subject *s, const struct match *match)
+{
+    struct span word = match_slot(match, SLOT_word);
+    const struct entry *e = entry_as(r->words.at[word.last].readings, match->rule->retag);
+    if (!e)
+        return;
+    for (size_t i = 0; i < s->length; i++) {
+        if (s->words[i] < word.first || s->words[i] > word.last)
+            continue;
+        struct word *w = &r->words.at[s->words[i]];
+        w->entry = e;
+        w->tag = s->words[i] == word.last ? e->tag : TAG_INSIDE;
+        s->tags[i] = w->tag;
+        s->low[i] = s->high[i] = e->number;
+    }
+}

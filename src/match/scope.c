@@ -1,0 +1,289 @@
+/* match/scope.c
+ * SPDX-License-Identifier: MIT */
+#include "match/scope.h"
+
+#include "match/clause.h"
+
+/* A story that begins within so many words is what its whole sentence tells. */
+#define STORY_WORDS 4
+
+static unsigned scope_of(enum rule_kind kind)
+{
+    switch (kind) {
+    case RULE_unreal:
+        return SCOPE_UNREAL;
+    case RULE_supposed:
+        return SCOPE_SUPPOSED;
+    case RULE_negated:
+        return SCOPE_NEGATED;
+    case RULE_instead:
+        return SCOPE_INSTEAD;
+    case RULE_until:
+        return SCOPE_UNTIL;
+    case RULE_optional:
+        return SCOPE_OPTIONAL;
+    case RULE_beside:
+        return SCOPE_BESIDE;
+    case RULE_garnish:
+        return SCOPE_GARNISH;
+    case RULE_taste:
+        return SCOPE_TASTE;
+    case RULE_yield:
+        return SCOPE_YIELD;
+    default:
+        return 0;
+    }
+}
+
+/* To the first comma; where there is none, to before the first verb that has no subject before it.
+ */
+static size_t comma_after(const struct recording *r, const struct sentence *s, size_t m)
+{
+    for (size_t i = m; i < s->last; i++) {
+        const struct word *next = &r->words.at[i + 1];
+        if (r->words.at[i].after == AFTER_COMMA)
+            return i;
+        unsigned char tag = word_tag(r, s, i);
+        bool subject = tag == TAG_IT || tag == TAG_YOU || tag == TAG_ME || tag == TAG_FOOD
+                       || tag == TAG_NOT || tag == TAG_THERE || tag == TAG_WILL || tag == TAG_TO
+                       || tag == TAG_THE || tag == TAG_PART || i == m;
+        if (next->tag == TAG_ACTION && next->entry
+            && text_equal(entry_words(next->entry), entry_shown(next->entry)) && !subject)
+            return i;
+    }
+    return s->last;
+}
+
+/* Where captions have no full stops, what looks like one sentence is several: a condition or a
+ * story reaches so many words at most. */
+#define LOOSE_WORDS 10
+
+static size_t sentence_end(const struct recording *r, const struct sentence *s, size_t i)
+{
+    return r->punctuated || i + LOOSE_WORDS > s->last ? s->last : i + LOOSE_WORDS;
+}
+
+static bool has_commas(const struct recording *r, const struct sentence *s)
+{
+    for (size_t i = s->first; i < s->last; i++)
+        if (r->words.at[i].after == AFTER_COMMA)
+            return true;
+    return false;
+}
+
+static bool has_food(const struct recording *r, size_t first, size_t last)
+{
+    for (size_t i = first; i <= last; i++)
+        if (r->words.at[i].tag == TAG_FOOD || r->words.at[i].tag == TAG_DISH)
+            return true;
+    return false;
+}
+
+/* Whether an amount with its food begins at the word. */
+static bool line_begins(const struct recording *r, const struct sentence *s, size_t word)
+{
+    for (size_t n = 0; n < s->match_count; n++) {
+        const struct match *m = &r->matches.at[s->match_first + n];
+        if (m->rule->kind == RULE_line && m->words.first == word)
+            return true;
+    }
+    return false;
+}
+
+/* "Oats, not the quick ones, a teaspoon of salt": what a comma and the next amount follow is a list
+ * that goes on. */
+static size_t list_after(const struct recording *r, const struct sentence *s, struct span scope)
+{
+    for (size_t i = scope.first; i < scope.last; i++)
+        if (r->words.at[i].after == AFTER_COMMA && line_begins(r, s, next_word(r, s, i)))
+            return i;
+    return scope.last;
+}
+
+/* "As wide as the beef half an onion": behind the food that something is compared with, an amount
+ * is a new one. */
+static size_t amount_after(const struct recording *r, const struct sentence *s, struct span scope)
+{
+    for (size_t i = scope.first + 1; i < scope.last; i++)
+        if (has_food(r, scope.first, i) && line_begins(r, s, next_word(r, s, i)))
+            return i;
+    return scope.last;
+}
+
+/* "My neighbour grows them, and a cup of prunes": the list goes on where the story had no food. */
+static bool list_goes_on(const struct recording *r, const struct sentence *s, size_t first,
+                         size_t comma)
+{
+    size_t and = next_word(r, s, comma), amount = next_word(r, s, and);
+    unsigned char tag = word_tag(r, s, amount);
+    for (size_t i = first; i <= comma; i++)
+        if (r->words.at[i].tag == TAG_FOOD)
+            return false;
+    return word_tag(r, s, and) == TAG_AND
+           && (tag == TAG_NUMBER || tag == TAG_ONES || tag == TAG_TEENS || tag == TAG_ARTICLE
+               || tag == TAG_FRACTION);
+}
+
+/* Another clause with a cook of its own, or "but", ends a story. */
+static size_t story_end(const struct recording *r, const struct sentence *s, size_t i)
+{
+    size_t first = i;
+    bool commas = has_commas(r, s);
+    for (; i < s->last; i++) {
+        unsigned char next = word_tag(r, s, next_word(r, s, i));
+        bool comma = r->words.at[i].after == AFTER_COMMA;
+        bool other = next == TAG_SO || next == TAG_ME || next == TAG_HAVE
+                     || (comma && list_goes_on(r, s, first, i));
+        bool list = !r->punctuated && next == TAG_AND
+                    && line_begins(r, s, next_word(r, s, next_word(r, s, i)))
+                    && list_goes_on(r, s, first, i);
+        if (r->words.at[i].tag != TAG_INSIDE
+            && ((comma && other) || (next == TAG_SO && !commas) || list))
+            return i;
+    }
+    return sentence_end(r, s, first);
+}
+
+/* The nearest food before word `end` and those listed with it: "salt and pepper to taste". */
+static size_t list_begin(const struct recording *r, const struct sentence *s, size_t first,
+                         size_t end)
+{
+    size_t begin = end;
+    bool food = false;
+    while (begin > first) {
+        unsigned char tag = word_tag(r, s, begin - 1);
+        bool joins = tag == TAG_AND || tag == TAG_OR || r->words.at[begin - 1].after == AFTER_COMMA;
+        if (food && joins && tag != TAG_AND && tag != TAG_OR)
+            break;
+        food |= tag == TAG_FOOD || tag == TAG_DISH;
+        begin--;
+    }
+    return begin;
+}
+
+/* What a phrase like "on the side" or "if you like" is said of: what follows it in its clause, when
+ * there is a food, else what stands before it; a clause that is nothing but the phrase speaks of
+ * the one before. */
+static struct span around(const struct recording *r, const struct sentence *s,
+                          const struct match *m)
+{
+    size_t last = clause_around(r, s, m->words.last).last;
+    size_t first = clause_around(r, s, m->words.first).first;
+    bool after_only = m->words.first == s->first || word_tag(r, s, m->words.first - 1) == TAG_AND
+                      || !has_food(r, first, m->words.first);
+    if (has_food(r, m->words.last + 1 <= last ? m->words.last + 1 : last, last) && after_only)
+        return (struct span){m->words.first, last};
+    if (first == m->words.first && first > s->first)
+        first = clause_around(r, s, first - 1).first;
+    if (m->rule->kind == RULE_optional || m->rule->kind == RULE_taste)
+        first = list_begin(r, s, first, m->words.first);
+    return (struct span){first, m->words.last};
+}
+
+/* A sign of doneness ends at a comma, with its clause, or before the next amount. */
+static size_t until_end(const struct recording *r, const struct sentence *s, const struct match *m)
+{
+    size_t last = clause_around(r, s, m->words.last).last;
+    for (size_t i = m->words.last; i < last; i++)
+        if (r->words.at[i].after == AFTER_COMMA)
+            last = i;
+    for (size_t n = 0; n < s->match_count; n++) {
+        const struct match *line = &r->matches.at[s->match_first + n];
+        if (line->rule->kind == RULE_line && line->words.first > m->words.last
+            && line->words.first <= last)
+            last = line->words.first - 1;
+    }
+    return last;
+}
+
+/* "If you warm the cup it slides right out, and a teaspoon of vanilla": the list goes on. */
+static size_t condition_end(const struct recording *r, const struct sentence *s,
+                            const struct match *m)
+{
+    size_t last = sentence_end(r, s, m->words.last);
+    for (size_t i = m->words.last; m->rule->kind == RULE_supposed && i < last; i++)
+        if (r->words.at[i].after == AFTER_COMMA && list_goes_on(r, s, m->words.last, i))
+            return i;
+    return last;
+}
+
+/* The words a match speaks of, by the rule's option: the match, from it to the end of its clause or
+ * sentence, its clause up to it, or all its clause. A phrase that is a clause by itself speaks of
+ * the clause before it. */
+static struct span reach(const struct recording *r, const struct sentence *s, const struct match *m)
+{
+    struct text option = m->rule->option;
+    struct span clause = clause_around(r, s, m->words.last);
+    if (text_is(option, "sentence"))
+        return (struct span){m->words.first, condition_end(r, s, m)};
+    if (text_is(option, "until"))
+        return (struct span){m->words.first, until_end(r, s, m)};
+    if (text_is(option, "comma"))
+        return (struct span){m->words.first, comma_after(r, s, m->words.last)};
+    if (text_is(option, "clause")) {
+        struct span rest = {m->words.last, clause.last};
+        bool negated = m->rule->kind == RULE_negated;
+        return (struct span){m->words.first,
+                             negated ? list_after(r, s, rest) : amount_after(r, s, rest)};
+    }
+    if (text_is(option, "story"))
+        return (struct span){m->words.first, story_end(r, s, m->words.last)};
+    if (m->rule->kind == RULE_negated)
+        return (struct span){m->words.first, list_after(r, s, m->words)};
+    return text_is(option, "around") ? around(r, s, m) : m->words;
+}
+
+/* "serve it with rice", "garnish with parsley": what stands behind the verb and a "with" or "over"
+ * is beside or on top of the dish, not in it. */
+static void mark_verbs(struct recording *r, const struct sentence *s)
+{
+    unsigned scope = 0;
+    bool with = false;
+    for (size_t i = s->first; i <= s->last; i++) {
+        struct word *w = &r->words.at[i];
+        uint64_t marks = w->tag == TAG_ACTION && w->entry ? w->entry->marks : 0;
+        if (marks) {
+            scope = marks & MARK_OF(serves)      ? SCOPE_BESIDE
+                    : marks & MARK_OF(garnishes) ? SCOPE_GARNISH
+                                                 : 0;
+            with = w->entry->words_count > 1;
+        }
+        with |= w->tag == TAG_WITH || w->tag == TAG_INTO;
+        if (scope && with)
+            w->scope |= (unsigned short) scope;
+        if (clause_ends(r, s, i))
+            scope = 0;
+    }
+}
+
+/* "My aunt got married by the sea. They had oysters.": a sentence that begins with "they" goes on
+ * with a story. */
+static void go_on_with_story(struct recording *r, struct sentence *s)
+{
+    bool story = s->flags & SENTENCE_STORY;
+    const struct sentence *before = s > r->sentences.at ? s - 1 : NULL;
+    if (!story && before && before->flags & SENTENCE_STORY && word_tag(r, s, s->first) == TAG_IT
+        && !r->words.at[s->first].new_speaker) {
+        for (size_t w = s->first; w <= s->last; w++)
+            r->words.at[w].scope |= SCOPE_UNREAL;
+        s->flags |= SENTENCE_STORY;
+    }
+}
+
+void mark_scopes(struct recording *r, struct sentence *s)
+{
+    for (size_t i = 0; i < s->match_count; i++) {
+        const struct match *m = &r->matches.at[s->match_first + i];
+        unsigned scope = scope_of(m->rule->kind);
+        if (!scope)
+            continue;
+        struct span words = reach(r, s, m);
+        if (text_is(m->rule->option, "story") && words.last == s->last
+            && words.first <= s->first + STORY_WORDS)
+            s->flags |= SENTENCE_STORY;
+        for (size_t w = words.first; w <= words.last; w++)
+            r->words.at[w].scope |= (unsigned short) scope;
+    }
+    mark_verbs(r, s);
+    go_on_with_story(r, s);
+}

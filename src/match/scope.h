@@ -1,0 +1,12 @@
+/* match/scope.h: words that a phrase makes unreal, negated, optional ...
+ * SPDX-License-Identifier: MIT */
+#ifndef DISHTAKE_MATCH_SCOPE_H
+#define DISHTAKE_MATCH_SCOPE_H
+
+#include "model/recording.h"
+#include "pack/pack.h"
+
+/* Sets word.scope in the sentence from the matches of its phrase rules. */
+void mark_scopes(struct recording *r, struct sentence *s);
+
+#endif

@@ -1,0 +1,48 @@
+/* match/subject.c
+ * SPDX-License-Identifier: MIT */
+#include "match/subject.h"
+
+#include <string.h>
+
+bool is_no_by_itself(const struct recording *r, size_t i)
+{
+    const struct word *w = &r->words.at[i];
+    return w->tag == TAG_NOT && w->after == AFTER_COMMA && i
+           && r->words.at[i - 1].after == AFTER_COMMA && w->entry && w->entry->words_count == 1;
+}
+
+void subject_make(struct subject *s, const struct recording *r, const struct sentence *sentence)
+{
+    s->length = 0;
+    for (size_t i = sentence->first; i <= sentence->last && s->length < SENTENCE_WORDS; i++) {
+        const struct word *w = &r->words.at[i];
+        if (w->filler)
+            continue;
+        size_t n = s->length++;
+        s->tags[n] = is_no_by_itself(r, i) ? (unsigned char) TAG_SORRY : w->tag;
+        s->words[n] = (unsigned) i;
+        s->low[n] = ratio_known(w->number) ? w->number : w->entry ? w->entry->number : RATIO_NONE;
+        s->high[n] = s->low[n];
+    }
+    subject_count(s);
+}
+
+void subject_count(struct subject *s)
+{
+    s->present = (struct unit_set){{0}};
+    for (size_t i = 0; i < s->length; i++)
+        unit_set_add(&s->present, s->tags[i]);
+}
+
+void subject_join(struct subject *s, size_t begin, size_t end, unsigned char tag)
+{
+    memset(s->tags + begin, TAG_INSIDE, end - begin);
+    s->tags[end - 1] = tag;
+}
+
+size_t subject_entry_end(const struct subject *s, size_t at)
+{
+    while (at < s->length && s->tags[at] == TAG_INSIDE)
+        at++;
+    return at < s->length ? at + 1 : at;
+}

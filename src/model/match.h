@@ -1,0 +1,26 @@
+/* model/match.h: what one grammar rule found in one sentence.
+ * SPDX-License-Identifier: MIT */
+#ifndef DISHTAKE_MODEL_MATCH_H
+#define DISHTAKE_MODEL_MATCH_H
+
+#include "base/text.h"
+#include "base/ratio.h"
+
+/* Word numbers, both ends included. */
+struct span {
+    size_t first, last;
+};
+
+#define MATCH_SLOTS 12
+
+struct rule;
+
+/* A slot that took no part in the match has first > last. */
+struct match {
+    const struct rule *rule;
+    struct span words;
+    struct span slots[MATCH_SLOTS]; /* in the order of rule->slots */
+    struct ratio low, high;         /* of a rule that gives a number; none otherwise */
+};
+
+#endif

@@ -1,0 +1,44 @@
+/* model/recording.c
+ * SPDX-License-Identifier: MIT */
+#include "model/recording.h"
+
+size_t sentence_from(const struct recording *r, size_t word)
+{
+    size_t begin = 0, end = r->sentences.count;
+    while (begin < end) {
+        size_t middle = begin + (end - begin) / 2;
+        if (r->sentences.at[middle].last < word)
+            begin = middle + 1;
+        else
+            end = middle;
+    }
+    return begin;
+}
+
+size_t sentence_until(const struct recording *r, size_t word)
+{
+    size_t i = sentence_from(r, word);
+    return i + (i < r->sentences.count && r->sentences.at[i].first <= word);
+}
+
+bool span_has_tag(const struct recording *r, struct span words, unsigned char tag)
+{
+    for (size_t i = words.first; i <= words.last; i++)
+        if (r->words.at[i].tag == tag)
+            return true;
+    return false;
+}
+
+const struct sentence *sentence_of(const struct recording *r, size_t word)
+{
+    size_t i = sentence_from(r, word);
+    return i < r->sentences.count && r->sentences.at[i].first <= word ? &r->sentences.at[i] : NULL;
+}
+
+const struct ingredient *dish_ingredient(const struct dish *d, size_t id)
+{
+    for (size_t i = 0; i < d->ingredients.count; i++)
+        if (d->ingredients.at[i].id == id)
+            return &d->ingredients.at[i];
+    return NULL;
+}

@@ -1,0 +1,298 @@
+/* pack/image.c: what the loader has read -> one block. Sections first, whose sizes are known; then
+ * the texts, each once, in the order in which they are first asked for.
+ * SPDX-License-Identifier: MIT */
+#include "pack/image.h"
+
+#include <stdlib.h>
+
+#include "pack/load.h"
+
+#define ALIGN 8
+
+struct maker {
+    struct loader *l;
+    char *block; /* the sections */
+    size_t used;
+    size_t sections;    /* bytes of all of them; 0 while they are only counted */
+    struct index texts; /* to their place in `pool`, + 1 */
+    char *pool;
+    size_t pool_length, pool_room;
+    heard_list heard;
+};
+
+/* Room for `count` things; NULL in the first round, which only counts bytes. */
+static void *section(struct maker *m, struct section *s, size_t count, size_t size)
+{
+    size_t at = m->used;
+    if (count > (PACK_BYTES - at) / size)
+        longjmp(m->l->arena.full, 1);
+    m->used = (at + count * size + ALIGN - 1) / ALIGN * ALIGN;
+    *s = (struct section){(uint32_t) at, (uint32_t) count};
+    return m->sections ? m->block + at : NULL;
+}
+
+/* ---- texts */
+
+static void grow_pool(struct maker *m, size_t more)
+{
+    if (m->pool_length + more <= m->pool_room)
+        return;
+    size_t room = (m->pool_length + more) * 2;
+    char *pool = arena_alloc(&m->l->arena, room);
+    if (m->pool_length)
+        memcpy(pool, m->pool, m->pool_length);
+    m->pool = pool;
+    m->pool_room = room;
+}
+
+static size_t pooled(struct maker *m, struct text t)
+{
+    struct key *key = index_put(&m->l->arena, &m->texts, t);
+    if (!key->first) {
+        grow_pool(m, t.length + 1);
+        memcpy(m->pool + m->pool_length, t.at, t.length);
+        key->first = (uint32_t) m->pool_length + 1;
+        m->pool_length += t.length + 1;
+    }
+    return key->first - 1;
+}
+
+static void put_text(struct maker *m, struct ref *to, struct text t)
+{
+    size_t from = (size_t) ((char *) to - m->block);
+    size_t at = m->sections + pooled(m, t.at ? t : TEXT_EMPTY);
+    if (at > PACK_BYTES)
+        longjmp(m->l->arena.full, 1);
+    to->at = (int32_t) ((ptrdiff_t) at - (ptrdiff_t) from);
+    to->length = (uint32_t) t.length;
+}
+
+/* ---- entries and their words */
+
+static void put_entry(struct maker *m, struct entry *e, const struct listing *from)
+{
+    e->number = from->number;
+    e->marks = from->marks;
+    put_text(m, &e->words_at, from->words);
+    put_text(m, &e->value_at, from->value);
+    put_text(m, &e->shown_at, from->shown);
+    put_text(m, &e->file_at, text_from(from->file));
+    const struct listing *first = m->l->entries.at;
+    e->next = from->next ? (int32_t) (first + from->next - 1 - from) : 0;
+    e->line = from->line;
+    e->tag = from->tag;
+    e->words_count = from->words_count;
+}
+
+static void put_entries(struct maker *m, struct image *out)
+{
+    size_t count = m->l->entries.count;
+    struct entry *to = section(m, &out->entries, count, sizeof *to);
+    for (size_t i = 0; to && i < count; i++)
+        put_entry(m, &to[i], &m->l->entries.at[i]);
+}
+
+static void put_index(struct maker *m, struct section *s, const struct index *x)
+{
+    struct image_key *to = section(m, s, x->room, sizeof *to);
+    for (size_t i = 0; to && i < x->room; i++) {
+        const struct key *from = &x->slots[i];
+        if (!from->at)
+            continue;
+        put_text(m, &to[i].text, (struct text){from->at, from->length});
+        to[i].hash = from->hash;
+        to[i].first = from->first;
+        to[i].more = from->more;
+    }
+}
+
+/* Every word of the entries of several words, told to `each` in order. */
+static void each_inner(struct maker *m, struct index *x,
+                       void (*each)(struct key *, uint32_t, uint32_t *), uint32_t *list)
+{
+    for (size_t i = 0; i < m->l->entries.count; i++) {
+        const struct listing *e = &m->l->entries.at[i];
+        struct text rest = e->words, word;
+        while (e->words_count > 1 && text_part(&rest, ' ', &word))
+            each(index_put(&m->l->arena, x, word), (uint32_t) i, list);
+    }
+}
+
+static void count_inner(struct key *key, uint32_t entry, uint32_t *list)
+{
+    (void) entry, (void) list;
+    key->more++;
+}
+
+static void list_inner(struct key *key, uint32_t entry, uint32_t *list)
+{
+    list[key->first++] = entry;
+}
+
+/* Counts how many entries each word has, then where its part of the list begins, then fills it in;
+ * that leaves `first` at the part's end. */
+static void put_inner(struct maker *m, struct image *out)
+{
+    struct index x = {0};
+    uint32_t total = 0;
+    each_inner(m, &x, count_inner, NULL);
+    for (size_t i = 0; i < x.room; i++) {
+        x.slots[i].first = total;
+        total += x.slots[i].more;
+    }
+    uint32_t *list = section(m, &out->inner_entries, total, sizeof *list);
+    if (list)
+        each_inner(m, &x, list_inner, list);
+    for (size_t i = 0; list && i < x.room; i++)
+        x.slots[i].first -= x.slots[i].more;
+    put_index(m, &out->inner, &x);
+}
+
+static void put_pronounced(struct maker *m, struct image *out)
+{
+    struct pronounced *to = section(m, &out->pronounced, m->heard.count, sizeof *to);
+    for (size_t i = 0; to && i < m->heard.count; i++) {
+        put_text(m, &to[i].sounds, m->heard.at[i].sounds);
+        to[i].entry = m->heard.at[i].entry;
+        to[i].tag = m->heard.at[i].tag;
+    }
+}
+
+/* ---- tables */
+
+static uint32_t put_texts(struct maker *m, const struct text *from, size_t count)
+{
+    struct section s;
+    struct ref *to = section(m, &s, count, sizeof *to);
+    for (size_t i = 0; to && i < count; i++)
+        put_text(m, &to[i], from[i]);
+    return s.at;
+}
+
+/* Half full at most. */
+static struct section put_row_keys(struct maker *m, const struct listed_table *t)
+{
+    struct section s;
+    size_t room = 8;
+    while (room < t->rows * 2)
+        room *= 2;
+    uint32_t *to = section(m, &s, room, sizeof *to);
+    for (size_t row = 0; to && row < t->rows; row++) {
+        struct text key = t->cells[row * t->columns];
+        size_t i = key_hash(key) & (room - 1);
+        while (to[i] && !text_equal(t->cells[(to[i] - 1) * t->columns], key))
+            i = (i + 1) & (room - 1);
+        to[i] = to[i] ? to[i] : (uint32_t) row + 1;
+    }
+    return s;
+}
+
+static uint32_t put_lines(struct maker *m, const struct listed_table *t)
+{
+    struct section s;
+    unsigned *to = section(m, &s, t->rows, sizeof *to);
+    if (to && t->rows)
+        memcpy(to, t->lines, t->rows * sizeof *to);
+    return s.at;
+}
+
+static void put_table(struct maker *m, struct image_table *to, const struct listed_table *t)
+{
+    struct image_table made = {.columns = (uint32_t) t->columns, .rows = (uint32_t) t->rows};
+    made.heads = put_texts(m, t->heads, t->columns);
+    made.cells = put_texts(m, t->cells, t->rows * t->columns);
+    made.lines = put_lines(m, t);
+    made.keys = put_row_keys(m, t);
+    if (!to)
+        return;
+    *to = made;
+    put_text(m, &to->name, t->name);
+    put_text(m, &to->file, text_from(t->file));
+}
+
+static void put_tables(struct maker *m, struct image *out)
+{
+    size_t count = m->l->tables.count;
+    struct image_table *to = section(m, &out->tables, count, sizeof *to);
+    for (size_t i = 0; i < count; i++)
+        put_table(m, to ? &to[i] : NULL, &m->l->tables.at[i]);
+}
+
+/* ---- rules */
+
+static uint32_t put_examples(struct maker *m, const struct rule_node *n)
+{
+    struct section s;
+    struct example *to = section(m, &s, n->examples.count, sizeof *to);
+    for (size_t i = 0; to && i < n->examples.count; i++) {
+        put_text(m, &to[i].words, n->examples.at[i].words);
+        put_text(m, &to[i].expected, n->examples.at[i].expected);
+        to[i].line = n->examples.at[i].line;
+    }
+    return s.at;
+}
+
+/* Copied as it is, since the gaps between its fields are 0 in the arena and so are in the block. */
+static void put_rule(struct maker *m, struct image_rule *to, const struct rule_node *n,
+                     size_t number)
+{
+    uint32_t examples = put_examples(m, n);
+    if (!to)
+        return;
+    memcpy(&to->rule, &n->rule, sizeof to->rule);
+    to->rule.name = to->rule.file = to->rule.pattern = to->rule.option.at = NULL;
+    to->rule.option.length = 0;
+    to->rule.number = (unsigned) number;
+    to->rule.ex_count = n->examples.count;
+    to->examples = examples;
+    put_text(m, &to->name, text_from(n->rule.name));
+    put_text(m, &to->file, text_from(n->rule.file));
+    put_text(m, &to->pattern, text_from(n->rule.pattern));
+    put_text(m, &to->option, n->rule.option);
+}
+
+static void put_rules(struct maker *m, struct image *out)
+{
+    size_t count = 0, done = 0;
+    for (const struct rule_node *n = m->l->first_rule; n; n = n->next)
+        count += !n->refused;
+    struct image_rule *to = section(m, &out->rules, count, sizeof *to);
+    for (int stage = 0; stage < STAGE_COUNT; stage++)
+        for (const struct rule_node *n = m->l->first_rule; n; n = n->next)
+            if (!n->refused && (int) n->rule.stage == stage) {
+                put_rule(m, to ? &to[done] : NULL, n, done);
+                done++;
+            }
+}
+
+/* ---- the whole */
+
+static void put_all(struct maker *m)
+{
+    struct section self;
+    struct image none = {0}, *out = section(m, &self, 1, sizeof *out);
+    out = out ? out : &none;
+    put_entries(m, out);
+    put_index(m, &out->words, &m->l->words);
+    put_inner(m, out);
+    put_pronounced(m, out);
+    put_tables(m, out);
+    put_rules(m, out);
+}
+
+void *image_make(struct loader *l, heard_list heard)
+{
+    struct maker m = {.l = l, .heard = heard};
+    put_all(&m);
+    m.sections = m.used;
+    m.used = 0;
+    m.block = arena_alloc(&l->arena, m.sections);
+    put_all(&m);
+    void *whole = malloc(m.sections + m.pool_length);
+    if (!whole)
+        longjmp(l->arena.full, 1);
+    ((struct image *) (void *) m.block)->bytes = (uint32_t) (m.sections + m.pool_length);
+    memcpy(whole, m.block, m.sections);
+    memcpy((char *) whole + m.sections, m.pool, m.pool_length);
+    return whole;
+}

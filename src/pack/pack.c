@@ -1,0 +1,200 @@
+/* pack/pack.c: what can be looked up in a pack.
+ * SPDX-License-Identifier: MIT */
+#include <stdlib.h>
+
+#include "pack/image.h"
+
+struct pack {
+    const struct image *image;
+    void *owned; /* the image where it is not the program's */
+    const struct rule *stages[STAGE_COUNT];
+    size_t stage_counts[STAGE_COUNT];
+    struct table *tables;
+    struct rule rules[]; /* the tables stand behind them */
+};
+
+/* What stands so many bytes from the block's begin. */
+static const void *image_at(const struct image *m, uint32_t at)
+{
+    return (const char *) m + at;
+}
+
+static struct table open_table(const struct image *m, const struct image_table *t)
+{
+    return (struct table){.name = ref_text(&t->name),
+                          .file = ref_text(&t->file).at,
+                          .columns = t->columns,
+                          .rows = t->rows,
+                          .heads = image_at(m, t->heads),
+                          .cells = image_at(m, t->cells),
+                          .lines = image_at(m, t->lines),
+                          .keys = image_at(m, t->keys.at),
+                          .keys_room = t->keys.count};
+}
+
+static struct rule open_rule(const struct image *m, const struct image_rule *r)
+{
+    struct rule rule = r->rule;
+    rule.name = ref_text(&r->name).at;
+    rule.file = ref_text(&r->file).at;
+    rule.pattern = ref_text(&r->pattern).at;
+    rule.option = ref_text(&r->option);
+    rule.ex = image_at(m, r->examples);
+    return rule;
+}
+
+static void open_stages(struct pack *k)
+{
+    const struct rule *next = k->rules;
+    for (size_t i = 0; i < k->image->rules.count; i++)
+        k->stage_counts[k->rules[i].stage]++;
+    for (size_t stage = 0; stage < STAGE_COUNT; stage++) {
+        k->stages[stage] = next;
+        next += k->stage_counts[stage];
+    }
+}
+
+struct pack *pack_open(const void *image, void *owned)
+{
+    const struct image *m = image;
+    struct pack *k = calloc(1, sizeof *k + m->rules.count * sizeof(struct rule)
+                                   + m->tables.count * sizeof(struct table));
+    if (!k)
+        return NULL;
+    const struct image_rule *rules = image_at(m, m->rules.at);
+    const struct image_table *tables = image_at(m, m->tables.at);
+    k->image = m;
+    k->owned = owned;
+    k->tables = (struct table *) (void *) (k->rules + m->rules.count);
+    for (size_t i = 0; i < m->rules.count; i++)
+        k->rules[i] = open_rule(m, &rules[i]);
+    for (size_t i = 0; i < m->tables.count; i++)
+        k->tables[i] = open_table(m, &tables[i]);
+    open_stages(k);
+    return k;
+}
+
+void pack_free(struct pack *k)
+{
+    if (k)
+        free(k->owned);
+    free(k);
+}
+
+struct text pack_bytes(const struct pack *k)
+{
+    return (struct text){(const char *) k->image, k->image->bytes};
+}
+
+/* ---- words */
+
+/* Eight bytes at a time: words are short, so most take one or two rounds. */
+uint32_t key_hash(struct text t)
+{
+    const uint64_t odd = 0x9E3779B97F4A7C15u; /* 2^64 / golden ratio, as usual for such hashes */
+    uint64_t h = t.length * odd, part;
+    size_t i = 0;
+    for (; i + 8 <= t.length; i += 8) {
+        memcpy(&part, t.at + i, 8);
+        h = (h ^ part) * odd;
+        h ^= h >> 32;
+    }
+    part = 0;
+    for (; i < t.length; i++)
+        part = part << 8 | (unsigned char) t.at[i];
+    h = (h ^ part) * odd;
+    return (uint32_t) (h >> 32);
+}
+
+static const struct image_key *find_key(const struct image *m, struct section s, struct text t)
+{
+    const struct image_key *keys = image_at(m, s.at);
+    uint32_t hash = key_hash(t);
+    if (!s.count || !t.length)
+        return NULL;
+    for (size_t i = hash & (s.count - 1); keys[i].text.length; i = (i + 1) & (s.count - 1))
+        if (keys[i].hash == hash && text_equal(ref_text(&keys[i].text), t))
+            return &keys[i];
+    return NULL;
+}
+
+const struct entry *pack_find(const struct pack *k, struct text words, bool *more)
+{
+    const struct image_key *key = find_key(k->image, k->image->words, words);
+    size_t count;
+    if (more)
+        *more = key && key->more;
+    return key && key->first ? pack_entries(k, &count) + key->first - 1 : NULL;
+}
+
+const struct entry *entry_as(const struct entry *e, enum tag tag)
+{
+    while (e && e->tag != tag)
+        e = entry_next(e);
+    return e;
+}
+
+const struct entry *pack_entries(const struct pack *k, size_t *count)
+{
+    *count = k->image->entries.count;
+    return image_at(k->image, k->image->entries.at);
+}
+
+const uint32_t *pack_entries_with(const struct pack *k, struct text word, size_t *count)
+{
+    const struct image_key *key = find_key(k->image, k->image->inner, word);
+    const uint32_t *entries = image_at(k->image, k->image->inner_entries.at);
+    *count = key ? key->more : 0;
+    return key ? entries + key->first : NULL;
+}
+
+const struct pronounced *pack_pronounced(const struct pack *k, size_t *count)
+{
+    *count = k->image->pronounced.count;
+    return image_at(k->image, k->image->pronounced.at);
+}
+
+/* ---- rules and tables */
+
+const struct rule *pack_rules(const struct pack *k, enum rule_stage stage, size_t *count)
+{
+    *count = k->stage_counts[stage];
+    return k->stages[stage];
+}
+
+size_t pack_rules_count(const struct pack *k)
+{
+    return k->image->rules.count;
+}
+
+const struct table *pack_table(const struct pack *k, const char *name)
+{
+    for (size_t i = 0; i < k->image->tables.count; i++)
+        if (text_is(k->tables[i].name, name))
+            return &k->tables[i];
+    return NULL;
+}
+
+size_t table_column(const struct table *t, const char *head)
+{
+    size_t i = 0;
+    while (i < t->columns && !text_is(ref_text(&t->heads[i]), head))
+        i++;
+    return i;
+}
+
+struct text table_cell(const struct table *t, size_t row, size_t column)
+{
+    return row < t->rows && column < t->columns ? ref_text(&t->cells[row * t->columns + column])
+                                                : TEXT_EMPTY;
+}
+
+size_t table_find(const struct table *t, struct text key)
+{
+    if (!t->keys_room)
+        return t->rows;
+    size_t i = key_hash(key) & (t->keys_room - 1);
+    while (t->keys[i] && !text_equal(table_cell(t, t->keys[i] - 1, 0), key))
+        i = (i + 1) & (t->keys_room - 1);
+    return t->keys[i] ? t->keys[i] - 1 : t->rows;
+}

@@ -1,0 +1,252 @@
+/* pack/pack.h: a grammar pack, ready for use: lexicon, rules, tables. Read-only once loaded, and
+ * shared by all threads. The files' formats are in docs/grammar.md.
+ * SPDX-License-Identifier: MIT */
+#ifndef DISHTAKE_PACK_PACK_H
+#define DISHTAKE_PACK_PACK_H
+
+#include <stdint.h>
+
+#include "base/problem.h"
+#include "base/ratio.h"
+#include "base/text.h"
+#include "model/match.h"
+
+enum tag {
+#define TAG(name, code, about) TAG_##name = (code),
+#include "model/tags.def"
+#undef TAG
+    TAG_INSIDE = '_' /* a word of an entry that goes on */
+};
+
+enum mark_bit {
+#define MARK(name, about) MARK_BIT_##name,
+#include "model/marks.def"
+#undef MARK
+    MARK_COUNT
+};
+#define MARK_OF(name) ((uint64_t) 1 << MARK_BIT_##name)
+
+/* The class name of a tag ("FOOD") and what it stands for; NULL for a code that is no tag. */
+const char *tag_name(unsigned char tag);
+const char *tag_about(unsigned char tag);
+bool tag_find(struct text name, unsigned char *tag);
+const char *mark_name(enum mark_bit mark);
+bool mark_find(struct text name, uint64_t *mark);
+/* Whether the mark of that name is one of these; false for a name that is no mark's. */
+bool mark_named(uint64_t marks, struct text name);
+
+/* A text of the pack, by its distance from here, so that tables can stand anywhere in memory. Never
+ * copied: ref_text() says what it is. */
+struct ref {
+    int32_t at; /* bytes from this field */
+    uint32_t length;
+};
+static inline struct text ref_text(const struct ref *r)
+{
+    return (struct text){(const char *) r + r->at, r->length};
+}
+
+/* One reading of a word or of several words. Lives in the pack, and is never copied. */
+struct entry {
+    struct ratio number; /* of a number word or a length of time in seconds; none otherwise */
+    uint64_t marks;      /* MARK_OF bits */
+    struct ref words_at, value_at, shown_at, file_at; /* entry_words(), ... */
+    int32_t next;      /* how many entries further the next reading of the same words is; 0: none */
+    unsigned line;     /* where it was listed */
+    unsigned char tag; /* enum tag */
+    unsigned char words_count;
+};
+
+/* As it was listed or inflected, folded: "soy sauce", "chopped". */
+static inline struct text entry_words(const struct entry *e)
+{
+    return ref_text(&e->words_at);
+}
+/* What it stands for: the food's kind ("scallion"), the unit ("tablespoon"), the action's base form
+ * ("chop"), the number ("1/2"); equals the listed words if not given. */
+static inline struct text entry_value(const struct entry *e)
+{
+    return ref_text(&e->value_at);
+}
+/* The listed form, not folded, not inflected: "crème fraîche". */
+static inline struct text entry_shown(const struct entry *e)
+{
+    return ref_text(&e->shown_at);
+}
+/* The next reading of the same words, less likely; NULL at the end. */
+static inline const struct entry *entry_next(const struct entry *e)
+{
+    return e->next ? e + e->next : NULL;
+}
+/* Where it was listed, with e->line. The same pointer for all entries of a file. */
+static inline const char *entry_file(const struct entry *e)
+{
+    return ref_text(&e->file_at).at;
+}
+
+/* The stages in which rules run, in order. */
+enum rule_stage {
+    STAGE_REPAIR, /* changes the reading of an ambiguous word */
+    STAGE_NUMBER, /* puts number words together */
+    STAGE_AMOUNT, /* amounts, times, temperatures, sizes */
+    STAGE_LINE,   /* amounts with their foods */
+    STAGE_PHRASE, /* what a sentence says: openings, yields, suppositions; overlaps allowed */
+    STAGE_COUNT
+};
+
+/* What a rule gives; KIND_... in pack/kinds.def, the slots in pack/slots.def. */
+enum rule_kind {
+#define RULE_KIND(name, tag, about) RULE_##name,
+#include "pack/kinds.def"
+#undef RULE_KIND
+    RULE_KINDS
+};
+
+enum slot {
+#define SLOT(name) SLOT_##name,
+#include "pack/slots.def"
+#undef SLOT
+    SLOTS
+};
+/* The name of a slot, as rules write it ("food"); NULL for a number that is none. */
+const char *slot_name(enum slot slot);
+
+/* One node of a number expression, in postfix order. */
+struct number_step {
+    enum { STEP_SLOT, STEP_INTEGER, STEP_ADD, STEP_SUBTRACT, STEP_MULTIPLY, STEP_DIVIDE } kind;
+    int value; /* index into rule.slots, or the integer */
+};
+
+/* A set of code units. */
+struct unit_set {
+    uint64_t bits[4];
+};
+static inline void unit_set_add(struct unit_set *s, unsigned char unit)
+{
+    s->bits[unit / 64] |= (uint64_t) 1 << unit % 64;
+}
+static inline void unit_set_join(struct unit_set *s, const struct unit_set *more)
+{
+    for (size_t i = 0; i < 4; i++)
+        s->bits[i] |= more->bits[i];
+}
+static inline bool unit_set_has(const struct unit_set *s, unsigned char unit)
+{
+    return s->bits[unit / 64] >> unit % 64 & 1;
+}
+/* Whether they have a unit in common. */
+static inline bool unit_set_meets(const struct unit_set *a, const struct unit_set *b)
+{
+    return (a->bits[0] & b->bits[0]) | (a->bits[1] & b->bits[1]) | (a->bits[2] & b->bits[2])
+           | (a->bits[3] & b->bits[3]);
+}
+/* Whether `s` has all of `part`. */
+static inline bool unit_set_holds(const struct unit_set *s, const struct unit_set *part)
+{
+    return !((part->bits[0] & ~s->bits[0]) | (part->bits[1] & ~s->bits[1])
+             | (part->bits[2] & ~s->bits[2]) | (part->bits[3] & ~s->bits[3]));
+}
+
+#define NUMBER_STEPS 12
+
+struct rule {
+    const char *name, *file;
+    unsigned line;
+    unsigned number; /* among the pack's rules of all stages, from 0 */
+    enum rule_stage stage;
+    enum rule_kind kind;
+    unsigned char
+        tag; /* what the matched words become for later stages; 0: they stay as they are */
+    unsigned char retag;    /* repair: the tag of the reading that the slot `word` gets */
+    int weight;             /* of an opening, a closing */
+    const char *pattern;    /* over tag strings, as PCRE2 reads it; rule_compile() */
+    struct unit_set needed; /* code units, every one of which a subject must have */
+    size_t slots_count;
+    enum slot slots[MATCH_SLOTS];                             /* what capture group n + 1 is */
+    struct number_step low[NUMBER_STEPS], high[NUMBER_STEPS]; /* of a rule that gives a number */
+    size_t low_count, high_count;
+    struct text option;       /* a fixed word that the rule gives: "side", "oven" */
+    const struct example *ex; /* its own examples */
+    size_t ex_count;
+};
+
+/* Words, and what the rule is to make of them: `ex "words" -> expected`. */
+struct example {
+    struct ref words, expected;
+    unsigned line;
+};
+
+/* A table of the pack, as rows of cells: "units", "findings", ... */
+struct table {
+    struct text name; /* the file's name without ".tsv" */
+    const char *file;
+    size_t columns, rows;
+    const struct ref *heads; /* column names */
+    const struct ref *cells; /* row by row */
+    const unsigned *lines;   /* each row's line in the file */
+    const uint32_t *keys;    /* open addressing: 1 + the first row of a first cell; 0: free */
+    size_t keys_room;        /* a power of two */
+};
+
+struct pack;
+
+struct pack_file {
+    const char *name; /* "en/foods.lex": folder of the pack, then the file; borrowed */
+    struct text bytes;
+};
+
+/* Reads all files of a pack. NULL only when nothing usable is left; every mistake is in `p`, with
+ * file, line and column. pack_free frees. Keeps nothing of the files. */
+struct pack *pack_load(const struct pack_file *files, size_t count, struct problems *p);
+void pack_free(struct pack *k);
+/* The pack that is built into the program, made from text when the program was built. NULL: no
+ * memory. pack_free frees. */
+struct pack *pack_builtin(void);
+/* All that a pack is, as one block of bytes: two packs are the same when these are. */
+struct text pack_bytes(const struct pack *k);
+
+/* The first (likeliest) reading of a folded word or words joined by single spaces; NULL when there
+ * is none. `more` (may be NULL) says whether a longer entry begins with these words. */
+const struct entry *pack_find(const struct pack *k, struct text words, bool *more);
+/* The reading with that tag among those of the same words as `e` (which may be NULL); NULL when
+ * there is none. */
+const struct entry *entry_as(const struct entry *e, enum tag tag);
+/* All entries, in the order of the files, for reverse look-ups; `count` of them. */
+const struct entry *pack_entries(const struct pack *k, size_t *count);
+
+/* Longer entries in which the folded word stands, in the order of the files, as numbers of
+ * pack_entries(); an entry that has the word twice is there twice. */
+const uint32_t *pack_entries_with(const struct pack *k, struct text word, size_t *count);
+
+/* How an entry sounds, a letter a sound (table "sounds"). A word that is listed with two
+ * pronunciations is there twice. In the order of the entries; none where the pack has no table
+ * "pronunciations" or "spelling". */
+struct pronounced {
+    struct ref sounds;
+    uint32_t entry; /* its number */
+    unsigned char tag;
+};
+#define SOUNDS_MOST 40 /* of words; the longest one has fewer */
+const struct pronounced *pack_pronounced(const struct pack *k, size_t *count);
+/* How any folded words sound, as listed or else as they are spelled, at most SOUNDS_MOST. */
+size_t pack_sounds(const struct pack *k, struct text words, char out[SOUNDS_MOST]);
+
+const struct rule *pack_rules(const struct pack *k, enum rule_stage stage, size_t *count);
+size_t pack_rules_count(const struct pack *k); /* of all stages */
+/* The rule's pattern as PCRE2's code (pcre2_code), to machine code too where `jit` asks for it.
+ * NULL: no memory. pcre2_code_free frees. */
+void *rule_compile(const struct rule *rule, bool jit);
+const struct table *pack_table(const struct pack *k, const char *name); /* NULL: no such table */
+/* The column's number; table.columns when there is none. */
+size_t table_column(const struct table *t, const char *head);
+struct text table_cell(const struct table *t, size_t row,
+                       size_t column); /* empty when out of range */
+/* The first row whose first cell is `key`; table.rows when there is none. */
+size_t table_find(const struct table *t, struct text key);
+
+/* Lower case, no accents, one kind of apostrophe: the form in which words are looked up. Hyphens
+ * stay. Writes at most `room` bytes to `out`, returns the length; ASCII needs no more room than the
+ * text, other text up to three times as much. */
+size_t fold_word(struct text t, char *out, size_t room);
+
+#endif

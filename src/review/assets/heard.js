@@ -1,0 +1,172 @@
+// heard.js: the recording and its captions, which follow along; words that were misheard are corrected here.
+// SPDX-License-Identifier: MIT
+import { byId, clock, h, lastUpTo } from "./parts.js";
+import { change, state, trouble } from "./main.js";
+
+let player = null;
+let words = []; // one span a word
+let now = -1; // the word being said
+let mending = null; // {first, last} while words are being corrected
+const LEAD_SECONDS = 0.4; // a little before the word, so that its first sound is heard
+
+export function begin(media, pictures) {
+  const place = byId("player");
+  if (!media) {
+    place.replaceChildren(h("p", { class: "quiet" }, "No video or audio was named (--video FILE): the captions follow instead."));
+    return;
+  }
+  player = h(pictures ? "video" : "audio", { controls: true, preload: "metadata", src: media, "aria-label": "The recording" });
+  player.addEventListener("timeupdate", follow);
+  player.addEventListener("seeked", follow);
+  player.addEventListener("error", () => trouble("The browser cannot play this file; the captions follow instead."));
+  place.replaceChildren(player);
+}
+
+function mark(word, scroll) {
+  if (word === now) return;
+  words[now]?.classList.remove("now");
+  now = word;
+  words[now]?.classList.add("now");
+  if (scroll && !mending) bring(words[now]); // what is being corrected stays in sight
+}
+
+// Scrolls the captions and nothing else.
+function bring(element) {
+  if (!element) return;
+  const box = byId("captions");
+  const cue = element.closest(".cue") ?? element;
+  const top = cue.offsetTop - box.offsetTop;
+  if (top < box.scrollTop || top + cue.offsetHeight > box.scrollTop + box.clientHeight)
+    box.scrollTop = Math.max(0, top - box.clientHeight / 3);
+}
+
+function follow() {
+  if (!state.words || !player) return;
+  mark(lastUpTo(state.words.times, player.currentTime + 0.05), !player.paused);
+}
+
+export const time = () => (player ? player.currentTime : now >= 0 ? state.words.times[now] : 0);
+
+// Plays from a second on; without a recording its words are shown.
+export function play(seconds, span = null) {
+  const word = span ? span[0] : lastUpTo(state.words.times, seconds + 0.01);
+  document.querySelectorAll("#captions .spoken").forEach((e) => e.classList.remove("spoken"));
+  if (span) for (let i = span[0]; i <= span[1] && i - span[0] < 80; i++) words[i]?.classList.add("spoken");
+  bring(words[word]);
+  mark(word, false);
+  if (!player) return;
+  player.currentTime = Math.max(0, seconds - LEAD_SECONDS);
+  player.play().catch(() => {});
+}
+
+export function toggle() {
+  if (player) player.paused ? player.play().catch(() => {}) : player.pause();
+}
+
+// ---- captions
+
+function wordSpan(text, number) {
+  const corrected = Array.isArray(text);
+  const span = h("span", { class: corrected ? "w corrected" : "w", title: corrected ? `captioned: ${text[1]}` : null }, corrected ? text[0] : text);
+  span.dataset.n = number;
+  words[number] = span;
+  return span;
+}
+
+function cueRow(cue) {
+  const [, start, first, speaker, ...texts] = cue;
+  const row = h("p", { class: "cue" });
+  row.dataset.first = first;
+  row.dataset.count = texts.length;
+  row.append(h("button", { type: "button", class: "time", "data-at": `cue-${first}`, "aria-label": `Play from ${clock(start)}` }, clock(start)));
+  const talk = h("span", { class: "talk" }, speaker && speaker !== "-" ? h("b", {}, `${speaker}: `) : "");
+  texts.forEach((text, i) => talk.append(wordSpan(text, first + i)));
+  row.append(talk, h("button", { type: "button", class: "small mend-words", "aria-label": `Correct words at ${clock(start)}` }, "Correct"));
+  return row;
+}
+
+export function draw() {
+  const box = byId("captions");
+  const top = box.scrollTop;
+  words = [];
+  now = -1;
+  mending = null;
+  box.replaceChildren(...state.words.cues.map(cueRow));
+  box.scrollTop = top;
+}
+
+function onClick(event) {
+  const row = event.target.closest(".cue");
+  if (!row || event.target.closest("form")) return;
+  const first = Number(row.dataset.first);
+  if (event.target.closest(".mend-words")) openForm(row, first, first);
+  else if (event.target.closest(".time")) play(state.words.times[first]);
+  else if (event.target.dataset.n) {
+    const n = Number(event.target.dataset.n);
+    play(state.words.times[n], [n, n]);
+    if (event.detail === 2) openForm(row, n, n);
+  }
+}
+
+byId("captions").addEventListener("click", onClick);
+
+// ---- correcting words
+
+function closeForm() {
+  const form = byId("mend-words");
+  const row = form?.closest(".cue");
+  form?.remove();
+  mending = null;
+  row?.querySelector(".mend-words")?.focus();
+}
+
+const bare = (text) => text.replace(/[^\p{L}\p{N}'’%°½¼¾⅓⅔⅛/.-]+$/u, "").replace(/[.-]+$/, "");
+
+function chosenText() {
+  let text = "";
+  for (let i = mending.first; i <= mending.last; i++) text += words[i].textContent;
+  return bare(text.trim());
+}
+
+// The first press chooses a word, the next one the words up to there.
+function press(n, form) {
+  const one = mending.first === mending.last && n > mending.first && n - mending.first < 12;
+  if (one) mending.last = n;
+  else mending.first = mending.last = n;
+  form.querySelectorAll(".pick").forEach((b) => {
+    const i = Number(b.dataset.n);
+    b.setAttribute("aria-pressed", String(i >= mending.first && i <= mending.last));
+  });
+  form.elements.reading.value = chosenText();
+}
+
+async function send(event, everywhere) {
+  event.preventDefault();
+  const value = byId("mend-words").elements.reading.value.trim();
+  if (!value) return trouble("Write the words as they were said.");
+  const row = byId("mend-words").closest(".cue").dataset.first;
+  const done = await change({ kind: "word", on: [mending.first, mending.last], value, everywhere });
+  if (done) document.querySelector(`.cue[data-first="${row}"] .mend-words`)?.focus();
+}
+
+function openForm(row, first, chosen) {
+  closeForm();
+  mending = { first: chosen, last: chosen };
+  const picks = Array.from({ length: Number(row.dataset.count) }, (_, i) => {
+    const n = first + i;
+    const button = h("button", { type: "button", class: "pick", "aria-pressed": String(n === chosen) }, bare(words[n].textContent) || "…");
+    button.dataset.n = n;
+    return button;
+  });
+  const form = h("form", { id: "mend-words", class: "form", onsubmit: (e) => send(e, false) },
+    h("fieldset", {}, h("legend", {}, "Which words are wrong? Press the first, then the last."), picks),
+    h("label", {}, "They were said as ", h("input", { name: "reading", autocomplete: "off", required: true, value: bare(words[chosen].textContent) })),
+    h("div", { class: "row" }, h("button", { class: "main" }, "Correct here"),
+      h("button", { type: "button", onclick: (e) => send(e, true) }, "Correct everywhere"),
+      h("button", { type: "button", onclick: closeForm }, "Leave it")));
+  form.addEventListener("click", (e) => e.target.dataset.n && press(Number(e.target.dataset.n), form));
+  form.addEventListener("keydown", (e) => e.key === "Escape" && closeForm());
+  row.append(form);
+  form.scrollIntoView({ block: "nearest" });
+  (form.querySelector('[aria-pressed="true"]') ?? form.elements.reading).focus();
+}

@@ -1,0 +1,51 @@
+/* split/feature.h: what each sentence says about where dishes begin and end.
+ * SPDX-License-Identifier: MIT */
+#ifndef DISHTAKE_SPLIT_FEATURE_H
+#define DISHTAKE_SPLIT_FEATURE_H
+
+#include "model/recording.h"
+#include "pack/pack.h"
+
+/* A food, a part of a dish or a dish's word that a sentence names. */
+struct mention {
+    struct text kind; /* the entry's value: the same for "scallion" and "spring onion" */
+    uint64_t marks;
+    bool fresh;    /* with an amount, or "another": it goes in here */
+    bool part;     /* no food: "the sauce", "the dough", "the stew" */
+    size_t before; /* the sentence that named it last, its own number when none did lately */
+};
+
+/* Salt, water, oil, spice: every dish has them. */
+#define PLAIN_MARKS (MARK_OF(salt) | MARK_OF(water) | MARK_OF(fat) | MARK_OF(spice))
+#define MENTIONS_MOST 12
+
+struct feature {
+    double weight;        /* of its length: short cries and answers are half a sentence or less */
+    double cooking;       /* instructions, amounts, times: how much of the sentence is cooking */
+    double opens, closes; /* weight of phrases that announce or end a dish */
+    double bare;          /* weight of a name that stands alone: it opens or ends one */
+    bool finished;        /* a yield, or what it is served with, is said here */
+    bool past;            /* the name is of what went before */
+    bool weak;            /* the name is only told: "it's lemon couscous" */
+    bool returns;         /* "back to the bread" */
+    bool meanwhile;       /* "while that's going" */
+    bool component;       /* "for the sauce": a part of the dish that is being made */
+    bool vessel;          /* "in the big pot" */
+    bool turns;           /* begins with "okay", "now", "right" */
+    bool goes_on;         /* begins with "and" */
+    bool heading;         /* a few words that name a thing: "Squash, squash, squash." */
+    bool pronoun;         /* "it" or "them" stands before any food: something spoken of before */
+    /* The names said there; first > last for none. */
+    struct span opening_title, closing_title, bare_title;
+    struct span told_title; /* less sure than those */
+    struct mention mentions[MENTIONS_MOST];
+    size_t mentions_count;
+    size_t lines;    /* foods with an amount */
+    size_t measured; /* of these, by spoon, cup, weight: not "four jars of cinnamon" on a shelf */
+    size_t actions;
+};
+
+/* One feature a sentence; arena. */
+struct feature *features_make(const struct recording *r);
+
+#endif

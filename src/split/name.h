@@ -1,0 +1,16 @@
+/* split/name.h: what a dish is called.
+ * SPDX-License-Identifier: MIT */
+#ifndef DISHTAKE_SPLIT_NAME_H
+#define DISHTAKE_SPLIT_NAME_H
+
+#include "split/border.h"
+
+/* The surest name said in the stretch; first > last when none is. */
+struct span name_said(const struct recording *r, const struct feature *f, struct stretch s);
+/* Gives each dish its title: the surest name that was said of it, in its own stretches or, where it
+ * fits no dish there, in another's; where none was, one made of its main food and the dish's word
+ * said most. `dish` says which dish each of the `count` stretches belongs to, or NO_DISH. */
+void name_dishes(struct recording *r, const struct feature *f, const struct stretch *s,
+                 size_t count, const size_t *dish);
+
+#endif

@@ -1,0 +1,52 @@
+/* split/segment.c
+ * SPDX-License-Identifier: MIT */
+#include "split/segment.h"
+
+/* The prime of FNV-1a, 64 bits. */
+#define KEY_PRIME ((size_t) 1099511628211u)
+
+size_t segment_key(const struct segment *s, size_t first, size_t dish)
+{
+    return ((s->key ^ first) * KEY_PRIME ^ dish) * KEY_PRIME;
+}
+
+size_t segment_dish(const struct segment *s, size_t sentence)
+{
+    while (s && s->first > sentence)
+        s = s->before;
+    return s ? s->dish : NO_DISH;
+}
+
+size_t segment_last_dish(const struct segment *s)
+{
+    while (s && s->dish == NO_DISH)
+        s = s->before;
+    return s ? s->dish : NO_DISH;
+}
+
+size_t segment_named(const struct segment *s, size_t dish, size_t end, const size_t *named)
+{
+    for (; s; end = s->first, s = s->before)
+        if (s->dish == dish && end > s->first && named[end - 1] > s->first)
+            return named[end - 1] - 1;
+    return SIZE_MAX;
+}
+
+static void reverse(struct stretch *out, size_t count)
+{
+    for (size_t i = 0; i < count / 2; i++) {
+        struct stretch t = out[i];
+        out[i] = out[count - 1 - i];
+        out[count - 1 - i] = t;
+    }
+}
+
+size_t segment_write(const struct segment *s, size_t count, struct stretch *out)
+{
+    size_t found = 0;
+    for (; s; count = s->first, s = s->before)
+        if (s->dish != NO_DISH && count > s->first)
+            out[found++] = (struct stretch){s->first, count - 1, s->dish};
+    reverse(out, found);
+    return found;
+}

@@ -1,0 +1,29 @@
+/* split/segment.h: one way to share the sentences among dishes, as a chain of segments. Ways that
+ * begin alike share the beginning of their chains.
+ * SPDX-License-Identifier: MIT */
+#ifndef DISHTAKE_SPLIT_SEGMENT_H
+#define DISHTAKE_SPLIT_SEGMENT_H
+
+#include "split/border.h"
+
+/* The sentences from `first` on, up to the next segment's, are of one dish. */
+struct segment {
+    const struct segment *before; /* NULL: the first */
+    size_t first;
+    size_t dish; /* NO_DISH: talk outside of any */
+    size_t key;  /* the same for chains whose dishes begin and go on alike */
+};
+
+/* The key of a chain with this one that goes on with `dish` at sentence `first`. */
+size_t segment_key(const struct segment *s, size_t first, size_t dish);
+/* The dish of a sentence; NO_DISH: none. */
+size_t segment_dish(const struct segment *s, size_t sentence);
+/* The dish that the chain was in last; NO_DISH: in none so far. */
+size_t segment_last_dish(const struct segment *s);
+/* The last sentence before `end` that names `dish`; SIZE_MAX: none does. `named` has for each
+ * sentence 1 + the last one up to it that says a name, 0 for none. */
+size_t segment_named(const struct segment *s, size_t dish, size_t end, const size_t *named);
+/* Writes the dishes' stretches in order; sentences are counted to `count`. Returns how many. */
+size_t segment_write(const struct segment *s, size_t count, struct stretch *out);
+
+#endif

@@ -1,0 +1,64 @@
+/* split/split.c: which sentences belong to which dish, and what each dish is called.
+ * SPDX-License-Identifier: MIT */
+#include "split/split.h"
+
+#include "base/arena.h"
+#include "split/border.h"
+#include "split/join.h"
+#include "split/name.h"
+#include "split/snap.h"
+#include "split/thread.h"
+
+static struct dish *add_dish(struct recording *r, size_t first_word)
+{
+    struct dish *d = LIST_ADD(r->arena, &r->dishes);
+    *d = (struct dish){.id = first_word,
+                       .words = {first_word, first_word},
+                       .start = r->words.at[first_word].start};
+    return d;
+}
+
+static void add_stretch(struct recording *r, struct stretch s, struct dish *d)
+{
+    struct span words = {r->sentences.at[s.first].first, r->sentences.at[s.last].last};
+    d->words.last = words.last;
+    d->end = r->words.at[words.last].end;
+    *LIST_ADD(r->arena, &d->spans) = words;
+}
+
+static void make_dishes(struct recording *r, const struct feature *f, struct stretch *s,
+                        size_t count)
+{
+    size_t *dish = arena_alloc(r->arena, (count + 1) * sizeof *dish);
+    join_stretches(r, f, s, count, dish);
+    snap_stretches(r, f, s, count);
+    for (size_t i = 0; i < count; i++) {
+        if (dish[i] == NO_DISH)
+            continue;
+        bool begins = dish[i] == r->dishes.count;
+        struct dish *d =
+            begins ? add_dish(r, r->sentences.at[s[i].first].first) : &r->dishes.at[dish[i]];
+        add_stretch(r, s[i], d);
+    }
+    name_dishes(r, f, s, count, dish);
+}
+
+bool split_dishes(struct recording *r, const struct pack *k, struct problems *p)
+{
+    (void) k;
+    (void) p;
+    size_t count = r->sentences.count;
+    if (!count)
+        return true;
+    struct feature *f = features_make(r);
+    if (r->one_dish) {
+        const struct stretch all = {.last = count - 1};
+        const size_t dish = 0;
+        add_stretch(r, all, add_dish(r, 0));
+        name_dishes(r, f, &all, 1, &dish);
+        return true;
+    }
+    struct stretch *stretches = arena_alloc(r->arena, (count + 1) * sizeof *stretches);
+    make_dishes(r, f, stretches, find_threads(r, f, count, stretches));
+    return true;
+}

@@ -1,0 +1,564 @@
+/* tag/misheard.c
+ * SPDX-License-Identifier: MIT */
+#include "tag/misheard.h"
+
+#include <string.h>
+
+#include "tag/slot.h"
+
+/* In hundredths of a slip for each sound, as sound_distance has it; found by trial on recordings.
+ */
+enum {
+    MARGIN = 8,      /* a second reading as near as this leaves the choice to the cook */
+    MARK_BONUS = 15, /* a candidate of the marks that the place asks for: a spice by the teaspoon */
+    SEEN_BONUS = 4,  /* for each time that the candidate was heard elsewhere in the recording ... */
+    SEEN_MOST = 3,   /* ... up to so many */
+    KNOWN_COST =
+        10, /* a word of the kitchen is less likely wrong than one that has no place in it */
+    JOINED_COST = 5,     /* words put together, for each word after the first */
+    PLURAL_COST = 15,    /* "rings" for one wing */
+    NEIGHBOUR_TRUST = 18 /* a word that a name of several words asks for: "chicken sock" */
+};
+#define JOINED_WORDS 3
+#define ROOT_LETTERS 4 /* a shorter beginning says nothing: "cod" in "coddle" */
+/* Where a place trusts no sound by itself: how near a food must be that is named elsewhere. */
+#define HEARD_TRUST 13
+#define SOUNDS_LEAST                                                             \
+    4 /* shorter words are all near each other: only homophones and listed pairs \
+       */
+#define HOMOPHONE 5
+#define KEY_BYTES 80
+
+/* How many words are read as this value of this tag. */
+struct heard_count {
+    struct text value;
+    struct heard_count *next;
+    int count;
+    unsigned char tag;
+};
+#define COUNT_BUCKETS 512
+
+struct hearing {
+    struct recording *r;
+    const struct ear *ear;
+    LIST(const struct hearing_slot *)
+    open;                    /* those that what stands before the unit at hand opens */
+    LIST(struct text) heard; /* each word that was taken for another one, once */
+    struct heard_count *counts[COUNT_BUCKETS];
+    LIST(size_t) foods; /* numbers of the pronounced that were heard as a food, now or before */
+    bool foods_known;   /* no other value was counted since they were listed */
+};
+
+/* The best and the second best reading of some words. */
+struct guess {
+    const struct entry *entry, *other;
+    int distance, other_distance;
+};
+
+/* ---- candidates */
+
+static struct heard_count *count_of(const struct hearing *h, unsigned char tag, struct text value)
+{
+    struct heard_count *c = h->counts[text_hash(value) % COUNT_BUCKETS];
+    while (c && (c->tag != tag || !text_equal(c->value, value)))
+        c = c->next;
+    return c;
+}
+
+/* Counts the word, by 1, or out again, by -1, as what it is read as now. */
+static void count_word(struct hearing *h, const struct word *w, int by)
+{
+    if (!w->entry || w->tag == TAG_INSIDE)
+        return;
+    struct heard_count *c = count_of(h, w->tag, entry_value(w->entry));
+    if (!c) {
+        struct heard_count **bucket = &h->counts[text_hash(entry_value(w->entry)) % COUNT_BUCKETS];
+        c = arena_alloc(h->r->arena, sizeof *c);
+        *c = (struct heard_count){entry_value(w->entry), *bucket, 0, w->tag};
+        *bucket = c;
+        h->foods_known = false;
+    }
+    c->count += by;
+}
+
+/* How often the candidate was heard as it is, up to SEEN_MOST. */
+static int times_heard(const struct hearing *h, const struct entry *e)
+{
+    const struct heard_count *c = count_of(h, e->tag, entry_value(e));
+    return !c ? 0 : c->count < SEEN_MOST ? c->count : SEEN_MOST;
+}
+
+/* ---- the words in question */
+
+static struct text joined_key(const struct hearing *h, size_t first, size_t last,
+                              char out[KEY_BYTES])
+{
+    size_t length = 0;
+    for (size_t i = first; i <= last; i++) {
+        const struct word *w = &h->r->words.at[i];
+        if (w->filler || length + w->key.length + 1 > KEY_BYTES)
+            continue;
+        if (length)
+            out[length++] = ' ';
+        memcpy(out + length, w->key.at, w->key.length);
+        length += w->key.length;
+    }
+    return (struct text){out, length};
+}
+
+static bool has_reading(const struct word *w, const struct unit_set *tags)
+{
+    if (unit_set_has(tags, w->tag))
+        return true;
+    for (const struct entry *e = w->entry; e; e = entry_next(e))
+        if (unit_set_has(tags, e->tag))
+            return true;
+    return false;
+}
+
+/* Words that hold a sentence together are right as they are, unless a pair is listed. */
+static bool may_be_wrong(const struct word *w)
+{
+    static const unsigned char TAGS[] = {
+        TAG_OTHER,  TAG_ACTION, TAG_DOING,   TAG_DONE, TAG_COUNTER, TAG_TOOL, TAG_FULLNESS,
+        TAG_VESSEL, TAG_PLACE,  TAG_EXTRACT, TAG_FOOD, TAG_PART,    TAG_DISH};
+    return memchr(TAGS, w->tag, sizeof TAGS) && w->key.length > 2 && !ratio_known(w->number);
+}
+
+/* Whether the word was taken for another one elsewhere in the recording. */
+static bool heard_before(const struct hearing *h, struct text key)
+{
+    for (size_t i = 0; i < h->heard.count; i++)
+        if (text_equal(h->heard.at[i], key))
+            return true;
+    return false;
+}
+
+static void note_heard(struct hearing *h, const struct word *w)
+{
+    if (!w->heard_or && !heard_before(h, w->key))
+        *LIST_ADD(h->r->arena, &h->heard) = w->key;
+}
+
+/* Whether a pair of that strength is looked at there. */
+static bool strong_enough(struct text strength, const struct hearing_slot *slot)
+{
+    if (slot->always || slot->nouns)
+        return text_is(strength, "always") || (slot->nouns && text_is(strength, "noun"));
+    return !text_is(strength, "weak") || slot->sure || slot->again;
+}
+
+/* The entry that is known to be heard as `key` and fits the slot; NULL when none is. A pair whose
+ * heard word is ordinary talk ("time") needs a place that leaves no doubt. */
+static const struct entry *known_pair(const struct hearing *h, struct text key,
+                                      const struct hearing_slot *slot)
+{
+    const struct unit_set *tags = &slot->expects;
+    if (slot->again && !heard_before(h, key))
+        return NULL;
+    for (size_t row = ear_pair_find(h->ear, key); row < h->ear->pairs->rows;
+         row = ear_pair_after(h->ear, key, row)) {
+        if (!strong_enough(table_cell(h->ear->pairs, row, 2), slot))
+            continue;
+        for (const struct entry *e = pack_find(h->ear->k, table_cell(h->ear->pairs, row, 1), NULL);
+             e; e = entry_next(e))
+            if (unit_set_has(tags, e->tag))
+                return e;
+    }
+    return NULL;
+}
+
+/* Ordinary talk, which has no second word or a weak one, is never taken for something else by its
+ * sound. */
+static bool never_wrong(const struct hearing *h, struct text key)
+{
+    size_t row = ear_pair_find(h->ear, key);
+    return row < h->ear->pairs->rows
+           && (!table_cell(h->ear->pairs, row, 1).length
+               || text_is(table_cell(h->ear->pairs, row, 2), "weak"));
+}
+
+/* ---- guessing */
+
+static void consider(struct guess *g, const struct entry *e, int distance)
+{
+    bool same = g->entry && text_equal(entry_value(g->entry), entry_value(e));
+    if (!g->entry || distance < g->distance) {
+        if (!same) {
+            g->other = g->entry;
+            g->other_distance = g->distance;
+        }
+        g->entry = e;
+        g->distance = distance;
+    } else if (!same && (!g->other || distance < g->other_distance)) {
+        g->other = e;
+        g->other_distance = distance;
+    }
+}
+
+/* "American" for American cheese is a short name, "lemony" a form of lemon: neither is a wrong
+ * word. */
+static bool of_one_root(struct text name, struct text key)
+{
+    if (name.length > key.length)
+        return memcmp(name.at, key.at, key.length) == 0
+               || memcmp(name.at + name.length - key.length, key.at, key.length) == 0;
+    return name.length < key.length && name.length >= ROOT_LETTERS
+           && !memchr(key.at, ' ', key.length) && memcmp(key.at, name.at, name.length) == 0;
+}
+
+static bool plural(struct text word)
+{
+    return text_ends(word, "s") && !text_ends(word, "ss");
+}
+
+/* How far the sound may be from the candidate's; -1: not to be taken. Where the place trusts no
+ * sound, only a food that the recording names elsewhere is taken, or what sounds the same in a sure
+ * place. */
+static int trust_in(const struct hearing_slot *slot, const struct entry *e, int heard)
+{
+    if (slot->trust)
+        return (int) slot->trust;
+    if (e->tag == TAG_FOOD && heard)
+        return HEARD_TRUST;
+    return slot->sure ? HOMOPHONE : -1;
+}
+
+/* What was heard, as candidates are held against it. */
+struct asked {
+    struct text key, sounds;
+    bool plural;
+    int cost; /* of being wrong there at all */
+};
+
+static void guess_candidate(struct hearing *h, const struct hearing_slot *slot,
+                            const struct asked *a, const struct pronounced *p, struct guess *g)
+{
+    if (!unit_set_has(&slot->expects, p->tag))
+        return;
+    size_t count;
+    const struct entry *e = &pack_entries(h->ear->k, &count)[p->entry];
+    int heard = slot->trust || e->tag == TAG_FOOD ? times_heard(h, e) : 0;
+    int bonus = (e->marks & slot->marks ? MARK_BONUS : 0) + (slot->trust ? SEEN_BONUS * heard : 0);
+    int most = trust_in(slot, e, heard) - a->cost + bonus;
+    if (most >= 0 && a->plural && !plural(entry_words(e)))
+        most -= PLURAL_COST;
+    if (most < 0) /* before the distance, which takes long */
+        return;
+    struct text sounds = ref_text(&p->sounds);
+    int distance = (int) sound_distance(&h->ear->sounds, a->sounds, sounds, (unsigned) most);
+    bool brief = a->sounds.length < SOUNDS_LEAST || sounds.length < SOUNDS_LEAST;
+    if (distance <= most && (distance <= HOMOPHONE || !brief)
+        && !of_one_root(entry_words(e), a->key))
+        consider(g, e, trust_in(slot, e, heard) - (most - distance));
+}
+
+static void list_foods(struct hearing *h)
+{
+    size_t count;
+    const struct entry *entries = pack_entries(h->ear->k, &count);
+    const struct pronounced *all = pack_pronounced(h->ear->k, &count);
+    h->foods.count = 0;
+    for (size_t i = 0; i < count; i++)
+        if (all[i].tag == TAG_FOOD && count_of(h, TAG_FOOD, entry_value(&entries[all[i].entry])))
+            *LIST_ADD(h->r->arena, &h->foods) = i;
+    h->foods_known = true;
+}
+
+/* All candidates that the slot expects, by their sound; where only a food that was heard is
+ * trusted, only those. */
+static void guess_by_sound(struct hearing *h, const struct hearing_slot *slot, struct text key,
+                           int cost, struct guess *g)
+{
+    const struct asked a = {key, ear_sound(h->ear, h->r->arena, key), plural(key), cost};
+    size_t count;
+    const struct pronounced *all = pack_pronounced(h->ear->k, &count);
+    bool few = !slot->trust && !slot->sure;
+    if (few && !h->foods_known)
+        list_foods(h);
+    for (size_t i = 0; i < (few ? h->foods.count : count); i++)
+        guess_candidate(h, slot, &a, &all[few ? h->foods.at[i] : i], g);
+}
+
+/* ---- applying */
+
+/* Words [first, last] become the entry; `wrong` are the ones that were heard as something else. */
+static void apply(struct hearing *h, struct span words, struct span wrong, const struct entry *e)
+{
+    for (size_t i = words.first; i <= words.last; i++) {
+        struct word *w = &h->r->words.at[i];
+        if (i >= wrong.first && i <= wrong.last) {
+            w->heard_as = e;
+            note_heard(h, w);
+        }
+        if (ratio_known(w->number)) { /* digits stay a number, of the other value */
+            w->number = e->number;
+            continue;
+        }
+        count_word(h, w, -1);
+        w->entry = e;
+        w->entry_first = (unsigned) words.first;
+        w->tag = i == words.last ? e->tag : TAG_INSIDE;
+        count_word(h, w, 1);
+    }
+}
+
+static void offer(struct hearing *h, struct span words, const struct guess *g)
+{
+    for (size_t i = words.first; i <= words.last; i++) {
+        h->r->words.at[i].heard_as = g->entry;
+        h->r->words.at[i].heard_or = g->other;
+    }
+}
+
+static bool settle(struct hearing *h, struct span words, const struct guess *g)
+{
+    if (!g->entry)
+        return false;
+    if (g->other && g->other_distance < g->distance + MARGIN)
+        offer(h, words, g);
+    else
+        apply(h, words, words, g->entry);
+    return true;
+}
+
+/* ---- places */
+
+/* Whether the word belongs in a kitchen by itself or in a name: "paper" as in paper towel. */
+static bool of_the_kitchen(const struct hearing *h, const struct word *w)
+{
+    bool begins = false;
+    pack_find(h->ear->k, w->key, &begins);
+    return w->tag != TAG_OTHER || begins;
+}
+
+/* Whether units [begin, end) may be misheard at all, and what that costs. */
+static bool doubtful(const struct hearing *h, const struct sentence_units *u, size_t begin,
+                     size_t end, int *cost)
+{
+    bool odd = false;
+    *cost = JOINED_COST * (int) (end - begin - 1);
+    for (size_t i = begin; i < end; i++) {
+        const struct word *w = &h->r->words.at[u->last[i]];
+        if (!may_be_wrong(w))
+            return false;
+        odd |= w->tag == TAG_OTHER;
+        *cost += of_the_kitchen(h, w) ? KNOWN_COST : 0;
+    }
+    return odd && h->r->words.at[u->last[end - 1]].tag != TAG_FOOD;
+}
+
+static void hear_slot(struct hearing *h, const struct sentence_units *u, size_t begin, size_t end,
+                      const struct hearing_slot *slot, struct guess *g)
+{
+    char room[KEY_BYTES];
+    int cost;
+    struct text key = joined_key(h, u->first[begin], u->last[end - 1], room);
+    const struct entry *known = known_pair(h, key, slot);
+    bool fits = has_reading(&h->r->words.at[u->last[begin]], &slot->expects);
+    if (known && (!fits || end - begin > 1 || slot->again || slot->sure))
+        consider(g, known, -100 - (int) (end - begin));
+    else if (!fits && !slot->nouns && !slot->always && doubtful(h, u, begin, end, &cost)
+             && !never_wrong(h, key))
+        guess_by_sound(h, slot, key, cost, g);
+}
+
+/* Whether a stop or comma stands inside units [begin, end). */
+static bool divided(const struct hearing *h, const struct sentence_units *u, size_t begin,
+                    size_t end)
+{
+    for (size_t i = begin; i + 1 < end; i++)
+        if (h->r->words.at[u->last[i]].after >= AFTER_COMMA)
+            return true;
+    return false;
+}
+
+/* Whether the unit before `begin` can fit there at all; slot_begins() says whether all of them do.
+ */
+static bool may_open(const struct opening *o, const struct sentence_units *u, size_t begin)
+{
+    return !begin || !o->last || unit_set_meets(&o->tags, &u->tags[begin - 1])
+           || (o->word_shapes & u->words[begin - 1]) | (o->value_shapes & u->values[begin - 1]);
+}
+
+/* Most slots are refused by what stands before a unit, so that is asked once, not for each end. */
+static void open_slots(struct hearing *h, const struct sentence_units *u, size_t begin, bool again)
+{
+    h->open.count = 0;
+    for (size_t i = 0; i < h->ear->openings[again].count; i++) {
+        const struct opening *o = &h->ear->openings[again].at[i];
+        if (may_open(o, u, begin) && slot_begins(o->slot, h->r, u, begin))
+            *LIST_ADD(h->r->arena, &h->open) = o->slot;
+    }
+}
+
+/* Tries one, two and three units from `begin` on; the nearest reading wins. */
+static void hear_unit(struct hearing *h, struct sentence_units *u, size_t begin, bool again)
+{
+    struct guess best = {0};
+    struct span words = {1, 0};
+    open_slots(h, u, begin, again);
+    for (size_t end = begin + 1; end <= u->count && end <= begin + JOINED_WORDS; end++) {
+        struct guess g = {0};
+        if (divided(h, u, begin, end))
+            break;
+        for (size_t i = 0; i < h->open.count; i++)
+            if (slot_ends(h->open.at[i], h->r, u, end))
+                hear_slot(h, u, begin, end, h->open.at[i], &g);
+        if (g.entry && (!best.entry || g.distance < best.distance)) {
+            best = g;
+            words = (struct span){u->first[begin], u->last[end - 1]};
+        }
+    }
+    if (settle(h, words, &best))
+        for (size_t n = begin; n < u->count && n < begin + JOINED_WORDS; n++)
+            units_look(u, h->r, n);
+}
+
+/* ---- names of several words */
+
+/* Whether word `i` says the nth word of the entry; `*wrong` is the one that may differ. */
+static bool name_fits(const struct hearing *h, struct text name, size_t i, size_t end, size_t wrong,
+                      struct text *asked)
+{
+    struct text word;
+    for (; text_part(&name, ' ', &word); i++) {
+        if (i > end || h->r->words.at[i].filler)
+            return false;
+        if (i == wrong)
+            *asked = word;
+        else if (!text_equal(h->r->words.at[i].key, word))
+            return false;
+    }
+    return true;
+}
+
+/* Whether an amount, or a word that brings one, stands before word `i` of the sentence. */
+static bool amount_before(const struct hearing *h, const struct sentence *s, size_t i)
+{
+    static const unsigned char TAGS[] = {TAG_OF,   TAG_UNIT,    TAG_VAGUE,   TAG_NUMBER,
+                                         TAG_ONES, TAG_COUNTER, TAG_FRACTION};
+    return i > s->first && memchr(TAGS, h->r->words.at[i - 1].tag, sizeof TAGS);
+}
+
+static bool pair_listed(const struct hearing *h, struct text heard, struct text meant)
+{
+    for (size_t row = ear_pair_find(h->ear, heard); row < h->ear->pairs->rows;
+         row = ear_pair_after(h->ear, heard, row))
+        if (text_equal(table_cell(h->ear->pairs, row, 1), meant))
+            return true;
+    return false;
+}
+
+/* How far the word is from the one that the name asks for; above NEIGHBOUR_TRUST where it is right
+ * as it is. */
+static int name_distance(struct hearing *h, const struct sentence *s, size_t i, size_t begin,
+                         struct text asked)
+{
+    const struct word *w = &h->r->words.at[i];
+    if (pair_listed(h, w->key, asked))
+        return -100;
+    bool other = w->tag == TAG_OTHER;
+    if (text_equal(w->key, asked) || !may_be_wrong(w) || w->tag == TAG_FOOD
+        || never_wrong(h, w->key) || (!other && !amount_before(h, s, begin)))
+        return NEIGHBOUR_TRUST + 1;
+    struct text heard = ear_sound(h->ear, h->r->arena, w->key),
+                meant = ear_sound(h->ear, h->r->arena, asked);
+    if (heard.length < SOUNDS_LEAST || meant.length < SOUNDS_LEAST)
+        return NEIGHBOUR_TRUST + 1;
+    return (int) sound_distance(&h->ear->sounds, heard, meant, NEIGHBOUR_TRUST)
+           + (other ? 0 : KNOWN_COST);
+}
+
+/* The name's reading in which word `i` is the wrong one, wherever in the name it stands. */
+static void try_name(struct hearing *h, const struct sentence *s, size_t i, const struct entry *e,
+                     struct guess *best, struct span *words)
+{
+    for (size_t j = 0; j < e->words_count && j <= i - s->first; j++) {
+        struct text asked = TEXT_EMPTY;
+        if (!name_fits(h, entry_words(e), i - j, s->last, i, &asked))
+            continue;
+        int distance = name_distance(h, s, i, i - j, asked);
+        if (distance > NEIGHBOUR_TRUST)
+            continue;
+        consider(best, e, distance);
+        if (best->entry == e)
+            *words = (struct span){i - j, i - j + e->words_count - 1};
+    }
+}
+
+/* All names of foods that have the word `key`. */
+static void try_names(struct hearing *h, const struct sentence *s, size_t i, struct text key,
+                      struct guess *best, struct span *words)
+{
+    size_t count;
+    const struct entry *entries = pack_entries(h->ear->k, &count);
+    const uint32_t *names = pack_entries_with(h->ear->k, key, &count);
+    for (size_t n = 0; n < count && unit_set_has(&h->ear->wanted, TAG_FOOD); n++)
+        if (entries[names[n]].tag == TAG_FOOD)
+            try_name(h, s, i, &entries[names[n]], best, words);
+}
+
+/* "Chicken sock": one wrong word in a name of several, told by the word beside it. */
+static void hear_name(struct hearing *h, const struct sentence *s, size_t i)
+{
+    struct guess best = {0};
+    struct span words = {1, 0};
+    if (i > s->first)
+        try_names(h, s, i, h->r->words.at[i - 1].key, &best, &words);
+    if (i < s->last)
+        try_names(h, s, i, h->r->words.at[i + 1].key, &best, &words);
+    if (best.entry)
+        apply(h, words, (struct span){i, i}, best.entry);
+}
+
+static bool beside_food(const struct hearing *h, const struct sentence *s, size_t i)
+{
+    static const unsigned char TAGS[] = {TAG_FOOD,   TAG_STATE, TAG_EXTRACT, TAG_PART,
+                                         TAG_INSIDE, TAG_OTHER, TAG_DONE};
+    return (i > s->first && memchr(TAGS, h->r->words.at[i - 1].tag, sizeof TAGS))
+           || (i < s->last && memchr(TAGS, h->r->words.at[i + 1].tag, sizeof TAGS));
+}
+
+static void hear_units(struct hearing *h, const struct sentence *s, bool again)
+{
+    struct sentence_units u;
+    units_make(&u, h->r, s);
+    for (size_t i = 0; i < u.count; i++)
+        if (!h->r->words.at[u.last[i]].heard_as)
+            hear_unit(h, &u, i, again);
+}
+
+static void hear_sentence(struct hearing *h, const struct sentence *s)
+{
+    for (size_t i = s->first; i <= s->last; i++) {
+        const struct word *w = &h->r->words.at[i];
+        if (!w->filler && w->tag != TAG_INSIDE && w->entry_first == i && may_be_wrong(w)
+            && beside_food(h, s, i))
+            hear_name(h, s, i);
+    }
+    hear_units(h, s, false);
+}
+
+bool hear_words(struct recording *r, struct ear *ear, struct problems *p)
+{
+    size_t errors = p->errors;
+    switch (ear_ready(ear, p)) {
+    case EAR_DEAF:
+        return p->errors == errors;
+    case EAR_NO_MEMORY:
+        longjmp(r->arena->full, 1);
+    case EAR_READY:
+        break;
+    }
+    struct hearing *h = arena_alloc(r->arena, sizeof *h);
+    h->r = r;
+    h->ear = ear;
+    for (size_t i = 0; i < r->words.count; i++)
+        count_word(h, &r->words.at[i], 1);
+    for (size_t i = 0; i < r->sentences.count; i++)
+        hear_sentence(h, &r->sentences.at[i]);
+    for (size_t i = 0; i < r->sentences.count; i++)
+        hear_units(h, &r->sentences.at[i], true);
+    return true;
+}

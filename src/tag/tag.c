@@ -1,0 +1,35 @@
+/* tag/tag.c: one tag a word: the lexicon's likeliest reading of the longest entry.
+ * SPDX-License-Identifier: MIT */
+#include "tag/tag.h"
+
+#include "words/entry.h"
+
+static void set_entry(struct recording *r, size_t first, size_t last, const struct entry *e)
+{
+    for (size_t i = first; i <= last; i++) {
+        struct word *w = &r->words.at[i];
+        w->entry = e;
+        w->readings = e;
+        w->entry_first = (unsigned) first;
+        w->tag = i == last ? e->tag : TAG_INSIDE;
+    }
+}
+
+bool tag_words(struct recording *r, const struct pack *k, struct problems *p)
+{
+    (void) p;
+    for (size_t s = 0; s < r->sentences.count; s++) {
+        size_t end = r->sentences.at[s].last + 1;
+        for (size_t i = r->sentences.at[s].first; i < end; i++) {
+            size_t last = i;
+            r->words.at[i].entry_first = (unsigned) i;
+            if (r->words.at[i].filler || r->words.at[i].tag != TAG_OTHER)
+                continue;
+            const struct entry *e = entry_longest(r, k, i, end, &last);
+            if (e)
+                set_entry(r, i, last, e);
+            i = last;
+        }
+    }
+    return true;
+}

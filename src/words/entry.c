@@ -1,0 +1,47 @@
+/* words/entry.c
+ * SPDX-License-Identifier: MIT */
+#include "words/entry.h"
+
+#include <string.h>
+
+/* The longest entry, in words and in bytes, that is looked for. */
+#define ENTRY_WORDS 7
+#define ENTRY_BYTES 120
+
+/* Whether an entry may go on from word `i` to the next: "salt, pepper" are two things. */
+static bool goes_on(const struct word *w)
+{
+    return w->after == AFTER_SPACE || w->after == AFTER_HYPHEN;
+}
+
+const struct entry *entry_longest(const struct recording *r, const struct pack *k, size_t i,
+                                  size_t end, size_t *last)
+{
+    char joined[ENTRY_BYTES];
+    size_t length = 0;
+    const struct entry *found = NULL;
+    for (size_t n = i; n < end && n < i + ENTRY_WORDS; n++) {
+        const struct word *w = &r->words.at[n];
+        bool more = false;
+        if (!w->key.length) /* the cook read two words as one (edits/words.c) */
+            continue;
+        if (length + w->key.length + 1 > sizeof joined)
+            break;
+        if (length)
+            joined[length++] = ' ';
+        memcpy(joined + length, w->key.at, w->key.length);
+        length += w->key.length;
+        const struct entry *e = pack_find(k, (struct text){joined, length}, &more);
+        if (!e && n == i
+            && text_ends(w->key,
+                         "'s")) /* "the neighbour's": an owner is what the word without it is */
+            e = pack_find(k, (struct text){joined, length - 2}, NULL);
+        if (e) {
+            found = e;
+            *last = n;
+        }
+        if (!more || !goes_on(w))
+            break;
+    }
+    return found;
+}

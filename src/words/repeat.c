@@ -1,0 +1,65 @@
+/* words/repeat.c
+ * SPDX-License-Identifier: MIT */
+#include "words/repeat.h"
+
+#include <string.h>
+
+#include "words/limits.h"
+
+#define FILLER_WORDS 3
+#define FILLER_BYTES 64
+
+/* How many words from `i` on the lexicon calls a filler; 0 for none. */
+static size_t filler_length(const struct recording *r, const struct pack *k, size_t i)
+{
+    char joined[FILLER_BYTES];
+    size_t length = 0, found = 0;
+    for (size_t n = 0; n < FILLER_WORDS && i + n < r->words.count; n++) {
+        struct text key = r->words.at[i + n].key;
+        bool more = false;
+        if (length + key.length + 1 > sizeof joined)
+            break;
+        if (n)
+            joined[length++] = ' ';
+        memcpy(joined + length, key.at, key.length);
+        length += key.length;
+        const struct entry *e = pack_find(k, (struct text){joined, length}, &more);
+        if (e && e->marks & MARK_OF(filler))
+            found = n + 1;
+        if (!more)
+            break;
+    }
+    return found;
+}
+
+static bool is_number(const struct recording *r, const struct pack *k, size_t i)
+{
+    const struct entry *e = pack_find(k, r->words.at[i].key, NULL);
+    return ratio_known(r->words.at[i].number) || (e && ratio_known(e->number));
+}
+
+/* Whether words [i, i+n) are said again right after, in the same sentence. */
+static bool repeats(const struct recording *r, const struct pack *k, size_t i, size_t n)
+{
+    if (i + 2 * n > r->words.count)
+        return false;
+    for (size_t m = 0; m < n; m++) {
+        if (!text_equal(r->words.at[i + m].key, r->words.at[i + n + m].key)
+            || r->words.at[i + m].after >= AFTER_STOP || is_number(r, k, i + m))
+            return false;
+    }
+    return true;
+}
+
+void mark_repeats(struct recording *r, const struct pack *k)
+{
+    for (size_t i = 0; i < r->words.count;) {
+        size_t n = filler_length(r, k, i);
+        for (size_t size = REPEAT_WORDS; !n && size > 0; size--)
+            if (repeats(r, k, i, size))
+                n = size;
+        for (size_t m = 0; m < n; m++)
+            r->words.at[i + m].filler = true;
+        i += n ? n : 1;
+    }
+}

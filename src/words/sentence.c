@@ -1,0 +1,129 @@
+/* words/sentence.c
+ * SPDX-License-Identifier: MIT */
+#include "words/sentence.h"
+
+#include "words/ending.h"
+#include "words/limits.h"
+
+struct cutter {
+    struct recording *r;
+    const struct pack *k;
+    bool punctuated;     /* the captions have full stops */
+    struct endings ends; /* where they have none: what speaks for one */
+    int points_least;    /* that an end must have more than */
+    size_t unit;         /* of `ends`: the one in which the word at hand stands */
+};
+
+static uint64_t marks_of(const struct cutter *c, size_t i)
+{
+    const struct entry *e = pack_find(c->k, c->r->words.at[i].key, NULL);
+    return e ? e->marks : 0;
+}
+
+/* "½ tsp. of salt": the dot belongs to a short unit, not to the sentence. */
+static bool is_abbreviation(const struct cutter *c, size_t i)
+{
+    const struct word *w = &c->r->words.at[i];
+    const struct entry *e = pack_find(c->k, w->key, NULL);
+    return e && e->tag == TAG_UNIT && w->key.length <= 4
+           && !text_equal(entry_shown(e), entry_value(e)) && i + 1 < c->r->words.count
+           && !c->r->words.at[i + 1].capital;
+}
+
+/* Whether word `i` is the last one of its unit; goes on to the unit where it stands. */
+static bool ends_unit(struct cutter *c, size_t i)
+{
+    while (c->unit < c->ends.units.count && c->ends.units.at[c->unit].last < i)
+        c->unit++;
+    return c->unit < c->ends.units.count && c->ends.units.at[c->unit].last == i;
+}
+
+/* Whether a sentence ends after word `i`, of which `length` words are in it so far. */
+static bool ends_after(struct cutter *c, size_t i, size_t length)
+{
+    const struct word *w = &c->r->words.at[i], *next = w + 1;
+    bool open = marks_of(c, i) & MARK_OF(joins);
+    double silence = next->start - w->end;
+    if (next->new_speaker)
+        return true;
+    if (w->after >= AFTER_STOP)
+        return next->capital || (!open && !is_abbreviation(c, i));
+    if (silence >= LONG_PAUSE_SECONDS)
+        return !open;
+    if (c->punctuated)
+        return false;
+    if (next->pause && !open)
+        return true;
+    return ends_unit(c, i) && ending_points(&c->ends, c->unit, length) > c->points_least;
+}
+
+/* The best place to cut words [first, last], which are too many: after a comma, else before an
+ * "and", else anywhere; in the second half if there is one. */
+static size_t cut_at(const struct cutter *c, size_t first, size_t last)
+{
+    size_t joined = 0;
+    for (size_t i = last; i > first + (last - first) / 3; i--) {
+        if (c->r->words.at[i].after == AFTER_COMMA)
+            return i;
+        if (!joined && marks_of(c, i + 1) & (MARK_OF(joins) | MARK_OF(starts))
+            && !(marks_of(c, i) & MARK_OF(joins)))
+            joined = i;
+    }
+    return joined ? joined : last;
+}
+
+/* How many words may stand before the word that asks: "and the oven, how hot". */
+#define ASKING_WORDS 4
+/* A question as short as this needs no word that asks: "Diced?" */
+#define SHORT_QUESTION_WORDS 3
+
+/* Machines put question marks behind plain steps: a question also begins like one, or is short. */
+static bool asks(const struct cutter *c, size_t first, size_t last)
+{
+    if (last - first < SHORT_QUESTION_WORDS)
+        return true;
+    for (size_t i = first; i <= last && i < first + ASKING_WORDS; i++)
+        if (marks_of(c, i) & MARK_OF(asks))
+            return true;
+    return false;
+}
+
+static void add_sentence(const struct cutter *c, size_t first, size_t last)
+{
+    while (last - first + 1 > SENTENCE_WORDS) {
+        size_t cut = cut_at(c, first, first + SENTENCE_WORDS - 1);
+        struct sentence *s = LIST_ADD(c->r->arena, &c->r->sentences);
+        *s = (struct sentence){.first = first, .last = cut};
+        first = cut + 1;
+    }
+    struct sentence *s = LIST_ADD(c->r->arena, &c->r->sentences);
+    *s = (struct sentence){.first = first, .last = last};
+    if (c->r->words.at[last].after == AFTER_QUESTION && asks(c, first, last))
+        s->flags |= SENTENCE_QUESTION;
+}
+
+/* Whether the captions have such signs, or weightier ones, as often as sentences end. */
+static bool has_signs(const struct recording *r, enum word_after least)
+{
+    size_t signs = 0;
+    for (size_t i = 0; i < r->words.count; i++)
+        signs += r->words.at[i].after >= least;
+    return signs * WORDS_PER_STOP_MOST >= r->words.count;
+}
+
+void cut_sentences(struct recording *r, const struct pack *k)
+{
+    struct cutter c = {.r = r, .k = k, .punctuated = has_signs(r, AFTER_STOP)};
+    r->punctuated = c.punctuated;
+    bool unsure = r->words.count < WORDS_PER_STOP_MOST || has_signs(r, AFTER_COMMA);
+    c.points_least = unsure ? SURE_ENDING_POINTS : ENDING_POINTS_LEAST;
+    if (!c.punctuated)
+        endings_make(&c.ends, r, k);
+    size_t first = 0;
+    for (size_t i = 0; i < r->words.count; i++) {
+        if (i + 1 == r->words.count || ends_after(&c, i, i + 1 - first)) {
+            add_sentence(&c, first, i);
+            first = i + 1;
+        }
+    }
+}

@@ -1,0 +1,53 @@
+/* write/wrap.c
+ * SPDX-License-Identifier: MIT */
+#include "write/wrap.h"
+
+#include <string.h>
+
+size_t text_columns(struct text t)
+{
+    size_t n = 0;
+    for (size_t i = 0; i < t.length; i++)
+        n += ((unsigned char) t.at[i] & 0xC0) != 0x80;
+    return n;
+}
+
+void put_rule(struct buffer *b, char c, size_t columns)
+{
+    while (columns--)
+        buffer_put_char(b, c);
+    buffer_put_char(b, '\n');
+}
+
+static bool next_word(struct text *rest, struct text *word)
+{
+    *rest = text_trim(*rest);
+    size_t n = 0;
+    while (n < rest->length && !strchr(" \t\r\n\v\f", rest->at[n]))
+        n++;
+    *word = text_slice(*rest, 0, n);
+    *rest = text_slice(*rest, n, rest->length);
+    return n > 0;
+}
+
+void put_wrapped(struct buffer *b, const char *first, struct text t)
+{
+    size_t indent = text_columns(text_from(first)), column = indent;
+    struct text word;
+    bool begin = true;
+    buffer_put_string(b, first);
+    while (next_word(&t, &word)) {
+        size_t width = text_columns(word);
+        if (!begin && column + 1 + width > WRAP_COLUMNS) {
+            buffer_format(b, "\n%*s", (int) indent, "");
+            column = indent;
+            begin = true;
+        }
+        if (!begin)
+            buffer_put_char(b, ' ');
+        buffer_put(b, word);
+        column += width + !begin;
+        begin = false;
+    }
+    buffer_put_char(b, '\n');
+}

@@ -1,0 +1,6 @@
+/* bench/empty.c: what any program costs.
+ * SPDX-License-Identifier: MIT */
+int main(void)
+{
+    return 0;
+}

@@ -65,9 +65,9 @@ supplement	add
 chop	chop		chop up	verb2
 cut	cut	pieces	cut up | cut in half | cut into | cut out | cut off	verb:cuts,cutting,cut,cut
 slice	slice		slice up | slice through | slice into
-dice	dice		dice up
-cube	cube		cube up
-mince	mince		mince up
+dice	dice	early	dice up
+cube	cube	early	cube up
+mince	mince	early	mince up
 grate	grate		grate in | grate over | microplane
 shred	shred		shred up	verb2
 shave	shave
@@ -75,7 +75,7 @@ julienne	julienne
 halve	halve
 quarter	quarter
 zest	zest
-peel	peel		peel off | pare | peel away
+peel	peel	early	peel off | pare | peel away
 trim	trim		trim off	verb2
 tidy up	trim	cuts
 snip	snip		snip in	verb2
@@ -116,7 +116,7 @@ bruise	bruise
 crush	crush		crush up
 smack	crush
 smash	smash		smash up | bash
-mash	mash		mash up | mash down
+mash	mash	early	mash up | mash down
 pound	pound		pound out | bash out
 flatten	flatten		flatten out
 grind	grind		grind up | grind in | grind over	verb:grinds,grinding,ground,ground
@@ -160,7 +160,7 @@ toss	toss		toss together | toss around | toss through
 knead	knead		work the dough | knead in | knead together
 work	knead	light	work together | work through
 rub in	rub in		rub together | rub into	verb2
-rub	rub		rub all over | rub on | rub over	verb2
+rub	rub	early	rub all over | rub on | rub over	verb2
 massage	massage		massage in | massage into
 give it a massage	massage		give that a massage | give them a massage	verb:gives,giving,gave,given
 cut in	cut in		cut the butter in	verb:cuts,cutting,cut,cut
@@ -221,7 +221,7 @@ secure	tie		pin
 thread	thread		thread on | skewer
 wrap	wrap		wrap up | wrap in | wrap around	verb2
 fold over	fold		fold up
-line	line		line with
+line	line	early	line with
 poke	poke		poke into
 prick	prick		pierce | dock
 punch down	knock back		knock back | knock down | punch
@@ -268,9 +268,9 @@ render	render	heats prep	render out | render down | render off
 melt	melt	heats prep	melt down | melt in
 heat	heat	heats prep	heat up | heat through
 reheat	reheat	heats
-warm	warm	heats prep	warm up | warm through
+warm	warm	heats prep early	warm up | warm through
 bring up to temperature	heat	heats	bring up to temp	verb:brings,bringing,brought,brought
-preheat	preheat	ovens changes	heat the oven | preheat the oven
+preheat	preheat	ovens changes early	heat the oven | preheat the oven
 pre heat	preheat	ovens changes		verb-last
 bake	bake	heats ovens prep	bake off | bake up
 blind bake	bake	heats ovens prep	par bake | parbake	verb-last
@@ -349,11 +349,11 @@ sit	sit		sit there	verb:sits,sitting,sat,sat
 let sit	sit		let it sit | let that sit | let this sit | let them sit | let it hang out | let that hang out | let it stand | let that stand | let stand | let this stand | let it be	verb:lets,letting,let,let
 leave	leave	waits idle	leave to stand | leave it alone | leave be | leave alone | leave it be | leave on	verb:leaves,leaving,left,left
 stand	stand			verb:stands,standing,stood,stood
-soak	soak	waits prep	soak in | soak off | presoak
+soak	soak	waits prep early	soak in | soak off | presoak
 pre soak	soak	waits prep		verb-last
 hydrate	soak	waits prep	rehydrate | plump | plump up
 let soak	soak		let it soak | let them soak | let that soak	verb:lets,letting,let,let
-marinate	marinate	waits prep	marinade
+marinate	marinate	waits prep early	marinade
 let marinate	marinate		let it marinate | let that marinate | let them marinate | let this marinate	verb:lets,letting,let,let
 brine	brine	waits prep
 pickle	pickle	waits prep
@@ -418,9 +418,9 @@ reserve	reserve	takes prep
 keep back	reserve		keep aside | keep to one side	verb:keeps,keeping,kept,kept
 hold back	reserve			verb:holds,holding,held,held
 save	reserve		save back | save for later
-rinse	rinse	takes prep	rinse off | rinse out
+rinse	rinse	takes prep early	rinse off | rinse out
 give it a rinse	rinse		give them a rinse | give that a rinse | give it a good rinse | give them a good rinse | give it a wash | give them a wash	verb:gives,giving,gave,given
-wash	wash	takes prep	wash off
+wash	wash	takes prep early	wash off
 scrub	scrub	takes prep		verb2
 clean	clean	takes prep	clean off
 wipe	wipe		wipe off | wipe down | wipe out | wipe away
@@ -456,7 +456,7 @@ sterilize	sterilize	boils	sterilise
 @marks seasons
 season	season	seasons prep	season up | season with | season again
 season to taste	season
-grease	grease	seasons prep	grease up
+grease	grease	seasons prep early	grease up
 adjust the seasoning	season		adjust seasoning | correct the seasoning | check the seasoning | check for seasoning | taste for seasoning
 @marks
 taste	taste		taste again
@@ -638,7 +638,7 @@ scramble
 roll
 dip
 punch	cocktail
-mash	mashed potato
+mash	mashed potato	early
 confit
 skewers
 
@@ -661,7 +661,7 @@ peel
 @tag FOOD
 @forms none
 @marks uncounted ground
-mince	mince	generic	lean mince
+mince	mince	generic early	lean mince
 @forms noun
 @marks meat
 bone		generic

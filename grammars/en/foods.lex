@@ -40,7 +40,7 @@ white pepper			ground white pepper | white pepper powder
 pepper	black pepper
 # --- spices ---
 @forms none
-@marks uncounted spice
+@marks uncounted spice savory
 cumin			ground cumin | cumin powder | jeera powder
 cumin seed			jeera | whole cumin	noun
 ground coriander			coriander powder
@@ -54,6 +54,8 @@ chili powder			chilli powder | chile powder | mild chili powder | hot chili powd
 chili flake			chilli flake | chile flake | red pepper flake | red chili flake | red chilli flake | crushed red pepper flake | hot pepper flake | pepper flake | dried chilli flake | dried chili flake	noun
 crushed red pepper	chili flake		crushed chilli | crushed chili | crushed chillies
 aleppo pepper			aleppo chili flakes | pul biber | urfa pepper | urfa biber | urfa chili
+# The same, but neither sweet nor savory by itself.
+@marks uncounted spice
 gochugaru			korean chili flakes | korean chilli flakes | korean red pepper flakes | korean chili powder
 chipotle powder			ground chipotle | chipotle chili powder | chipotle chilli flakes | chipotle flakes
 ancho powder	ancho chili powder		ancho chili powder | ancho chile powder
@@ -76,51 +78,53 @@ black cardamom			black cardamom pod	noun
 @marks spice
 star anise
 star anises	star anise	plural
-@marks uncounted spice
-anise seed			aniseed | anise	noun
-fennel seed			ground fennel | saunf	noun
-fennel pollen
+@marks uncounted spice savory
 fenugreek			ground fenugreek | fenugreek powder | methi
 fenugreek seed			methi seed	noun
 fenugreek leaf			dried fenugreek leaf | methi leaf | kasoori methi | kasuri methi	noun
 mustard seed			yellow mustard seed | black mustard seed | brown mustard seed	noun
 mustard powder			dry mustard | ground mustard | dried mustard | english mustard powder | dry mustard powder
-ground ginger			ginger powder | powdered ginger | dried ginger
 garlic powder			granulated garlic | powdered garlic | garlic granules
 onion powder			granulated onion | powdered onion | onion granules
 dried onion			onion flakes | dried minced onion | minced dried onion | dehydrated onion
 dried garlic			garlic flakes | dried minced garlic
 crispy onion			fried onion | french fried onion | crispy fried onion | crispy shallot | fried shallot	noun
-saffron			saffron thread | saffron strand | thread of saffron	noun
 sumac
 za'atar			zaatar | zatar
-dukkah			dukka
-ras el hanout
-baharat
-berbere
-advieh
-harissa powder
 garam masala
 curry powder			mild curry powder | hot curry powder | madras curry powder | medium curry powder
 chaat masala			chat masala
 tandoori masala			tandoori spice | tandoori powder
 tikka masala spice
 biryani masala
+sichuan peppercorn			szechuan peppercorn | sichuan pepper | szechuan pepper | ground sichuan pepper	noun
+# The same, but neither sweet nor savory by itself.
+@marks uncounted spice
+anise seed			aniseed | anise	noun
+fennel seed			ground fennel | saunf	noun
+fennel pollen
+ground ginger			ginger powder | powdered ginger | dried ginger
+saffron			saffron thread | saffron strand | thread of saffron	noun
+dukkah			dukka
+ras el hanout
+baharat
+berbere
+advieh
+harissa powder
 sambar powder			sambhar powder | rasam powder
 panch phoron
 vadouvan
 hawaij
 five spice			five spice powder | chinese five spice | chinese five spice powder | 5 spice
-sichuan peppercorn			szechuan peppercorn | sichuan pepper | szechuan pepper | ground sichuan pepper	noun
-@marks spice
+@marks spice savory
 peppercorn			black peppercorn | whole peppercorn | whole black peppercorn | whole black pepper | white peppercorn	noun
 @marks uncounted spice
-green peppercorn			pink peppercorn	noun
+green peppercorn		savory	pink peppercorn	noun
 shichimi togarashi			togarashi | seven spice
 furikake
 asafoetida			asafetida | hing
 amchur			dried mango powder | mango powder | amchoor
-sumac powder	sumac
+sumac powder	sumac	savory
 celery seed			ground celery seed	noun
 caraway seed			caraway | ground caraway	noun
 nigella seed			kalonji | onion seed | black onion seed | nigella	noun
@@ -139,21 +143,21 @@ speculaas spice
 lavender			dried lavender | culinary lavender
 rose petal			dried rose petal	noun
 hibiscus			hibiscus flower | dried hibiscus | dried hibiscus flower
-italian seasoning			italian herbs | dried italian herbs | dried italian seasoning | italian herb seasoning | mixed herbs | dried mixed herbs | mixed dried herbs | dried herbs
+italian seasoning		savory	italian herbs | dried italian herbs | dried italian seasoning | italian herb seasoning | mixed herbs | dried mixed herbs | mixed dried herbs | dried herbs
 herbes de provence			herbs de provence | provencal herbs
-cajun seasoning			cajun spice | creole seasoning | cajun spice mix | blackened seasoning | blackening seasoning
-seafood seasoning			seafood boil seasoning
-taco seasoning			taco seasoning mix | taco spice | fajita seasoning | taco mix
-poultry seasoning			chicken seasoning | rotisserie seasoning
-steak seasoning			steak spice | montreal steak seasoning | steak rub
-lemon pepper			lemon pepper seasoning
-adobo seasoning			sazon | sazon seasoning
-jerk seasoning			jamaican jerk seasoning | jerk spice
-greek seasoning
-ranch seasoning			ranch mix | ranch dressing mix | ranch powder | ranch packet
-everything bagel seasoning			everything seasoning | everything bagel spice
-all purpose seasoning		generic	season all | house seasoning | complete seasoning
-chili seasoning			chili seasoning mix
+cajun seasoning		savory	cajun spice | creole seasoning | cajun spice mix | blackened seasoning | blackening seasoning
+seafood seasoning		savory	seafood boil seasoning
+taco seasoning		savory	taco seasoning mix | taco spice | fajita seasoning | taco mix
+poultry seasoning		savory	chicken seasoning | rotisserie seasoning
+steak seasoning		savory	steak spice | montreal steak seasoning | steak rub
+lemon pepper		savory	lemon pepper seasoning
+adobo seasoning		savory	sazon | sazon seasoning
+jerk seasoning		savory	jamaican jerk seasoning | jerk spice
+greek seasoning		savory
+ranch seasoning		savory	ranch mix | ranch dressing mix | ranch powder | ranch packet
+everything bagel seasoning		savory	everything seasoning | everything bagel spice
+all purpose seasoning		generic savory	season all | house seasoning | complete seasoning
+chili seasoning		savory	chili seasoning mix
 barbecue rub			bbq rub | barbecue seasoning | spice rub | dry rub
 liquid smoke
 msg			monosodium glutamate
@@ -163,23 +167,23 @@ kelp powder
 lime powder			dried lime | dried black lime | black lime
 spice		generic	spice mix | spice blend | mixed spices | seasoning mix | seasoning blend | spice mixture	noun
 # Counted. "bay" alone is the tree's leaf only beside a number.
-@marks spice
+@marks spice savory
 bay leaf			dried bay leaf | fresh bay leaf | bay	noun
 curry leaf			fresh curry leaf	noun
+# The same, but neither sweet nor savory by itself.
+@marks spice
 lime leaf			makrut lime leaf | kaffir lime leaf	noun
 
 # --- herbs ---
 @forms noun
-@marks uncounted herb
+@marks uncounted herb savory
 basil			sweet basil | fresh basil
 thai basil			holy basil | fresh thai basil
 oregano			fresh oregano
 mexican oregano			fresh mexican oregano
 thyme			lemon thyme | fresh thyme
-rosemary			rosemary needle | fresh rosemary
 sage			fresh sage
 parsley			flat leaf parsley | italian parsley | curly parsley | flat parsley | fresh parsley
-mint			spearmint | fresh mint
 peppermint			fresh peppermint
 dill			dill weed | dill frond | fresh dill
 chive			garlic chive | chinese chive | fresh chive
@@ -191,8 +195,6 @@ sorrel			fresh sorrel
 lovage			fresh lovage
 summer savory	savory		winter savory | fresh savory
 epazote			fresh epazote
-lemon balm			fresh lemon balm
-lemon verbena			fresh lemon verbena
 shiso			shiso leaf | perilla | fresh shiso
 hyssop			fresh hyssop
 borage			fresh borage
@@ -201,7 +203,6 @@ curry plant			fresh curry plant
 fresh coriander	cilantro		green coriander | coriander root | leaf coriander
 # The leaf unless "ground" or "seed" is said; American cooks mean the seed.
 coriander	cilantro
-lemongrass			lemon grass
 herb		generic	fresh herb | soft herb | mixed fresh herb | green herb | woody herb
 bouquet garni
 micro herb	microgreen		microgreen | micro green | micro cress
@@ -211,6 +212,13 @@ banana leaf
 grape leaf			vine leaf
 fennel frond			fennel top
 carrot top
+# The same, but neither sweet nor savory by itself.
+@marks uncounted herb
+rosemary			rosemary needle | fresh rosemary
+mint			spearmint | fresh mint
+lemon balm			fresh lemon balm
+lemon verbena			fresh lemon verbena
+lemongrass			lemon grass
 @forms none
 @marks uncounted spice
 dried basil			dry basil
@@ -234,7 +242,7 @@ dried mexican oregano
 
 # --- vegetables ---
 @forms noun
-@marks produce
+@marks produce savory
 onion			yellow onion | white onion | brown onion | spanish onion | cooking onion
 red onion			purple onion
 sweet onion			vidalia onion | vidalia
@@ -247,18 +255,15 @@ cloves garlic	garlic	plural		none
 roasted garlic		uncounted		none
 black garlic		uncounted		none
 wild garlic		uncounted	ramp | ramson | ramps | green garlic | garlic scape
-ginger		uncounted	fresh ginger | ginger root | root ginger | fresh root ginger | gingerroot | fresh ginger root	none
 galangal		uncounted		none
 fresh turmeric		uncounted	turmeric root | fresh turmeric root	none
 horseradish		uncounted	fresh horseradish | horseradish root	none
 wasabi		uncounted	wasabi paste | fresh wasabi	none
-carrot			baby carrot | heritage carrot | heirloom carrot | rainbow carrot
 celery		uncounted	celery heart | stick celery	none
 celeriac			celery root
 parsnip
 turnip			baby turnip | white turnip
 rutabaga			swede | yellow turnip
-beet			beetroot | red beet | golden beet | baby beet | baby beetroot
 radish			red radish | breakfast radish | watermelon radish
 daikon			daikon radish | mooli | white radish | korean radish | mu radish
 kohlrabi
@@ -281,7 +286,6 @@ red potato			red skinned potato | red bliss potato | desiree potato
 yukon gold potato			yukon gold | yellow potato | gold potato | yukon potato
 new potato			baby potato | salad potato | fingerling potato | fingerling | charlotte potato | creamer potato | baby new potato | jersey royal
 spud	potato
-sweet potato			orange sweet potato | kumara | white sweet potato | purple sweet potato
 tomato			vine tomato | beefsteak tomato | salad tomato | heirloom tomato | slicing tomato | fresh tomato | vine ripened tomato
 cherry tomato			grape tomato | baby tomato | cocktail tomato | baby plum tomato | cherry plum tomato
 plum tomato			roma tomato | san marzano tomato | roma | italian tomato | italian plum tomato
@@ -316,7 +320,6 @@ guajillo chile	guajillo chili		guajillo chili | guajillo | guajillo pepper
 pasilla chile	pasilla chili		pasilla | pasilla chili | mulato chile
 chipotle	chipotle pepper		chipotle pepper | chipotle chile | chipotle chili | chipotle in adobo | chipotle pepper in adobo | chipotle chile in adobo | chipotles in adobo | chipotle peppers in adobo | chipotle peppers in adobo sauce
 eggplant			aubergine | baby aubergine | japanese eggplant | chinese eggplant | italian eggplant | brinjal | globe eggplant
-zucchini			courgette | baby courgette | marrow | zucchini squash
 squash		generic	summer squash | winter squash
 yellow squash			yellow summer squash | pattypan squash | crookneck squash | yellow zucchini | yellow courgette
 butternut squash			butternut | butternut pumpkin
@@ -325,7 +328,6 @@ spaghetti squash
 delicata squash			delicata
 kabocha squash			kabocha
 hubbard squash
-pumpkin			sugar pumpkin | pie pumpkin
 chayote			chayote squash | choko
 bitter melon			bitter gourd | karela
 bottle gourd			lauki | calabash
@@ -399,7 +401,6 @@ artichoke			globe artichoke | baby artichoke
 artichoke heart		cooked	canned artichoke | marinated artichoke heart | marinated artichoke | jarred artichoke | canned artichoke heart
 heart of palm		cooked	palm heart
 hearts of palm	heart of palm	cooked plural		none
-rhubarb		uncounted	forced rhubarb | rhubarb stem	none
 mushroom			button mushroom | white mushroom | closed cup mushroom | fresh mushroom | field mushroom | flat mushroom | white button mushroom | mixed mushroom
 cremini mushroom			cremini | crimini mushroom | crimini | baby bella mushroom | baby bella | chestnut mushroom | brown mushroom | swiss brown mushroom | baby portobello mushroom | baby portobello
 portobello mushroom			portobello | portabella | portabella mushroom | portobello cap | portobello mushroom cap
@@ -416,15 +417,11 @@ wild mushroom
 straw mushroom
 lion's mane mushroom			lions mane
 shimeji mushroom			shimeji | beech mushroom
-truffle			black truffle | white truffle
 bean sprout		uncounted	beansprout | mung bean sprout | soybean sprout
 alfalfa sprout		uncounted
 pea shoot		uncounted	pea tendril
 nopal			cactus paddle | nopales
-plantain			green plantain | ripe plantain | sweet plantain
 breadfruit
-jackfruit		uncounted	young jackfruit | green jackfruit | canned jackfruit	none
-avocado			hass avocado
 frozen vegetable	frozen vegetables	uncounted generic	frozen mixed vegetable | frozen stir fry vegetable
 frozen pea and carrot	frozen peas and carrots	uncounted	frozen peas and carrots | peas and carrots	none
 vegetable		uncounted generic	veg | veggie | mixed vegetable | root vegetable | mixed veg | stir fry vegetable | root veg
@@ -432,30 +429,33 @@ mirepoix		uncounted	soffritto | sofrito	none
 seaweed		uncounted	wakame | dulse | hijiki | sea vegetable	none
 kombu		uncounted	kelp | dried kelp	none
 nori			nori sheet | seaweed sheet | toasted nori | roasted seaweed
+# The same, but neither sweet nor savory by itself.
+@marks produce
+ginger		uncounted	fresh ginger | ginger root | root ginger | fresh root ginger | gingerroot | fresh ginger root	none
+carrot			baby carrot | heritage carrot | heirloom carrot | rainbow carrot
+beet			beetroot | red beet | golden beet | baby beet | baby beetroot
+sweet potato			orange sweet potato | kumara | white sweet potato | purple sweet potato
+zucchini			courgette | baby courgette | marrow | zucchini squash
+pumpkin			sugar pumpkin | pie pumpkin
+rhubarb		uncounted	forced rhubarb | rhubarb stem	none
+truffle			black truffle | white truffle
+plantain			green plantain | ripe plantain | sweet plantain
+jackfruit		uncounted	young jackfruit | green jackfruit | canned jackfruit	none
+avocado			hass avocado
 
 # --- fruit ---
 @forms noun
-@marks produce
+@marks produce sweet
 apple			eating apple | dessert apple | tart apple | red apple | green apple | gala apple | golden delicious apple | red delicious apple | braeburn apple | cortland apple | honeycrisp apple | honeycrisp | fuji apple | pink lady apple
 granny smith apple			granny smith | tart green apple | cooking apple | bramley apple | bramley
 dried apple
 pear			bartlett pear | bosc pear | conference pear | anjou pear | comice pear
 asian pear			nashi pear | korean pear
 quince
-lemon			unwaxed lemon | fresh lemon
-meyer lemon
-lemon wedge			lemon twist | twist of lemon
-lime wedge
-preserved lemon		cooked	salted lemon
-lime			key lime | fresh lime
-# Also a color: rules settle it.
-orange			navel orange | blood orange | valencia orange | seville orange | fresh orange
 mandarin			mandarin orange | clementine | satsuma | tangerine | canned mandarin
 grapefruit			pink grapefruit | ruby grapefruit
 pomelo
-yuzu
 kumquat
-calamansi
 bergamot
 banana
 banana chip
@@ -491,10 +491,7 @@ greengage
 pluot
 prune			dried plum
 grape			red grape | green grape | seedless grape | white grape | black grape
-raisin			seedless raisin | dark raisin | black raisin
-golden raisin			sultana | white raisin
 currant			dried currant | zante currant
-dried cranberry
 mixed dried fruit	dried fruit	uncounted	dried fruit | mixed fruit | dried mixed fruit | mixed vine fruit
 mixed peel		uncounted	candied peel | candied orange peel | candied citrus peel | candied lemon peel | candied fruit
 date			medjool date | medjool | dried date
@@ -503,14 +500,8 @@ dried fig
 melon		generic	galia melon | honeydew melon | honeydew
 cantaloupe			cantaloupe melon | rockmelon
 watermelon
-pineapple			fresh pineapple | pineapple ring | pineapple chunk
-canned pineapple		uncounted cooked	crushed pineapple | tinned pineapple | pineapple in juice | pineapple tidbit	none
-mango			green mango
-papaya			green papaya | pawpaw
 kiwi			kiwifruit | kiwi fruit
 passion fruit			passionfruit | passion fruit pulp
-pomegranate
-pomegranate seed		uncounted	pomegranate aril
 guava
 lychee			litchi
 longan
@@ -523,13 +514,42 @@ loquat
 prickly pear
 soursop
 cape gooseberry
+applesauce		uncounted	apple sauce | apple puree | unsweetened applesauce	none
+fruit cocktail		uncounted cooked	canned fruit
+fruit		generic	citrus fruit | stone fruit | fresh fruit | soft fruit
+grapefruit juice		uncounted		none
+cranberry juice		uncounted		none
+pomegranate juice		uncounted		none
+grape juice		uncounted	white grape juice	none
+cherry juice		uncounted		none
+mango juice		uncounted	mango nectar | mango pulp | mango puree	none
+peach nectar		uncounted	apricot nectar	none
+peach juice		uncounted		none
+# The same, but neither sweet nor savory by itself.
+@marks produce
+lemon			unwaxed lemon | fresh lemon
+meyer lemon
+lemon wedge			lemon twist | twist of lemon
+lime wedge
+preserved lemon		cooked	salted lemon
+lime			key lime | fresh lime
+# Also a color: rules settle it.
+orange			navel orange | blood orange | valencia orange | seville orange | fresh orange
+yuzu
+calamansi
+raisin			seedless raisin | dark raisin | black raisin
+golden raisin			sultana | white raisin
+dried cranberry
+pineapple			fresh pineapple | pineapple ring | pineapple chunk
+canned pineapple		uncounted cooked	crushed pineapple | tinned pineapple | pineapple in juice | pineapple tidbit	none
+mango			green mango
+papaya			green papaya | pawpaw
+pomegranate
+pomegranate seed		uncounted	pomegranate aril
 coconut			fresh coconut | coconut flesh
 desiccated coconut		uncounted	flaked coconut | coconut flake | grated coconut | sweetened shredded coconut | unsweetened shredded coconut | unsweetened coconut | sweetened coconut | dried coconut | coconut shred
 tamarind		uncounted	tamarind pulp	none
 tamarind paste		uncounted	tamarind concentrate | tamarind puree	none
-applesauce		uncounted	apple sauce | apple puree | unsweetened applesauce	none
-fruit cocktail		uncounted cooked	canned fruit
-fruit		generic	citrus fruit | stone fruit | fresh fruit | soft fruit
 citrus		generic		none
 lemon zest		uncounted	lemon peel | lemon rind	none
 lime zest		uncounted	lime peel | lime rind	none
@@ -541,19 +561,11 @@ lemon juice		uncounted	fresh lemon juice | bottled lemon juice | squeezed lemon 
 lime juice		uncounted	fresh lime juice | key lime juice | bottled lime juice	none
 orange juice		uncounted	blood orange juice | fresh orange juice | orange juice concentrate	none
 citrus juice		uncounted		none
-grapefruit juice		uncounted		none
 apple juice		uncounted	apple cider | sweet cider | fresh apple juice	none
 pineapple juice		uncounted		none
-cranberry juice		uncounted		none
-pomegranate juice		uncounted		none
 tomato juice		uncounted		none
-grape juice		uncounted	white grape juice	none
 carrot juice		uncounted		none
 vegetable juice		uncounted		none
-cherry juice		uncounted		none
-mango juice		uncounted	mango nectar | mango pulp | mango puree	none
-peach nectar		uncounted	apricot nectar	none
-peach juice		uncounted		none
 fruit juice		uncounted generic		none
 onion juice		uncounted		none
 clam juice		uncounted cooked		none
@@ -587,18 +599,18 @@ low fat milk	low-fat milk		reduced fat milk | semi skimmed milk | two percent mi
 skim milk			skimmed milk | nonfat milk | non fat milk | fat free milk
 buttermilk			butter milk | low fat buttermilk | cultured buttermilk
 evaporated milk
-condensed milk	sweetened condensed milk		sweetened condensed milk
+condensed milk	sweetened condensed milk	sweet	sweetened condensed milk
 milk powder			powdered milk | dry milk | dried milk | nonfat dry milk | dry milk powder | instant milk powder
 goat's milk	goat milk		goat milk
 sheep's milk
-chocolate milk
-malted milk powder			malt powder | malted milk
+chocolate milk		sweet
+malted milk powder		sweet	malt powder | malted milk
 cream		generic	fresh cream | pouring cream | thin cream | table cream
 heavy cream			heavy whipping cream | whipping cream | thickened cream
 double cream			extra thick double cream | thick cream
 single cream			light cream | coffee cream
-clotted cream
-whipped cream			whipped topping | frozen whipped topping | aerosol cream | squirty cream | lightly whipped cream
+clotted cream		sweet
+whipped cream		sweet	whipped topping | frozen whipped topping | aerosol cream | squirty cream | lightly whipped cream
 coffee creamer			creamer | powdered creamer
 half and half	half-and-half		half and half cream | half n half | half & half
 sour cream			soured cream | light sour cream | low fat sour cream | reduced fat sour cream | fat free sour cream
@@ -610,14 +622,14 @@ labneh			labne
 kefir			milk kefir
 quark			curd cheese | fromage frais
 whey
-custard			creme anglaise | vanilla custard | ready made custard
-eggnog
-dulce de leche
-cajeta
-ice cream			vanilla ice cream | chocolate ice cream | gelato
-sorbet
-sherbet
-frozen yogurt
+custard		sweet	creme anglaise | vanilla custard | ready made custard
+eggnog		sweet
+dulce de leche		sweet
+cajeta		sweet
+ice cream		sweet	vanilla ice cream | chocolate ice cream | gelato
+sorbet		sweet
+sherbet		sweet
+frozen yogurt		sweet
 @marks uncounted dairy fat
 butter			salted butter | good butter | slightly salted butter | lightly salted butter | real butter
 unsalted butter			sweet butter | sweet cream butter
@@ -625,13 +637,12 @@ brown butter			browned butter | beurre noisette
 whipped butter
 herb butter			compound butter
 garlic butter
-brandy butter
+brandy butter		sweet
 cultured butter
 clarified butter	ghee		ghee | desi ghee | drawn butter
 margarine			oleo | baking margarine | spread margarine | stick margarine
 vegan butter			plant butter | dairy free butter | plant based butter | dairy free spread | vegan spread
-@marks uncounted dairy cooked
-cheese		generic	hard cheese | soft cheese | melting cheese
+@marks uncounted dairy cooked savory
 cheddar			cheddar cheese | sharp cheddar | sharp cheddar cheese | mature cheddar | mild cheddar | white cheddar | extra sharp cheddar | extra sharp cheddar cheese | mild cheddar cheese | medium cheddar | strong cheddar | vintage cheddar | yellow cheddar | cheddar jack
 parmesan			parmesan cheese | parmigiano | parmigiano reggiano | parm | grana padano | reggiano | freshly grated parmesan | parmigiano reggiano cheese
 parmesan rind			parm rind | cheese rind
@@ -646,13 +657,7 @@ provolone			provolone cheese
 string cheese
 feta			feta cheese
 halloumi			haloumi | halloumi cheese
-ricotta			ricotta cheese | whole milk ricotta | part skim ricotta | part skim ricotta cheese | whole milk ricotta cheese
 ricotta salata
-mascarpone			mascarpone cheese
-cream cheese			light cream cheese | full fat cream cheese | low fat cream cheese | reduced fat cream cheese | soft cream cheese
-neufchatel	neufchatel cheese		neufchatel cheese
-cottage cheese			low fat cottage cheese
-farmer's cheese			farmers cheese | farmer cheese
 paneer			indian cottage cheese
 queso fresco			fresh cheese | queso blanco
 queso			queso dip
@@ -684,9 +689,7 @@ caerphilly
 american cheese			processed cheese | process cheese | cheese food | burger cheese | processed cheese loaf
 garlic and herb cheese			herbed cheese
 kashkaval
-tvorog			twarog
 bryndza
-vegan cheese			dairy free cheese
 smoked cheese
 queso asadero
 limburger
@@ -695,12 +698,23 @@ scamorza
 kefalotyri
 graviera
 mizithra
+# The same, but neither sweet nor savory by itself.
+@marks uncounted dairy cooked
+cheese		generic	hard cheese | soft cheese | melting cheese
+ricotta			ricotta cheese | whole milk ricotta | part skim ricotta | part skim ricotta cheese | whole milk ricotta cheese
+mascarpone			mascarpone cheese
+cream cheese			light cream cheese | full fat cream cheese | low fat cream cheese | reduced fat cream cheese | soft cream cheese
+neufchatel	neufchatel cheese		neufchatel cheese
+cottage cheese			low fat cottage cheese
+farmer's cheese			farmers cheese | farmer cheese
+tvorog			twarog
+vegan cheese			dairy free cheese
 
 # --- meat ---
 @forms noun
-@marks uncounted poultry
+@marks uncounted poultry savory
 chicken			whole chicken | chicken meat | chicken piece | roasting chicken | fryer chicken | stewing hen | frying chicken | boneless chicken | chicken part | chicken strip
-@marks poultry
+@marks poultry savory
 chicken breast			chicken breast half | breast of chicken | boneless skinless chicken breast half | chicken cutlet | chicken breast meat | skinless chicken breast half | chicken escalope
 chicken breast halves	chicken breast	plural	boneless skinless chicken breast halves | skinless boneless chicken breast halves	none
 chicken thigh			thigh of chicken | chicken thigh meat
@@ -739,7 +753,7 @@ guinea fowl
 grouse
 ostrich steak
 @forms none
-@marks uncounted ground
+@marks uncounted ground savory
 ground beef			minced beef | beef mince | hamburger meat | lean ground beef | ground chuck | ground round | ground sirloin | lean beef mince | extra lean ground beef | minced steak | steak mince | mince beef | hamburger | burger meat | lean hamburger
 ground pork			pork mince | minced pork | lean ground pork | mince pork
 ground turkey		poultry	turkey mince | minced turkey | lean ground turkey
@@ -750,7 +764,7 @@ ground venison
 ground meat		generic	minced meat | meatloaf mix
 sausage meat			sausagemeat | bulk sausage | pork sausage meat | ground sausage | breakfast sausage meat | ground pork sausage | bulk pork sausage | bulk italian sausage
 @forms noun
-@marks ground
+@marks ground savory
 sausage			pork sausage | breakfast sausage | cumberland sausage | lincolnshire sausage | beef sausage | chipolata | fresh sausage | banger | sausage link | breakfast sausage link
 italian sausage			sweet italian sausage | hot italian sausage | mild italian sausage | fennel sausage | spicy italian sausage
 bratwurst			brat | german sausage
@@ -767,7 +781,7 @@ haggis
 sausage patty
 burger patty			beef patty | hamburger patty
 frozen meatball
-@marks meat
+@marks meat savory
 beef		uncounted	beef meat | beef joint | beef roast | roast beef joint | beef steak | stewing steak
 beef chuck		uncounted	chuck roast | chuck steak | beef chuck roast | boneless beef chuck | braising steak | braising beef | beef shoulder | blade steak | pot roast meat | chuck beef | beef chuck steak | casserole steak | feather blade
 stew beef	stewing beef	uncounted	stewing beef | beef stew meat | stew meat | beef stewing meat | stewing meat | beef for stew | beef cube
@@ -833,7 +847,7 @@ hare
 wild boar
 meat		uncounted generic	red meat
 @forms none
-@marks uncounted
+@marks uncounted savory
 bacon		meat	streaky bacon | back bacon | bacon strip | bacon rasher | slab bacon | thick cut bacon | smoked bacon | bacon lardon | bacon bit | rindless bacon | turkey bacon | center cut bacon | unsmoked bacon
 bacon strips	bacon	meat plural	bacon rashers | rashers of bacon | bacon bits | bacon lardons	none
 pancetta		meat		none
@@ -841,7 +855,7 @@ lardon		meat		noun
 guanciale		meat
 salt pork		meat	fatback
 canadian bacon		cooked
-@marks uncounted cooked
+@marks uncounted cooked savory
 ham			cooked ham | baked ham | smoked ham | deli ham | black forest ham | honey ham | boiled ham | ham steak
 country ham
 prosciutto			parma ham | serrano ham | jamon | jamon serrano | iberico ham | bayonne ham | speck
@@ -863,6 +877,7 @@ deli turkey			smoked turkey | smoked turkey breast
 pulled pork
 confit duck	duck confit		duck confit
 @forms noun
+@marks uncounted cooked savory
 spanish chorizo	chorizo		cured chorizo | dry chorizo
 smoked sausage			kielbasa | andouille | andouille sausage | polish sausage | frankfurter | linguica | kabanos | smoked kielbasa
 hot dog			wiener | vienna sausage | cocktail sausage
@@ -871,7 +886,7 @@ gyro meat			kebab meat
 
 # --- fish and shellfish ---
 @forms noun
-@marks uncounted fish
+@marks uncounted fish savory
 fish		generic	fish fillet | fish steak | whole fish | fish piece | oily fish
 white fish			firm white fish | flaky white fish | firm fish
 salmon			salmon steak | salmon portion | side of salmon | salmon filet | wild salmon | sockeye salmon
@@ -923,7 +938,7 @@ sturgeon
 fish head			fish bone
 salmon roe	fish roe	uncounted	ikura | tobiko | masago | roe | caviar | fish roe | cod roe
 @forms none
-@marks uncounted fish cooked
+@marks uncounted fish cooked savory
 smoked salmon			lox | cold smoked salmon | hot smoked salmon | gravlax
 smoked mackerel
 smoked trout
@@ -938,7 +953,7 @@ bonito flake			katsuobushi | dried bonito	noun
 dried anchovy				noun
 imitation crab			crab stick | surimi	noun
 @forms noun
-@marks shellfish
+@marks shellfish savory
 shrimp			tiger shrimp | prawn | tiger prawn | king prawn | jumbo shrimp | green prawn | rock shrimp
 cold water prawn		cooked	baby shrimp | bay shrimp
 dried shrimp		uncounted	dried prawn	none
@@ -1057,7 +1072,7 @@ grain		generic		noun
 
 # --- pasta and noodles ---
 @forms none
-@marks uncounted
+@marks uncounted savory
 pasta		generic	pasta shell | dried pasta | short pasta | fresh pasta | pasta shape | long pasta | whole wheat pasta | tubular pasta | small pasta | soup pasta | gluten free pasta
 spaghetti			spaghettini | thin spaghetti | angel hair | angel hair pasta | capellini | vermicelli pasta | spaghetti noodle
 linguine			linguini
@@ -1107,7 +1122,7 @@ egg roll wrapper			eggroll wrapper | spring roll wrapper | spring roll pastry | 
 
 # --- pulses ---
 @forms noun
-@marks uncounted
+@marks uncounted savory
 bean		generic	dried bean | mixed bean | canned bean | tinned bean
 black bean			canned black bean | dried black bean | turtle bean | tinned black bean | black turtle bean
 kidney bean			red kidney bean | red bean | canned kidney bean | dark red kidney bean | dried kidney bean | light red kidney bean | rajma
@@ -1138,21 +1153,21 @@ pulses	pulse	generic plural		none
 legume	pulse	generic
 @forms none
 @marks uncounted
-tofu			firm tofu | extra firm tofu | bean curd | block of tofu | medium tofu | super firm tofu
+tofu		savory	firm tofu | extra firm tofu | bean curd | block of tofu | medium tofu | super firm tofu
 silken tofu			soft tofu
-smoked tofu
-tofu puff			fried tofu | deep fried tofu	noun
-tempeh
-seitan
-plant based mince	plant-based mince		vegan mince | veggie mince | soy mince | meatless crumbles | vegetarian mince | vegan ground beef
-vegetarian sausage			vegan sausage | veggie sausage | meatless sausage	noun
-soy protein	textured vegetable protein		tvp | textured vegetable protein | soy curl | soya chunks | soya mince
-yuba			tofu skin
-natto
-okara
+smoked tofu		savory
+tofu puff		savory	fried tofu | deep fried tofu	noun
+tempeh		savory
+seitan		savory
+plant based mince	plant-based mince	savory	vegan mince | veggie mince | soy mince | meatless crumbles | vegetarian mince | vegan ground beef
+vegetarian sausage		savory	vegan sausage | veggie sausage | meatless sausage	noun
+soy protein	textured vegetable protein	savory	tvp | textured vegetable protein | soy curl | soya chunks | soya mince
+yuba		savory	tofu skin
+natto		savory
+okara		savory
 aquafaba			chickpea water | chickpea liquid
 flax egg				noun
-nutritional yeast			nooch | nutritional yeast flakes
+nutritional yeast		savory	nooch | nutritional yeast flakes
 oat milk			oat drink
 almond milk			unsweetened almond milk | vanilla almond milk
 soy milk			soya milk | soymilk
@@ -1162,9 +1177,9 @@ plant milk		generic	non dairy milk | dairy free milk | vegan milk | plant based 
 hemp milk
 soy cream	plant cream		oat cream | vegan cream | plant cream | dairy free cream
 coconut yogurt			coconut yoghurt | soy yogurt | dairy free yogurt | vegan yogurt
-vegan mayonnaise			vegan mayo
+vegan mayonnaise		savory	vegan mayo
 vegan cream cheese
-vegan parmesan
+vegan parmesan		savory
 agar			agar agar | agar powder
 egg replacer
 
@@ -1214,40 +1229,26 @@ marzipan			almond paste
 pistachio paste
 
 # --- sugar, syrup, baking ---
-sugar			granulated sugar | white sugar | regular sugar | cane sugar | white granulated sugar | beet sugar
+@marks uncounted sweet
 caster sugar			superfine sugar | castor sugar | golden caster sugar | fine sugar | bakers sugar
 powdered sugar			powder sugar | icing sugar | confectioners' sugar | confectioners sugar | confectioner's sugar | confectioner sugar
-brown sugar			soft brown sugar
-light brown sugar			light muscovado sugar | soft light brown sugar | light muscovado | light soft brown sugar | golden brown sugar
-dark brown sugar			dark muscovado sugar | soft dark brown sugar | muscovado sugar | muscovado | dark soft brown sugar | dark muscovado
 demerara sugar			turbinado sugar | raw sugar | demerara | turbinado
 coarse sugar			sanding sugar | pearl sugar | decorating sugar | sparkling sugar
-palm sugar			jaggery | gur | piloncillo | panela
-coconut sugar
 maple sugar
-rock sugar
 vanilla sugar
 cinnamon sugar
 jam sugar			preserving sugar
 date sugar
 sugar cube				noun
 golden sugar	caster sugar
-sweetener		generic	liquid stevia | granular sweetener blend | sugar substitute | artificial sweetener | stevia | erythritol | monk fruit sweetener | xylitol | granular sweetener
-honey			runny honey | clear honey | liquid honey
-maple syrup			pure maple syrup
 golden syrup
 corn syrup			light corn syrup
 dark corn syrup
-molasses			treacle | black treacle | blackstrap molasses | unsulfured molasses
-agave	agave syrup		agave syrup | agave nectar
 date syrup
-rice syrup			brown rice syrup
 glucose	glucose syrup		glucose syrup | liquid glucose
 simple syrup			sugar syrup
 pancake syrup
 syrup		generic
-pomegranate molasses
-barley malt syrup	malt syrup		malt syrup | malt extract
 grenadine
 sorghum syrup
 elderflower cordial			elderflower syrup
@@ -1256,6 +1257,23 @@ fudge sauce			hot fudge sauce | hot fudge
 chocolate syrup
 chocolate sauce
 invert sugar
+# The same, but neither sweet nor savory by itself.
+@marks uncounted
+sugar			granulated sugar | white sugar | regular sugar | cane sugar | white granulated sugar | beet sugar
+brown sugar			soft brown sugar
+light brown sugar			light muscovado sugar | soft light brown sugar | light muscovado | light soft brown sugar | golden brown sugar
+dark brown sugar			dark muscovado sugar | soft dark brown sugar | muscovado sugar | muscovado | dark soft brown sugar | dark muscovado
+palm sugar			jaggery | gur | piloncillo | panela
+coconut sugar
+rock sugar
+sweetener		generic	liquid stevia | granular sweetener blend | sugar substitute | artificial sweetener | stevia | erythritol | monk fruit sweetener | xylitol | granular sweetener
+honey			runny honey | clear honey | liquid honey
+maple syrup			pure maple syrup
+molasses			treacle | black treacle | blackstrap molasses | unsulfured molasses
+agave	agave syrup		agave syrup | agave nectar
+rice syrup			brown rice syrup
+pomegranate molasses
+barley malt syrup	malt syrup		malt syrup | malt extract
 @marks uncounted leavening
 baking powder			double acting baking powder
 baking soda			bicarbonate of soda | bicarb | bicarb soda | bicarb of soda | sodium bicarbonate | bicarbonate
@@ -1264,15 +1282,8 @@ instant yeast			fast action yeast | easy bake yeast | rapid rise yeast | quick y
 fresh yeast			cake yeast | compressed yeast
 sourdough starter			levain | starter | sourdough discard | poolish | biga | leaven
 baker's ammonia
-@marks uncounted
-cream of tartar
-citric acid
-gelatin			gelatine | gelatin powder | unflavored gelatin | powdered gelatin | powdered gelatine | gelatine leaf | leaf gelatine | sheet gelatin | gelatin sheet | unflavoured gelatine
+@marks uncounted sweet
 flavored gelatin			jelly crystal | gelatin dessert mix | flavored gelatin mix | strawberry gelatin | lime gelatin | raspberry gelatin
-pectin			powdered pectin | liquid pectin
-xanthan gum			xanthan
-guar gum
-cornstarch slurry
 vanilla extract	vanilla		vanilla | pure vanilla extract | pure vanilla | vanilla essence | vanilla flavoring
 vanilla paste			vanilla bean paste
 vanilla powder
@@ -1286,7 +1297,6 @@ rum extract
 banana extract
 pandan extract			pandan essence
 coffee extract
-extract		generic
 food coloring			food color | food colour | paste food coloring | food colouring | red food coloring | gel food coloring | green food coloring | food dye | yellow food coloring | red food colouring | gel food colouring
 cocoa powder			cocoa | unsweetened cocoa powder | unsweetened cocoa | dutch process cocoa | dutch process cocoa powder | dutch cocoa | natural cocoa | natural cocoa powder | cacao powder | baking cocoa | cacao
 hot chocolate mix	hot chocolate powder		hot chocolate powder | drinking chocolate | cocoa mix
@@ -1330,17 +1340,11 @@ fudge
 cake mix			yellow cake mix | white cake mix | chocolate cake mix | box cake mix | vanilla cake mix | devil's food cake mix | devils food cake mix | lemon cake mix | german chocolate cake mix
 brownie mix
 pancake mix			pancake and waffle mix
-biscuit mix			baking mix | all purpose baking mix
-cornbread mix			corn muffin mix
 pudding mix			instant pudding | instant vanilla pudding | vanilla pudding mix | instant pudding mix | instant vanilla pudding mix | instant chocolate pudding | chocolate pudding mix | instant chocolate pudding mix
-bread mix
 muffin mix
-stuffing mix			stuffing cube | herb stuffing mix
 dream topping	whipped topping mix		whipped topping mix
 pie filling			cherry pie filling | apple pie filling | blueberry pie filling
 mincemeat			mince pie filling
-pumpkin puree			canned pumpkin | pureed pumpkin | solid pack pumpkin | pumpkin pulp | canned pumpkin puree
-sweet potato puree
 lemon curd			orange curd | lime curd | passion fruit curd
 jam		generic	preserves | fruit preserve | fruit jam
 strawberry jam			strawberry preserves
@@ -1354,10 +1358,6 @@ peach preserves	peach jam		peach jam
 lingonberry jam
 cherry jam			cherry preserves
 marmalade			orange marmalade | thick cut marmalade
-redcurrant jelly			red currant jelly | currant jelly
-cranberry sauce			cranberry jelly | jellied cranberry sauce | whole berry cranberry sauce | cranberry relish
-mint jelly
-pepper jelly			chilli jam | chili jam | hot pepper jelly | red pepper jelly
 quince paste			membrillo | quince jelly
 grape jelly
 apple jelly
@@ -1366,6 +1366,26 @@ guava paste
 jelly		generic	fruit jelly
 fruit compote			compote | fruit puree | coulis
 raspberry puree			raspberry coulis | strawberry puree
+# The same, but neither sweet nor savory by itself.
+@marks uncounted
+cream of tartar
+citric acid
+gelatin			gelatine | gelatin powder | unflavored gelatin | powdered gelatin | powdered gelatine | gelatine leaf | leaf gelatine | sheet gelatin | gelatin sheet | unflavoured gelatine
+pectin			powdered pectin | liquid pectin
+xanthan gum			xanthan
+guar gum
+cornstarch slurry
+extract		generic
+biscuit mix			baking mix | all purpose baking mix
+cornbread mix			corn muffin mix
+bread mix
+stuffing mix			stuffing cube | herb stuffing mix
+pumpkin puree			canned pumpkin | pureed pumpkin | solid pack pumpkin | pumpkin pulp | canned pumpkin puree
+sweet potato puree
+redcurrant jelly			red currant jelly | currant jelly
+cranberry sauce			cranberry jelly | jellied cranberry sauce | whole berry cranberry sauce | cranberry relish
+mint jelly
+pepper jelly			chilli jam | chili jam | hot pepper jelly | red pepper jelly
 
 # --- oils and fats ---
 @forms none
@@ -1411,7 +1431,7 @@ fat		generic	cooking fat
 cooking spray			nonstick cooking spray | non stick cooking spray | oil spray | nonstick spray | non stick spray | pan spray | baking spray | vegetable cooking spray | olive oil spray | spray oil
 
 # --- vinegars ---
-@marks uncounted
+@marks uncounted savory
 vinegar		generic	pickling vinegar
 white vinegar			distilled vinegar | distilled white vinegar | spirit vinegar
 white wine vinegar			champagne vinegar
@@ -1433,7 +1453,7 @@ verjuice
 
 # --- stocks, canned tomatoes, sauces, pastes ---
 @forms none
-@marks uncounted cooked
+@marks uncounted cooked savory
 stock		generic	broth | bouillon | bone broth | cooking stock
 chicken stock			chicken broth | chicken bouillon | low sodium chicken broth | low sodium chicken stock | chicken bone broth | reduced sodium chicken broth | fat free chicken broth | canned chicken broth | chicken consomme
 beef stock			beef broth | low sodium beef broth | beef bouillon | beef bone broth | beef consomme | canned beef broth
@@ -1453,6 +1473,7 @@ vegetable stock cube			vegetable bouillon cube | vegetable base	noun
 bouillon paste			stock concentrate | bouillon base
 fish stock cube				noun
 @forms noun
+@marks uncounted cooked savory
 canned tomato			tinned tomato | canned whole tomato | whole peeled tomato | canned plum tomato | tinned plum tomato | canned diced tomato | peeled tomato | whole canned tomato
 diced tomato			petite diced tomato
 chopped tomato			tinned chopped tomato | canned chopped tomato
@@ -1461,6 +1482,7 @@ stewed tomato			canned stewed tomato
 fire roasted tomato	fire-roasted tomato		fire roasted diced tomato
 tomato with green chilies	canned tomatoes with green chiles		tomatoes with green chilies | tomatoes with green chiles | canned green chile | diced green chile | diced green chili | canned green chili | canned green chilies
 @forms none
+@marks uncounted cooked savory
 tomato sauce			canned tomato sauce
 tomato puree			passata | strained tomatoes | sieved tomatoes | tomato passata
 tomato paste			double concentrate tomato puree | concentrated tomato puree | tomato concentrate
@@ -1510,7 +1532,7 @@ vinaigrette			raspberry vinaigrette | vinaigrette dressing | balsamic vinaigrett
 salad dressing		generic	coleslaw dressing
 condensed soup			cream of mushroom soup | condensed cream of mushroom soup | cream of chicken soup | condensed cream of chicken soup | cream of celery soup | tomato soup | condensed tomato soup | cheddar cheese soup | french onion soup | canned soup | cream of potato soup | cream soup
 onion soup mix			dry onion soup mix | soup mix | onion soup powder | vegetable soup mix
-@marks uncounted
+@marks uncounted savory
 mayonnaise			mayo | light mayonnaise | light mayo | real mayonnaise | low fat mayonnaise | reduced fat mayonnaise
 salad cream
 japanese mayonnaise			japanese mayo
@@ -1570,7 +1592,6 @@ rendang paste
 jerk paste			jerk marinade | jerk sauce
 ginger garlic paste			garlic ginger paste | ginger paste | garlic paste | garlic puree | ginger puree
 chipotle paste
-peanut sauce			satay sauce
 tahini sauce			tahini dressing
 toum
 zhug			zhoug | skhug
@@ -1588,15 +1609,18 @@ onion jam			onion marmalade | caramelized onion chutney | bacon jam
 relish		generic	sweet relish | pickle relish | sweet pickle relish | dill relish | dill pickle relish
 piccalilli
 giardiniera
+cream of mushroom	condensed soup		cream of chicken | cream of celery
+# The same, but neither sweet nor savory by itself.
+@marks uncounted
+peanut sauce			satay sauce
 coconut milk			full fat coconut milk | light coconut milk | canned coconut milk | tinned coconut milk | unsweetened coconut milk | reduced fat coconut milk
 coconut cream			creamed coconut
 coconut water
 cream of coconut
-cream of mushroom	condensed soup		cream of chicken | cream of celery
 
 # --- pickles, olives ---
 @forms noun
-@marks cooked
+@marks cooked savory
 olive		generic	mixed olive
 black olive			greek olive | kalamata olive | kalamata | ripe olive | nicoise olive
 green olive			castelvetrano olive | stuffed olive | spanish olive | pimento stuffed olive | manzanilla olive | stuffed green olive

@@ -2,140 +2,30 @@
  * SPDX-License-Identifier: MIT */
 #include "split/border.h"
 
-#include <math.h>
-
 #include "base/arena.h"
-#include "words/clock.h"
+#include "split/evidence.h"
 
-/* A talk of fewer sentences has room for less of a dish, and is asked for less. */
-#define SHORT_TALK 24
-/* How many sentences before and after a border are looked at. */
-#define LINES_SENTENCES 10
-#define BEFORE_SENTENCES 6
-#define NEAR_SENTENCES 4
-#define CLOSED_SENTENCES 8
+/* So near each other, with so few foods between them, there is room for no dish. */
 #define PEAK_SENTENCES 6
 #define PEAK_LINES 3
 #define ANNOUNCED 5.0 /* the weight of an opening phrase with a name in it */
-#define LINKS_MOST 6.0
-#define SILENCE_MOST 10.0
-#define PLAIN_LINK 0.25 /* of salt, water, oil, spice: every dish has them */
-#define LINK 0.3
-#define AGAIN_LINK (-0.13) /* of a food that goes in anew, with an amount */
 
-static void add_range(double *at, size_t first, size_t last, double weight)
-{
-    at[first] += weight;
-    at[last + 1] -= weight;
-}
-
-/* What a mention adds to the borders since its thing was named last. A food that goes in with an
- * amount begins its chain anew. */
-static double link(const struct mention *m)
-{
-    return m->fresh ? AGAIN_LINK : m->marks & PLAIN_MARKS ? PLAIN_LINK : LINK;
-}
-
-/* Lexical chains (Morris and Hirst 1991): for each border, the weight of the things that are spoken
- * of on both sides of it, far or near. */
-static double *chains_make(const struct recording *r, const struct feature *f, size_t count)
-{
-    double *links = arena_alloc(r->arena, (count + 2) * sizeof *links);
-    for (size_t i = 0; i < count; i++)
-        for (size_t n = 0; n < f[i].mentions_count; n++)
-            if (f[i].mentions[n].before < i)
-                add_range(links, f[i].mentions[n].before + 1, i, link(&f[i].mentions[n]));
-    for (size_t i = 1; i <= count; i++)
-        links[i] += links[i - 1];
-    return links;
-}
-
-/* Sums over sentences [first, end). */
-struct sums {
-    double cooking, lines, closes;
-    size_t quiet; /* sentences without cooking */
-    bool component, vessel;
+/* For a dish that begins, and for one that goes on. */
+static const double WEIGHTS[EVIDENCES][2] = {
+#define EVIDENCE(name, new, back, what) {new, back},
+#include "split/border.def"
+#undef EVIDENCE
 };
 
-static struct sums sum(const struct feature *f, size_t first, size_t end)
+static void weigh(const struct talk *t, size_t i, struct borders *b)
 {
-    struct sums s = {0};
-    for (size_t i = first; i < end; i++) {
-        s.cooking += f[i].cooking;
-        s.lines += (double) f[i].lines;
-        s.closes = f[i].closes > s.closes ? f[i].closes : s.closes;
-        s.quiet += f[i].cooking <= 0;
-        s.component |= f[i].component;
-        s.vessel |= f[i].vessel;
+    double x[EVIDENCES];
+    find_evidence(t, i, x);
+    b->begins[i] = b->returns[i] = 0;
+    for (int n = 0; n < EVIDENCES; n++) {
+        b->begins[i] += WEIGHTS[n][0] * x[n];
+        b->returns[i] += WEIGHTS[n][1] * x[n];
     }
-    return s;
-}
-
-static struct sums sum_before(const struct feature *f, size_t i, size_t sentences)
-{
-    return sum(f, i > sentences ? i - sentences : 0, i);
-}
-
-static struct sums sum_after(const struct feature *f, size_t count, size_t i, size_t sentences)
-{
-    return sum(f, i, i + sentences < count ? i + sentences : count);
-}
-
-enum evidence {
-#define EVIDENCE(name, weight, what) name,
-#include "split/border.def"
-#undef EVIDENCE
-    EVIDENCES
-};
-
-static const double WEIGHTS[EVIDENCES] = {
-#define EVIDENCE(name, weight, what) weight,
-#include "split/border.def"
-#undef EVIDENCE
-};
-
-/* How much room for dishes there is, of 1. */
-static double room(size_t count)
-{
-    return count < SHORT_TALK ? (double) count / SHORT_TALK : 1;
-}
-
-/* What speaks for a dish that begins with sentence `i`, and against it. */
-static void find_evidence(const struct recording *r, const struct feature *f, size_t count,
-                          const double *links, size_t i, double *x)
-{
-    const struct feature *here = &f[i];
-    const struct sums near = sum_before(f, i, NEAR_SENTENCES);
-    x[BEGINS] = room(count);
-    x[OPENS] = here->returns ? 0 : here->opens;
-    x[RETURNS] = here->returns;
-    x[NAMED] = here->opening_title.first <= here->opening_title.last;
-    x[CLOSED] = fmin(sum_before(f, i, CLOSED_SENTENCES).closes, 6);
-    x[MEANWHILE] = here->meanwhile;
-    x[LINES_NEXT] = fmin(sum_after(f, count, i, LINES_SENTENCES).lines, 8);
-    x[LINES_BEFORE] = fmin(sum_before(f, i, BEFORE_SENTENCES).lines, 6);
-    x[LINKS] = fmin(links[i], LINKS_MOST);
-    x[COOKING_NEXT] = fmin(sum_after(f, count, i, NEAR_SENTENCES).cooking, 10);
-    x[COOKING_BEFORE] = fmin(near.cooking, 10);
-    x[TALK_BEFORE] = (double) near.quiet;
-    x[COMPONENT] = sum_after(f, count, i, 3).component;
-    x[VESSEL] = sum_after(f, count, i, 2).vessel;
-    x[TURNS] = here->turns;
-    x[GOES_ON] = here->goes_on;
-    x[PRONOUN] = here->pronoun && here->opens <= 0;
-    x[HEADING] = here->heading;
-    x[PAUSE] = r->words.at[r->sentences.at[i].first].pause;
-    x[SILENCE] = fmin(silence_before(r, r->sentences.at[i].first), SILENCE_MOST);
-}
-
-static double start_score(const struct recording *r, const struct feature *f, size_t count,
-                          const double *links, size_t i)
-{
-    double x[EVIDENCES], score = 0;
-    find_evidence(r, f, count, links, i, x);
-    for (int n = 0; n < EVIDENCES; n++)
-        score += WEIGHTS[n] * x[n];
-    return score;
 }
 
 static bool is_announced(const struct feature *f)
@@ -170,17 +60,19 @@ static bool is_beaten(const struct feature *f, const double *begins, size_t coun
 
 double another_dish(size_t count)
 {
-    return WEIGHTS[BEGINS] * (1 - room(count));
+    return WEIGHTS[BEGINS][0] * (1 - room(count));
 }
 
-double *weigh_borders(const struct recording *r, const struct feature *f, size_t count)
+struct borders weigh_borders(const struct recording *r, const struct feature *f, size_t count)
 {
-    const double *links = chains_make(r, f, count);
-    double *begins = arena_alloc(r->arena, (count + 1) * sizeof *begins);
+    const struct talk t = talk_make(r, f, count);
     double *best = arena_alloc(r->arena, (count + 1) * sizeof *best);
+    struct borders b = {arena_alloc(r->arena, (count + 1) * sizeof *b.begins),
+                        arena_alloc(r->arena, (count + 1) * sizeof *b.returns)};
     for (size_t i = 0; i < count; i++)
-        begins[i] = start_score(r, f, count, links, i);
+        weigh(&t, i, &b);
     for (size_t i = 0; i < count; i++)
-        best[i] = is_beaten(f, begins, count, i) ? IMPOSSIBLE : begins[i];
-    return best;
+        best[i] = is_beaten(f, b.begins, count, i) ? IMPOSSIBLE : b.begins[i];
+    b.begins = best;
+    return b;
 }

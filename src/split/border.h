@@ -15,9 +15,13 @@ struct stretch {
 /* A border's score where a better one stands so near that no dish fits between them. */
 #define IMPOSSIBLE (-1e9)
 
-/* For each sentence, how much speaks for a dish that begins with it; IMPOSSIBLE for all but the
- * best of those near each other. Arena. */
-double *weigh_borders(const struct recording *r, const struct feature *f, size_t count);
+/* For each sentence, how much speaks for a dish that begins with it, and for one that was left and
+ * goes on with it. `begins` is IMPOSSIBLE for all but the best of those near each other. Arena. */
+struct borders {
+    double *begins, *returns;
+};
+
+struct borders weigh_borders(const struct recording *r, const struct feature *f, size_t count);
 /* What a dish that begins inside another is asked for on top: a short talk has no room for it. */
 double another_dish(size_t count);
 

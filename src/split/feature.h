@@ -19,6 +19,9 @@ struct mention {
 #define PLAIN_MARKS (MARK_OF(salt) | MARK_OF(water) | MARK_OF(fat) | MARK_OF(spice))
 #define MENTIONS_MOST 12
 
+/* What a sentence begins with. */
+enum beginning { OF_OTHER, OF_THE, OF_ME, OF_DEPENDENT };
+
 struct feature {
     double weight;        /* of its length: short cries and answers are half a sentence or less */
     double cooking;       /* instructions, amounts, times: how much of the sentence is cooking */
@@ -29,12 +32,18 @@ struct feature {
     bool weak;            /* the name is only told: "it's lemon couscous" */
     bool returns;         /* "back to the bread" */
     bool meanwhile;       /* "while that's going" */
-    bool component;       /* "for the sauce": a part of the dish that is being made */
     bool vessel;          /* "in the big pot" */
+    bool vessel_first;    /* "now the big pot": what follows goes into it */
+    bool points;          /* "these", "here's" */
+    bool timed;           /* says how long something takes */
     bool turns;           /* begins with "okay", "now", "right" */
-    bool goes_on;         /* begins with "and" */
-    bool heading;         /* a few words that name a thing: "Squash, squash, squash." */
-    bool pronoun;         /* "it" or "them" stands before any food: something spoken of before */
+    enum beginning beginning; /* what the sentence begins with, after a "so" or an "and" */
+    bool order;               /* "number two" */
+    size_t first_thing;       /* the mention within the first few words; MENTIONS_MOST: none */
+    bool follows;             /* "then", "after that" */
+    bool goes_on;             /* begins with "and" */
+    bool heading;             /* a few words that name a thing: "Squash, squash, squash." */
+    bool pronoun; /* "it" or "them" stands before any food: something spoken of before */
     /* The names said there; first > last for none. */
     struct span opening_title, closing_title, bare_title;
     struct span told_title; /* less sure than those */
@@ -43,6 +52,8 @@ struct feature {
     size_t lines;    /* foods with an amount */
     size_t measured; /* of these, by spoon, cup, weight: not "four jars of cinnamon" on a shelf */
     size_t actions;
+    size_t early, late;  /* of these, such as a dish begins with, or ends with */
+    float sweet, savory; /* how many foods are found in desserts only, and in none */
 };
 
 /* One feature a sentence; arena. */

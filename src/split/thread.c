@@ -10,40 +10,47 @@
 
 /* Scores of a sentence, in the units of border.def. */
 #define CHAT_INSIDE 0.18     /* a sentence without cooking inside a dish */
-#define COOKING_OUTSIDE 0.72 /* for each unit of cooking left outside */
-#define FAREWELL_COST 0.25   /* a sentence of talk after the dish was named */
-#define CLOSE_CLEAR 2.58     /* a closing phrase that is no mere hint */
-#define AFTER_CLOSE 1.68     /* a dish begins after another was closed */
-#define CLOSE_INSIDE 0.55    /* a closing phrase that closes nothing */
-#define ASIDE_COST 1.2       /* talk begins inside a dish that goes on after it */
-#define ASIDE_TALK 0.3       /* each sentence of it */
-#define RENAMED_COST 5.0     /* a dish gets a second name that has nothing of the first */
-#define BACK_COST 6.83       /* a dish that was left goes on */
-#define BACK_SAID 6.13       /* ... because the cook says so: "back to the bread" */
-#define BACK_TURN 0.36       /* ... which it does after a "now" or a silence only */
-#define BACK_LINK 1.19       /* for each of its things spoken of, and each not of the other dish */
+#define COOKING_OUTSIDE 0.47 /* for each unit of cooking left outside */
+#define FAREWELL_COST 0.12   /* a sentence of talk after the dish was named */
+#define CLOSE_CLEAR 3.22     /* a closing phrase that is no mere hint */
+#define AFTER_CLOSE 1.56     /* a dish begins after another was closed */
+#define CLOSE_INSIDE 0.30    /* a closing phrase that closes nothing */
+#define ASIDE_COST 1.80      /* talk begins inside a dish that goes on after it */
+#define ASIDE_TALK 0.30      /* each sentence of it */
+#define RENAMED_COST 5.00    /* a dish gets a second name that has nothing of the first */
+#define BACK_COST 1.68       /* a dish that was left goes on */
+#define BACK_LEAST (-4.50)   /* what must speak for it, so that it is looked at */
+#define BACK_LINK 1.01       /* for each of its things spoken of, and each not of the other dish */
 #define NEW_LINK 0.87        /* a dish begins, and a thing of the one that was on is spoken of */
-#define NEW_OTHER 0.26       /* ... a thing of another one */
+#define NEW_OTHER 0.25       /* ... a thing of another one */
 #define LINKS_MOST 6.0
-#define PLAIN_LINK 0.02 /* salt, water, oil, spice: every dish has them */
-#define COMMON_LINK 0.0 /* milk, eggs, flour */
+#define PLAIN_LINK 0.02  /* salt, water, oil, spice: every dish has them */
+#define COMMON_LINK 0.25 /* milk, eggs, flour */
 /* Things are looked for in so many sentences. */
 #define LINK_SENTENCES 13
 #define LINK_AT_ONCE 1.62 /* in the first one */
 #define LINK_LATER 6      /* after so many ... */
 #define LINK_LATE 0.37    /* ... a thing tells less */
 #define LINK_TIMES 16     /* so often back a thing is looked for before them */
-#define LINK_AGAIN 0.72   /* what it counts for a dish that spoke of it earlier, each time */
+#define LINK_AGAIN 0.22   /* what it counts for a dish that spoke of it earlier, each time */
 /* How many ways are kept; and a dish can be gone back to while no more than so many others have
  * begun since. */
 #define WAYS_MOST 12
 #define DISHES_KEPT 64
+
+#define TASTE_COST 1.43 /* for each food that is found in desserts only, in a dish of others */
+#define TASTE_SURE 2.60 /* ... once it has many more than so many of these */
 
 #define COMMON (MARK_OF(dairy) | MARK_OF(egg) | MARK_OF(flour))
 
 /* What a sentence can be. An aside and a farewell belong to the dish: talk after which the dish
  * goes on, and talk after which it does not, since its name was said. */
 enum part { OUTSIDE, INSIDE, ASIDE, FAREWELL };
+
+/* How many foods of a dish are found in desserts only, and in no dessert. */
+struct taste {
+    float sweet, savory;
+};
 
 /* One of the best ways to understand the sentences so far. */
 struct way {
@@ -52,6 +59,7 @@ struct way {
     double closed; /* how clearly the dish was closed that the farewell takes leave of */
     size_t dishes; /* how many there are */
     const struct segment *at;
+    struct taste tastes[DISHES_KEPT]; /* dish d's is [d % DISHES_KEPT] */
 };
 
 /* How a way goes on with the next sentence. */
@@ -68,7 +76,7 @@ struct search {
     const struct recording *r;
     const struct feature *f;
     size_t count;
-    const double *begins;
+    struct borders borders;
     const size_t *named; /* as segment_named wants it */
     struct way ways[WAYS_MOST];
     size_t ways_count;
@@ -140,16 +148,6 @@ static double renaming(const struct search *x, const struct way *w, size_t i, si
 
 /* ---- things spoken of again */
 
-/* Whether the cook turns to something with sentence `i`. */
-static bool turns_at(const struct search *x, size_t i)
-{
-    const struct feature *f = &x->f[i];
-    struct span name = name_in(f);
-    const struct word *first = &x->r->words.at[x->r->sentences.at[i].first];
-    return f->turns || f->heading || f->meanwhile || f->returns || f->opens > 0 || first->pause
-           || name.first <= name.last || first->new_speaker;
-}
-
 static double link_weight(uint64_t marks)
 {
     return marks & PLAIN_MARKS ? PLAIN_LINK : marks & COMMON ? COMMON_LINK : 1;
@@ -219,6 +217,18 @@ static void count_links(const struct search *x, const struct way *w, size_t i, d
         }
 }
 
+/* ---- tastes */
+
+/* What it costs that sentence `i` goes into a dish: a chocolate in a soup. */
+static double clash(const struct search *x, const struct way *w, size_t i, size_t dish)
+{
+    if (dish == NO_DISH || dish < first_kept(w))
+        return 0;
+    const struct taste *had = &w->tastes[dish % DISHES_KEPT];
+    double all = had->sweet + had->savory + TASTE_SURE;
+    return TASTE_COST * (x->f[i].sweet * had->savory + x->f[i].savory * had->sweet) / all;
+}
+
 /* ---- moves */
 
 /* How much likelier a dish begins once another was closed. */
@@ -234,7 +244,8 @@ static void begin_new(struct search *x, const struct way *w, size_t i, double in
     double of_now = links_of(w, links, now), all = 0;
     for (size_t d = 0; d < DISHES_KEPT; d++)
         all += links[d];
-    double score = x->begins[i] + inside + after_close(w) - NEW_LINK * fmin(of_now, LINKS_MOST)
+    double score = x->borders.begins[i] + inside + after_close(w)
+                   - NEW_LINK * fmin(of_now, LINKS_MOST)
                    - NEW_OTHER * fmin(all - of_now, LINKS_MOST);
     if (w->part == INSIDE || w->part == ASIDE)
         score += another_dish(x->count);
@@ -246,12 +257,12 @@ static void go_back(struct search *x, const struct way *w, size_t i, double insi
 {
     size_t now = segment_last_dish(w->at);
     bool left = w->part == FAREWELL || w->part == OUTSIDE;
-    double score = inside - BACK_COST + BACK_TURN + (x->f[i].returns ? BACK_SAID : 0);
+    double score = inside - BACK_COST + x->borders.returns[i];
     for (size_t d = first_kept(w); d < w->dishes; d++) {
         double found = links_of(w, links, d);
         double more = found - (d == now ? 0 : links_of(w, links, now));
         if (d == now ? left : found > 0)
-            begin(x, w, i, d, score + BACK_LINK * more - renaming(x, w, i, d));
+            begin(x, w, i, d, score + BACK_LINK * more - renaming(x, w, i, d) - clash(x, w, i, d));
     }
 }
 
@@ -261,7 +272,8 @@ static void move_on(struct search *x, const struct way *w, size_t i)
     double talk = f->cooking > 0 ? -COOKING_OUTSIDE * f->cooking : 0;
     double inside = f->cooking > 0 ? f->cooking : -CHAT_INSIDE * f->weight;
     double unclosed = inside - (f->closes >= CLOSE_CLEAR ? CLOSE_INSIDE : 0);
-    double named = renaming(x, w, i, w->at->dish), links[DISHES_KEPT];
+    double named = renaming(x, w, i, w->at->dish) + clash(x, w, i, w->at->dish);
+    double links[DISHES_KEPT];
     go_on(x, w, OUTSIDE, talk);
     if (w->part == INSIDE || w->part == ASIDE) {
         go_on(x, w, INSIDE, unclosed - named);
@@ -272,7 +284,7 @@ static void move_on(struct search *x, const struct way *w, size_t i)
     if (w->part == INSIDE && f->closes > 0)
         offer(x, (struct move){w->score + f->closes + inside - named, f->closes, w, FAREWELL,
                                w->at->dish, false, w->at->key});
-    bool begins = x->begins[i] != IMPOSSIBLE, turns = w->part != INSIDE || turns_at(x, i);
+    bool begins = x->borders.begins[i] != IMPOSSIBLE, turns = x->borders.returns[i] > BACK_LEAST;
     if (begins || turns)
         count_links(x, w, i, links);
     if (begins)
@@ -283,16 +295,33 @@ static void move_on(struct search *x, const struct way *w, size_t i)
 
 /* ---- the search */
 
+/* The dish that sentence `i` goes into has its foods from now on. */
+static void count_tastes(const struct search *x, struct way *w, size_t i, bool begins)
+{
+    size_t dish = w->at->dish;
+    if (dish == NO_DISH || w->part != INSIDE)
+        return;
+    struct taste *t = &w->tastes[dish % DISHES_KEPT];
+    if (begins)
+        *t = (struct taste){0};
+    t->sweet += x->f[i].sweet;
+    t->savory += x->f[i].savory;
+}
+
 static struct way way_after(const struct search *x, const struct move *m, size_t i)
 {
-    const struct way *from = m->from;
-    struct way next = {m->score, m->part, m->closed, from->dishes, from->at};
+    struct way next = *m->from;
+    bool new_dish = m->begins && m->dish == m->from->dishes;
+    next.score = m->score;
+    next.part = m->part;
+    next.closed = m->closed;
     if (m->begins) {
         struct segment *s = arena_alloc(x->r->arena, sizeof *s);
-        *s = (struct segment){from->at, i, m->dish, m->key};
+        *s = (struct segment){m->from->at, i, m->dish, m->key};
         next.at = s;
-        next.dishes += m->dish == from->dishes;
+        next.dishes += new_dish;
     }
+    count_tastes(x, &next, i, new_dish);
     return next;
 }
 
@@ -322,7 +351,7 @@ size_t find_threads(const struct recording *r, const struct feature *f, size_t c
 {
     const struct segment nothing = {.dish = NO_DISH};
     struct search x = {.r = r, .f = f, .count = count, .ways_count = 1};
-    x.begins = weigh_borders(r, f, count);
+    x.borders = weigh_borders(r, f, count);
     x.named = find_named(r, f, count);
     x.ways[0] = (struct way){.at = &nothing};
     for (size_t i = 0; i < count; i++) {

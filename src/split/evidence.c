@@ -1,0 +1,238 @@
+/* split/evidence.c
+ * SPDX-License-Identifier: MIT */
+#include "split/evidence.h"
+
+#include <math.h>
+
+#include "base/arena.h"
+#include "words/clock.h"
+
+/* A talk of fewer sentences has room for less of a dish, and is asked for less. */
+#define SHORT_TALK 24
+/* So many sentences are its beginning. */
+#define START_SENTENCES 8
+/* A sentence of less weight is short. */
+#define SHORT_WEIGHT 0.45
+/* How many sentences before and after a border are looked at. */
+#define SOON_SENTENCES 2
+#define TIMED_SENTENCES 3
+#define NEAR_SENTENCES 4
+#define PHASE_SENTENCES 6
+#define LATER_SENTENCES 7
+#define CLOSED_SENTENCES 8
+#define LINES_SENTENCES 10
+#define TASTE_SENTENCES 12
+/* A thing named longer ago than so many sentences is far. */
+#define NEAR_LINK 10
+/* No more than this counts. */
+#define LINKS_MOST 6.0
+#define SILENCE_MOST 10.0
+#define PHASE_MOST 3
+#define SOON_MOST 3
+#define LATER_MOST 6
+#define AGAIN_MOST 4
+#define LINES_MOST 8
+#define COOKING_MOST 10
+#define CLOSED_MOST 6
+#define PLAIN_LINK 0.41 /* of salt, water, oil, spice: every dish has them */
+#define LINK 0.30
+#define AGAIN_LINK (-0.13) /* of a food that goes in anew, with an amount */
+
+static void add_range(double *at, size_t first, size_t last, double weight)
+{
+    at[first] += weight;
+    at[last + 1] -= weight;
+}
+
+/* What a mention adds to the borders since its thing was named last. A food that goes in with an
+ * amount begins its chain anew. */
+static double link(const struct mention *m)
+{
+    return m->fresh ? AGAIN_LINK : m->marks & PLAIN_MARKS ? PLAIN_LINK : LINK;
+}
+
+/* Lexical chains (Morris and Hirst 1991): for each border, the weight of the things that are spoken
+ * of on both sides of it, far or near. */
+static double *chains_make(const struct recording *r, const struct feature *f, size_t count)
+{
+    double *links = arena_alloc(r->arena, (count + 2) * sizeof *links);
+    for (size_t i = 0; i < count; i++)
+        for (size_t n = 0; n < f[i].mentions_count; n++)
+            if (f[i].mentions[n].before < i)
+                add_range(links, f[i].mentions[n].before + 1, i, link(&f[i].mentions[n]));
+    for (size_t i = 1; i <= count; i++)
+        links[i] += links[i - 1];
+    return links;
+}
+
+struct talk talk_make(const struct recording *r, const struct feature *f, size_t count)
+{
+    return (struct talk){r, f, count, chains_make(r, f, count)};
+}
+
+double room(size_t count)
+{
+    return count < SHORT_TALK ? (double) count / SHORT_TALK : 1;
+}
+
+/* Sums over sentences [first, end). */
+struct sums {
+    double cooking, lines, closes, early, late, sweet, savory;
+    size_t quiet; /* sentences without cooking */
+    bool vessel;
+};
+
+static struct sums sum(const struct feature *f, size_t first, size_t end)
+{
+    struct sums s = {0};
+    for (size_t i = first; i < end; i++) {
+        s.cooking += f[i].cooking;
+        s.lines += (double) f[i].lines;
+        s.closes = f[i].closes > s.closes ? f[i].closes : s.closes;
+        s.early += (double) f[i].early;
+        s.late += (double) f[i].late + f[i].finished;
+        s.sweet += f[i].sweet;
+        s.savory += f[i].savory;
+        s.quiet += f[i].cooking <= 0;
+        s.vessel |= f[i].vessel;
+    }
+    return s;
+}
+
+static struct sums sum_before(const struct talk *t, size_t i, size_t sentences)
+{
+    return sum(t->f, i > sentences ? i - sentences : 0, i);
+}
+
+static struct sums sum_after(const struct talk *t, size_t i, size_t sentences)
+{
+    return sum(t->f, i, i + sentences < t->count ? i + sentences : t->count);
+}
+
+/* From -1, savory, to 1, sweet. */
+static double taste(const struct sums *s)
+{
+    return (s->sweet - s->savory) / (s->sweet + s->savory + 1);
+}
+
+/* What of the things in the next sentences was spoken of before border `i`, and when. */
+struct novelty {
+    double fresh, near, far, again;
+};
+
+static struct novelty novelty_at(const struct talk *t, size_t i, size_t sentences)
+{
+    const struct feature *f = t->f;
+    struct novelty v = {0};
+    for (size_t s = i; s < t->count && s < i + sentences; s++)
+        for (size_t n = 0; n < f[s].mentions_count; n++) {
+            const struct mention *m = &f[s].mentions[n];
+            if (m->marks & PLAIN_MARKS || (m->before >= i && m->before < s))
+                continue;
+            if (m->before == s)
+                v.fresh += !m->part;
+            else if (i - m->before <= NEAR_LINK)
+                v.near++;
+            else
+                v.far++;
+            v.again += m->fresh && m->before < i && i - m->before > NEAR_LINK;
+        }
+    return v;
+}
+
+static bool before_timed(const struct feature *f, size_t i)
+{
+    for (size_t n = i; n-- > 0 && i - n <= TIMED_SENTENCES;)
+        if (f[n].timed)
+            return true;
+    return false;
+}
+
+/* The phrases at the border and before it. */
+static void find_phrases(const struct talk *t, size_t i, double *x)
+{
+    const struct feature *here = &t->f[i];
+    x[OPENS] = here->returns ? 0 : here->opens;
+    x[NAMED] = here->opening_title.first <= here->opening_title.last;
+    x[ORDER] = here->order;
+    x[RETURNS] = here->returns;
+    x[CLOSED] = fmin(sum_before(t, i, CLOSED_SENTENCES).closes, CLOSED_MOST);
+    x[CLOSED_NOW] = i ? fmin(t->f[i - 1].closes, CLOSED_MOST) : 0;
+    x[MEANWHILE] = here->meanwhile;
+}
+
+/* How the sentence begins, and after what silence. */
+static void find_words(const struct talk *t, size_t i, double *x)
+{
+    const struct feature *here = &t->f[i];
+    size_t first = t->r->sentences.at[i].first;
+    x[TURNS] = here->turns;
+    x[FOLLOWS] = here->follows;
+    x[GOES_ON] = here->goes_on;
+    x[POINTS] = here->points;
+    x[HEADING] = here->heading;
+    x[SHORT] = here->weight < SHORT_WEIGHT;
+    x[PRONOUN] = here->pronoun && here->opens <= 0;
+    x[FIRST_THE] = here->beginning == OF_THE;
+    x[FIRST_ME] = here->beginning == OF_ME;
+    x[FIRST_DEPENDENT] = here->beginning == OF_DEPENDENT;
+    x[VESSEL] = sum_after(t, i, SOON_SENTENCES).vessel;
+    x[VESSEL_FIRST] = here->vessel_first;
+    x[PAUSE] = t->r->words.at[first].pause;
+    x[SILENCE] = fmin(silence_before(t->r, first), SILENCE_MOST);
+    x[SPEAKER] = t->r->words.at[first].new_speaker;
+}
+
+/* How much is cooked on both sides, and what. */
+static void find_cooking(const struct talk *t, size_t i, double *x)
+{
+    const struct sums near = sum_before(t, i, NEAR_SENTENCES),
+                      before = sum_before(t, i, PHASE_SENTENCES),
+                      next = sum_after(t, i, PHASE_SENTENCES),
+                      long_before = sum_before(t, i, TASTE_SENTENCES),
+                      long_next = sum_after(t, i, TASTE_SENTENCES);
+    x[COOKING_NEXT] = fmin(sum_after(t, i, NEAR_SENTENCES).cooking, COOKING_MOST);
+    x[COOKING_BEFORE] = fmin(near.cooking, COOKING_MOST);
+    x[HERE_COOKING] = fmin(t->f[i].cooking, PHASE_MOST);
+    x[LINES_NEXT] = fmin(sum_after(t, i, LINES_SENTENCES).lines, LINES_MOST);
+    x[LINES_BEFORE] = fmin(before.lines, LATER_MOST);
+    x[LINES_HERE] = fmin((double) t->f[i].lines, PHASE_MOST);
+    x[TALK_BEFORE] = (double) near.quiet;
+    x[TIMED] = before_timed(t->f, i);
+    x[EARLY_BEFORE] = fmin(before.early, PHASE_MOST);
+    x[EARLY_NEXT] = fmin(next.early, PHASE_MOST);
+    x[LATE_BEFORE] = fmin(before.late, PHASE_MOST);
+    x[TASTE] = fabs(taste(&long_next) - taste(&long_before));
+}
+
+/* Which things are spoken of, and when they were before. */
+static void find_things(const struct talk *t, size_t i, double *x)
+{
+    const struct novelty soon = novelty_at(t, i, SOON_SENTENCES),
+                         later = novelty_at(t, i, LATER_SENTENCES);
+    const struct feature *here = &t->f[i];
+    const struct mention *first =
+        here->first_thing < here->mentions_count ? &here->mentions[here->first_thing] : NULL;
+    bool tells = first && !(first->marks & PLAIN_MARKS), known = tells && first->before < i;
+    x[NEW_SOON] = fmin(soon.fresh, SOON_MOST);
+    x[NEAR_SOON] = fmin(soon.near, SOON_MOST);
+    x[FAR_SOON] = fmin(soon.far, SOON_MOST);
+    x[NEW_LATER] = fmin(later.fresh, LATER_MOST);
+    x[NEAR_LATER] = fmin(later.near, LATER_MOST);
+    x[FAR_LATER] = fmin(later.far, LATER_MOST);
+    x[AGAIN_LATER] = fmin(later.again, AGAIN_MOST);
+    x[FIRST_NEW] = tells && !known && !first->part;
+    x[FIRST_NEAR] = known && i - first->before <= NEAR_LINK;
+    x[FIRST_FAR] = known && i - first->before > NEAR_LINK;
+    x[LINKS] = fmin(t->chains[i], LINKS_MOST);
+}
+
+void find_evidence(const struct talk *t, size_t i, double *x)
+{
+    x[BEGINS] = room(t->count);
+    x[AT_START] = i < START_SENTENCES;
+    find_phrases(t, i, x);
+    find_words(t, i, x);
+    find_cooking(t, i, x);
+    find_things(t, i, x);
+}

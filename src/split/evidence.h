@@ -1,0 +1,30 @@
+/* split/evidence.h: what is counted at the border before each sentence.
+ * SPDX-License-Identifier: MIT */
+#ifndef DISHTAKE_SPLIT_EVIDENCE_H
+#define DISHTAKE_SPLIT_EVIDENCE_H
+
+#include "split/feature.h"
+
+enum evidence {
+#define EVIDENCE(name, new, back, what) name,
+#include "split/border.def"
+#undef EVIDENCE
+    EVIDENCES
+};
+
+/* Where evidence is looked for: the features of `count` sentences. */
+struct talk {
+    const struct recording *r;
+    const struct feature *f;
+    size_t count;
+    double *chains; /* for each border, the weight of the things spoken of before and after it */
+};
+
+/* Arena. */
+struct talk talk_make(const struct recording *r, const struct feature *f, size_t count);
+/* Fills in x[EVIDENCES] for the border before sentence `i`. */
+void find_evidence(const struct talk *t, size_t i, double *x);
+/* How much room for dishes a talk of so many sentences has, of 1. */
+double room(size_t count);
+
+#endif

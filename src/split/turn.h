@@ -1,0 +1,12 @@
+/* split/turn.h: words by which a sentence turns to something else, or goes on with the same.
+ * SPDX-License-Identifier: MIT */
+#ifndef DISHTAKE_SPLIT_TURN_H
+#define DISHTAKE_SPLIT_TURN_H
+
+#include "split/feature.h"
+
+/* Fills in what the sentence's own words say of it, beside its phrases and its mentions; these are
+ * known already. */
+void read_turn(const struct recording *r, const struct sentence *s, struct feature *f);
+
+#endif

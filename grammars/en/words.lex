@@ -10,7 +10,7 @@ a			an
 @forms none
 @marks joins
 the
-this		points	these
+this		strong	these
 that	this		those
 my		names joins	your | our | his | her | their | its
 any
@@ -80,13 +80,13 @@ is			are | was | were | be | been | being | 's | reads | read | says | say | hit
 @tag THERE
 @forms none
 @marks
-here is		points	here's | here are | here we have
+here is		strong	here's | here are | here we have
 there is			there's | there are
 it is		tells	it's | they're | those are
-these are	it is	tells points
+these are	it is	tells strong
 those were		names	these were | they were | so those were
 that is		names	that's | that was | that'll be | that makes | which is | so that's | so that is | so that was | and that is | and that's | so that makes
-this is	that is	names points	so this is
+this is	that is	names strong	so this is
 there you have		names strong	there you have it | and there you have it
 
 @tag HAVE
@@ -150,7 +150,7 @@ looks like			look like | smells like | tastes like | the size of | as big as | a
 @forms none
 @marks starts
 so			now | okay | ok | right | alright | all right | well | and now | so now | okay so | ok so | okay now | now then | right then | anyway | here we go | there we go | there you go | meantime
-then	so	follows	and then | after that | finally | so then | once again | afterwards | then of course | and finally | once that's done | once that is done | at this point | but | by now
+then	so	again	and then | after that | finally | so then | once again | afterwards | then of course | and finally | once that's done | once that is done | at this point | but | by now
 next	so		first | first of all | first thing | last of all | lastly | last thing | and next | from here | to start | to begin | to begin with
 
 @tag UNTIL
@@ -184,8 +184,8 @@ called		names	known as | we call it | i call it | we call this | i call this | t
 @marks
 today we're making		names strong	today we are making | today i'm making | today i am making | today we're cooking | today i'm cooking | today we're going to make | today i'm going to make | today we're doing | today i'm doing | today let's make | today we'll make | today i'll make | tonight we're making | tonight we are making | tonight i'm making | tonight i am making | tonight we're cooking | tonight i'm cooking | tonight we're going to make | tonight i'm going to make | tonight we're doing | tonight i'm doing | tonight let's make | tonight we'll make | tonight i'll make | this time we're making | this time we are making | this time i'm making | this time i am making | this time we're cooking | this time i'm cooking | this time we're going to make | this time i'm going to make | this time we're doing | this time i'm doing | this time let's make | this time we'll make | this time i'll make | this evening we're making | this evening we are making | this evening i'm making | this evening i am making | this evening we're cooking | this evening i'm cooking | this evening we're going to make | this evening i'm going to make | this evening we're doing | this evening i'm doing | this evening let's make | this evening we'll make | this evening i'll make | this morning we're making | this morning we are making | this morning i'm making | this morning i am making | this morning we're cooking | this morning i'm cooking | this morning we're going to make | this morning i'm going to make | this morning we're doing | this morning i'm doing | this morning let's make | this morning we'll make | this morning i'll make | today's recipe is | tonight's dinner is | on the menu is | on the menu today is
 we're making		names	we are making | i'm making | i am making | we're going to make | we're gonna make | i'm going to make | i'm gonna make | let's make | let us make | go and make | let's go and make | go make | get on with the | make a start on | start on the | start the | so then the | and then the | okay the | right the | now the | do one more | one more dish | we'll make | i'll make | going to make | going to be making | we're doing | i'm doing | let's do | i'm going to show you | show you how to make | i want to make | i thought i'd make | i thought we'd make | i thought i'd do | i thought we'd do | i thought we'd have | i said i'd do | i said i'd make | we said we'd do | we said we'd make | we're cooking | i'm cooking | let's cook | we're going to do | i'm going to do | we're starting with | we'll start with | moving on to | now for the | now for my | now on to | next up | up next | first up | up first | we're going to start with | i'll start with | we'll begin with | let's get on with the | for dessert | for pudding | for afters | the main is | for the main course | the starter is | and for dessert | to finish off | moving on
-the first one is		names strong order	number 1 is | number 2 is | number 3 is | number 4 is | number 5 is | number four is | number five is | the fourth one is | the next dish is | first up is | 1st up is | 1st up | first is | next is | next up is | the second one is | the third one is | the last one is | the next one is | first dish | second dish | the second dish is | the first dish is | the last dish is | number one is | number two is | number three is
-the next one		strong order	this next one | now this next one | next one | the last one | last one | this last one | the next dish | the next recipe | our next | our next recipe | the second one | second one | number two | number three | number four | number five | number 2 | number 3 | number 4 | number 5 | what's next | the second recipe | the third recipe | the next thing | the final one | last but not least | next dish | next recipe | next course | third dish | third recipe | third course | fourth dish | fourth recipe | fourth course | last dish | last recipe | last course | final dish | final recipe | final course | number six | number seven | number eight | number nine | number ten | number 6 | number 7 | number 8 | number 9 | number 10 | third one | fourth one | fifth one | sixth one | final one | the last thing | done next | on to the next | onto the next | on to the next one | onto the next one | who's next | right what's next | number one | number eleven | number twelve | number 1 | number 11 | number 12
+the first one is		names strong counts	number 1 is | number 2 is | number 3 is | number 4 is | number 5 is | number four is | number five is | the fourth one is | the next dish is | first up is | 1st up is | 1st up | first is | next is | next up is | the second one is | the third one is | the last one is | the next one is | first dish | second dish | the second dish is | the first dish is | the last dish is | number one is | number two is | number three is
+the next one		strong counts	this next one | now this next one | next one | the last one | last one | this last one | the next dish | the next recipe | our next | our next recipe | the second one | second one | number two | number three | number four | number five | number 2 | number 3 | number 4 | number 5 | what's next | the second recipe | the third recipe | the next thing | the final one | last but not least | next dish | next recipe | next course | third dish | third recipe | third course | fourth dish | fourth recipe | fourth course | last dish | last recipe | last course | final dish | final recipe | final course | number six | number seven | number eight | number nine | number ten | number 6 | number 7 | number 8 | number 9 | number 10 | third one | fourth one | fifth one | sixth one | final one | the last thing | done next | on to the next | onto the next | on to the next one | onto the next one | who's next | right what's next | number one | number eleven | number twelve | number 1 | number 11 | number 12
 another one	the next one	strong	the other one | one left | what's for tea | what's for dinner | what's for supper | my turn | your turn | her turn | his turn | over to you | over to me | one more thing to make | what comes next | it's the one | this is the one | this one's the | on we go | we'll finish with | and to finish | let's make a start | let's get started | let's start | here's another | something sweet | the quick one | a quick one | the easy one | the big one | now there's | first thing | next pot | next pan | next tray | next tin | next bowl | third pot | third pan | third tray | third tin | third bowl | fourth pot | fourth pan | fourth tray | fourth tin | fourth bowl | last pot | last pan | last tray | last tin | last bowl | final pot | final pan | final tray | final tin | final bowl | for this one | with this one | next thing | and last thing | now this one | now this fella | this one here | the other thing | now onto the | one down | two down | three down | that's one done | that's two done | what else have we got
 
 @tag RETURN

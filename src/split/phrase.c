@@ -129,7 +129,7 @@ static bool numbers_pieces(const struct recording *r, const struct sentence *s,
                            const struct match *m)
 {
     const struct entry *e = r->words.at[m->words.first].entry;
-    if (!e || !(e->marks & MARK_OF(order)))
+    if (!e || e->tag != TAG_OPENER || !(e->marks & MARK_OF(counts)))
         return false;
     for (size_t i = s->first; i < m->words.first; i++) {
         const struct word *w = &r->words.at[i];

@@ -92,6 +92,11 @@ static enum beginning find_beginning(const struct recording *r, const struct sen
     }
 }
 
+static bool is_marked(const struct word *w, uint64_t mark)
+{
+    return w->entry && w->entry->marks & mark;
+}
+
 /* Words by which a sentence turns to something, or goes on with it. */
 void read_turn(const struct recording *r, const struct sentence *s, struct feature *f)
 {
@@ -101,16 +106,17 @@ void read_turn(const struct recording *r, const struct sentence *s, struct featu
     find_first_thing(r, s, f);
     f->beginning = find_beginning(r, s);
     f->turns = r->words.at[head].tag == TAG_SO;
-    f->follows = f->turns && first->entry && first->entry->marks & MARK_OF(follows);
+    f->follows = f->turns && first->entry && first->entry->marks & MARK_OF(again);
     f->heading = is_heading(r, s);
     f->goes_on = r->words.at[head].tag == TAG_AND;
     for (size_t i = s->first; i <= s->last; i++) {
         const struct word *w = &r->words.at[i];
         f->meanwhile |= w->tag == TAG_MEANWHILE && i < s->first + MEANWHILE_WORDS;
         f->vessel |= w->tag == TAG_VESSEL && i > s->first;
-        f->order |=
-            w->entry && w->entry->marks & MARK_OF(order) && i < s->first + ORDER_WORDS && !acted;
-        f->points |= w->entry && w->entry->marks & MARK_OF(points) && i < s->first + POINT_WORDS;
+        f->order |= w->tag == TAG_OPENER && is_marked(w, MARK_OF(counts))
+                    && i < s->first + ORDER_WORDS && !acted;
+        f->points |= (w->tag == TAG_THE || w->tag == TAG_THERE) && is_marked(w, MARK_OF(strong))
+                     && i < s->first + POINT_WORDS;
         f->vessel_first |= w->tag == TAG_VESSEL && i < s->first + VESSEL_WORDS && !acted;
         acted |= w->tag == TAG_ACTION || w->tag == TAG_FOOD || w->tag == TAG_IT;
         food |= w->tag == TAG_FOOD || w->tag == TAG_DISH;

@@ -56,6 +56,8 @@ bool check_recipes(struct recording *r, const struct pack *k, const struct ingre
         return false;
     for (size_t i = 0; i < r->dishes.count; i++) {
         look_at(c, i);
+        find_unmeasured(c);
+        find_dusting(c);
         find_missing(c);
         find_misheard(c);
         find_unused(c);

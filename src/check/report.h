@@ -82,6 +82,8 @@ bool said_with(const struct checker *c, const char *set, struct span words);
 bool in_dish(const struct checker *c, size_t word);
 
 /* One file a family. Each looks at c->dish. */
+void find_unmeasured(struct checker *c);
+void find_dusting(struct checker *c);
 void find_missing(struct checker *c);
 void find_misheard(struct checker *c);
 void find_unused(struct checker *c);

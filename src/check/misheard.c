@@ -46,53 +46,14 @@ static void find_cut_off(struct checker *c, const struct sentence *s)
     }
 }
 
-/* Talk so near a dish is told with it: a caption is to be mended wherever a border was drawn. */
-#define BESIDE_WORDS 60
-
-/* How far the word is from the dish's stretches; 0 inside. */
-static size_t words_from(const struct dish *d, size_t word)
-{
-    size_t least = SIZE_MAX;
-    for (size_t i = 0; i < d->spans.count; i++) {
-        struct span s = d->spans.at[i];
-        size_t far = word < s.first ? s.first - word : word > s.last ? word - s.last : 0;
-        least = far < least ? far : least;
-    }
-    return least;
-}
-
-/* Whether no dish is nearer to the word: the later one of two as near, since talk leads up to a
- * dish. */
-static bool nearest(const struct checker *c, size_t word)
-{
-    size_t own = words_from(c->dish, word);
-    for (size_t i = 0; i < c->r->dishes.count; i++) {
-        size_t far = words_from(&c->r->dishes.at[i], word);
-        if (far < own || (far == own && i > c->number))
-            return false;
-    }
-    return own <= BESIDE_WORDS;
-}
-
-/* Words that no dish has, before or behind this one. */
-static void find_beside(struct checker *c, struct span talk)
-{
-    for (size_t i = talk.first; i < talk.last; i++) {
-        const struct entry *heard = c->r->words.at[i].heard_as;
-        size_t end = heard ? heard_last(c->r, i, talk.last - 1) : i;
-        if (heard && nearest(c, i))
-            report_heard(c, (struct span){i, end});
-        i = end;
-    }
-}
-
 void find_misheard(struct checker *c)
 {
-    struct span around = talk_around(c);
+    struct span beside[2];
+    size_t count = beside_parts(c, beside);
     for (size_t i = 0; i < c->parts.count; i++)
         find_heard(c, c->parts.at[i]);
-    find_beside(c, (struct span){around.first, c->dish->words.first});
-    find_beside(c, (struct span){c->dish->words.last + 1, around.last + 1});
+    for (size_t i = 0; i < count; i++)
+        find_heard(c, beside[i]);
     for (size_t i = 0; i < c->r->sentences.count; i++)
         if (in_dish(c, c->r->sentences.at[i].first))
             find_cut_off(c, &c->r->sentences.at[i]);

@@ -171,3 +171,84 @@ bool said_with(const struct checker *c, const char *set, struct span words)
     struct span where;
     return s && said_find(&c->sayings, c->r, set, (struct span){s->first, s->last}, &where);
 }
+
+/* Whether another line that may be the same food says how much: "chicken" after "eight chicken
+ * thighs", "peaches" after "three ripe peaches". */
+bool amount_elsewhere(const struct dish *d, const struct ingredient *line)
+{
+    for (size_t i = 0; i < d->ingredients.count; i++) {
+        const struct ingredient *other = &d->ingredients.at[i];
+        if (other != line && (other->amount.known || other->to_taste)
+            && (text_equal(other->kind, line->kind)
+                || text_share_part(other->food, line->food, ' ')))
+            return true;
+    }
+    return false;
+}
+
+/* "The turkey" where another dish has two pounds of it: what lies between dishes is spoken of as
+ * known. */
+bool known_elsewhere(const struct checker *c, const struct ingredient *line)
+{
+    size_t first = line->words.first;
+    if (c->r->words.at[first].tag != TAG_THE
+        && (!first || c->r->words.at[first - 1].tag != TAG_THE))
+        return false;
+    for (size_t i = 0; i < c->r->dishes.count; i++)
+        if (i != c->number && amount_elsewhere(&c->r->dishes.at[i], line))
+            return true;
+    return false;
+}
+
+/* Talk so near a dish is told with it. */
+#define BESIDE_WORDS 60
+
+/* How far the word is from the dish's stretches; 0 inside. */
+static size_t words_from(const struct dish *d, size_t word)
+{
+    size_t least = SIZE_MAX;
+    for (size_t i = 0; i < d->spans.count; i++) {
+        struct span s = d->spans.at[i];
+        size_t far = word < s.first ? s.first - word : word > s.last ? word - s.last : 0;
+        least = far < least ? far : least;
+    }
+    return least;
+}
+
+/* Whether no dish is nearer to the word: the later one of two as near, since talk leads up to a
+ * dish. */
+static bool nearest(const struct checker *c, size_t word)
+{
+    size_t own = words_from(c->dish, word);
+    for (size_t i = 0; i < c->r->dishes.count; i++) {
+        size_t far = words_from(&c->r->dishes.at[i], word);
+        if (far < own || (far == own && i > c->number))
+            return false;
+    }
+    return own <= BESIDE_WORDS;
+}
+
+/* Cuts the words that are not nearest to this dish off both ends; false where none are left. */
+static bool keep_nearest(const struct checker *c, struct span *part)
+{
+    while (part->first <= part->last && !nearest(c, part->first))
+        part->first++;
+    while (part->first <= part->last && part->last && !nearest(c, part->last))
+        part->last--;
+    return part->first <= part->last;
+}
+
+size_t beside_parts(const struct checker *c, struct span parts[2])
+{
+    struct span around = talk_around(c), own = c->dish->words;
+    size_t count = 0;
+    if (own.first > around.first) {
+        parts[count] = (struct span){around.first, own.first - 1};
+        count += keep_nearest(c, &parts[count]);
+    }
+    if (own.last < around.last) {
+        parts[count] = (struct span){own.last + 1, around.last};
+        count += keep_nearest(c, &parts[count]);
+    }
+    return count;
+}

@@ -76,6 +76,14 @@ double amount_in(const struct checker *c, const struct amount *amount, struct te
                  struct text unit);
 /* The dish's words, and those around it that no dish has: talk there may be of this one. */
 struct span talk_around(const struct checker *c);
+/* Talk before and behind the dish that no dish has and that is nearest to this one; how many. */
+size_t beside_parts(const struct checker *c, struct span parts[2]);
+/* Whether another line of the dish that may be the same food says how much: "chicken" after "eight
+ * chicken thighs". */
+bool amount_elsewhere(const struct dish *d, const struct ingredient *line);
+/* "The turkey" where another dish has two pounds of it: what lies between dishes is spoken of as
+ * known. The line must be spoken, not the cook's own. */
+bool known_elsewhere(const struct checker *c, const struct ingredient *line);
 /* Whether one of the set is said in the sentence of these words. */
 bool said_with(const struct checker *c, const char *set, struct span words);
 /* Whether the word belongs to c->dish. */

@@ -4,20 +4,6 @@
 #include "check/report.h"
 #include "match/capture.h"
 
-/* Whether another line that may be the same food says how much: "chicken" after "eight chicken
- * thighs", "peaches" after "three ripe peaches". */
-static bool amount_elsewhere(const struct dish *d, const struct ingredient *line)
-{
-    for (size_t i = 0; i < d->ingredients.count; i++) {
-        const struct ingredient *other = &d->ingredients.at[i];
-        if (other != line && (other->amount.known || other->to_taste)
-            && (text_equal(other->kind, line->kind)
-                || text_share_part(other->food, line->food, ' ')))
-            return true;
-    }
-    return false;
-}
-
 /* "Two teaspoons of salt and oregano", "And vanilla.": named in a row of amounts, or alone in its
  * sentence. */
 #define LIST_WORDS 3
@@ -91,21 +77,6 @@ static bool is_place(const struct checker *c, const struct ingredient *line)
             return true;
         before.first = where.first + 1;
     }
-    return false;
-}
-
-/* "The turkey" where another dish has two pounds of it: what lies between dishes is spoken of as
- * known. */
-static bool known_elsewhere(const struct checker *c, const struct ingredient *line)
-{
-    size_t first = line->words.first;
-    if (!food_word(c, line)
-        || (c->r->words.at[first].tag != TAG_THE
-            && (!first || c->r->words.at[first - 1].tag != TAG_THE)))
-        return false;
-    for (size_t i = 0; i < c->r->dishes.count; i++)
-        if (i != c->number && amount_elsewhere(&c->r->dishes.at[i], line))
-            return true;
     return false;
 }
 

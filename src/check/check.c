@@ -65,6 +65,7 @@ bool check_recipes(struct recording *r, const struct pack *k, const struct ingre
         find_unsafe(c);
         find_implausible(c);
         find_editorial(c);
+        find_stumbles(c);
         find_ambiguous(c);
         find_unlike_list(c);
     }

@@ -44,12 +44,18 @@ static void find_temperature(struct checker *c, uint64_t marks, const char *of)
     }
 }
 
+/* Words that carry a step on stand so near to it. */
+#define CARRY_WORDS 12
+
 /* A time or a sign of doneness in the step, or in the one that carries it on. */
 static bool has_end(const struct dish *d, size_t i)
 {
-    for (size_t n = i; n < d->steps.count && n <= i + 1; n++)
-        if (d->steps.at[n].durations.count || d->steps.at[n].until.length)
+    for (size_t n = i; n < d->steps.count && n <= i + 1; n++) {
+        const struct step *s = &d->steps.at[n];
+        bool near = n == i || s->words.first <= d->steps.at[i].words.last + CARRY_WORDS;
+        if (near && (s->durations.count || s->until.length))
             return true;
+    }
     return false;
 }
 

@@ -99,6 +99,7 @@ void find_contradictions(struct checker *c);
 void find_unsafe(struct checker *c);
 void find_implausible(struct checker *c);
 void find_editorial(struct checker *c);
+void find_stumbles(struct checker *c);
 void find_ambiguous(struct checker *c);
 void find_unlike_list(struct checker *c);
 

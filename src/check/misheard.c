@@ -48,12 +48,10 @@ static void find_cut_off(struct checker *c, const struct sentence *s)
 
 void find_misheard(struct checker *c)
 {
-    struct span beside[2];
-    size_t count = beside_parts(c, beside);
     for (size_t i = 0; i < c->parts.count; i++)
         find_heard(c, c->parts.at[i]);
-    for (size_t i = 0; i < count; i++)
-        find_heard(c, beside[i]);
+    for (size_t i = 0; i < c->beside_count; i++)
+        find_heard(c, c->beside[i]);
     for (size_t i = 0; i < c->r->sentences.count; i++)
         if (in_dish(c, c->r->sentences.at[i].first))
             find_cut_off(c, &c->r->sentences.at[i]);

@@ -135,22 +135,6 @@ static bool taken(const struct recording *r, size_t first, size_t last)
     return false;
 }
 
-void look_at(struct checker *c, size_t dish)
-{
-    c->number = dish;
-    c->dish = &c->r->dishes.at[dish];
-    c->parts.count = 0;
-    for (size_t i = 0; i < c->dish->spans.count; i++) {
-        struct span s = c->dish->spans.at[i];
-        struct span *before = c->parts.count ? &c->parts.at[c->parts.count - 1] : NULL;
-        if (before && s.first > before->last
-            && (s.first == before->last + 1 || !taken(c->r, before->last + 1, s.first - 1)))
-            before->last = s.last;
-        else
-            *LIST_ADD(c->r->arena, &c->parts) = s;
-    }
-}
-
 struct span talk_around(const struct checker *c)
 {
     struct span around = {0, c->r->words.count - 1};
@@ -163,41 +147,6 @@ struct span talk_around(const struct checker *c)
                 around.last = s.first - 1;
         }
     return around;
-}
-
-bool said_with(const struct checker *c, const char *set, struct span words)
-{
-    const struct sentence *s = sentence_of(c->r, words.first);
-    struct span where;
-    return s && said_find(&c->sayings, c->r, set, (struct span){s->first, s->last}, &where);
-}
-
-/* Whether another line that may be the same food says how much: "chicken" after "eight chicken
- * thighs", "peaches" after "three ripe peaches". */
-bool amount_elsewhere(const struct dish *d, const struct ingredient *line)
-{
-    for (size_t i = 0; i < d->ingredients.count; i++) {
-        const struct ingredient *other = &d->ingredients.at[i];
-        if (other != line && (other->amount.known || other->to_taste)
-            && (text_equal(other->kind, line->kind)
-                || text_share_part(other->food, line->food, ' ')))
-            return true;
-    }
-    return false;
-}
-
-/* "The turkey" where another dish has two pounds of it: what lies between dishes is spoken of as
- * known. */
-bool known_elsewhere(const struct checker *c, const struct ingredient *line)
-{
-    size_t first = line->words.first;
-    if (c->r->words.at[first].tag != TAG_THE
-        && (!first || c->r->words.at[first - 1].tag != TAG_THE))
-        return false;
-    for (size_t i = 0; i < c->r->dishes.count; i++)
-        if (i != c->number && amount_elsewhere(&c->r->dishes.at[i], line))
-            return true;
-    return false;
 }
 
 /* Talk so near a dish is told with it. */
@@ -238,17 +187,70 @@ static bool keep_nearest(const struct checker *c, struct span *part)
     return part->first <= part->last;
 }
 
-size_t beside_parts(const struct checker *c, struct span parts[2])
+/* Talk there may be of the dish, though no dish has it. */
+static void find_beside(struct checker *c)
 {
     struct span around = talk_around(c), own = c->dish->words;
-    size_t count = 0;
-    if (own.first > around.first) {
-        parts[count] = (struct span){around.first, own.first - 1};
-        count += keep_nearest(c, &parts[count]);
+    struct span parts[2] = {
+        {own.first > around.first + BESIDE_WORDS ? own.first - BESIDE_WORDS : around.first,
+         own.first ? own.first - 1 : 0},
+        {own.last + 1,
+         own.last + BESIDE_WORDS < around.last ? own.last + BESIDE_WORDS : around.last}};
+    c->beside_count = 0;
+    for (size_t i = 0; i < 2; i++)
+        if ((i || own.first > around.first) && parts[i].last < c->r->words.count
+            && keep_nearest(c, &parts[i]))
+            c->beside[c->beside_count++] = parts[i];
+}
+
+void look_at(struct checker *c, size_t dish)
+{
+    c->number = dish;
+    c->dish = &c->r->dishes.at[dish];
+    c->parts.count = 0;
+    for (size_t i = 0; i < c->dish->spans.count; i++) {
+        struct span s = c->dish->spans.at[i];
+        struct span *before = c->parts.count ? &c->parts.at[c->parts.count - 1] : NULL;
+        if (before && s.first > before->last
+            && (s.first == before->last + 1 || !taken(c->r, before->last + 1, s.first - 1)))
+            before->last = s.last;
+        else
+            *LIST_ADD(c->r->arena, &c->parts) = s;
     }
-    if (own.last < around.last) {
-        parts[count] = (struct span){own.last + 1, around.last};
-        count += keep_nearest(c, &parts[count]);
+    find_beside(c);
+}
+
+bool said_with(const struct checker *c, const char *set, struct span words)
+{
+    const struct sentence *s = sentence_of(c->r, words.first);
+    struct span where;
+    return s && said_find(&c->sayings, c->r, set, (struct span){s->first, s->last}, &where);
+}
+
+/* Whether another line that may be the same food says how much: "chicken" after "eight chicken
+ * thighs", "peaches" after "three ripe peaches". */
+bool amount_elsewhere(const struct dish *d, const struct ingredient *line)
+{
+    for (size_t i = 0; i < d->ingredients.count; i++) {
+        const struct ingredient *other = &d->ingredients.at[i];
+        if (other != line && (other->amount.known || other->to_taste)
+            && (text_equal(other->kind, line->kind)
+                || text_share_part(other->food, line->food, ' ')))
+            return true;
     }
-    return count;
+    return false;
+}
+
+/* "The turkey" where another dish has two pounds of it: what lies between dishes is spoken of as
+ * known. */
+bool known_elsewhere(const struct checker *c, const struct ingredient *line)
+{
+    size_t first = line->words.first;
+    if (c->r->words.at[first].tag != TAG_THE
+        && (!first || c->r->words.at[first - 1].tag != TAG_THE))
+        return false;
+    for (size_t i = 0; i < c->r->dishes.count; i++)
+        if (i != c->number && amount_elsewhere(&c->r->dishes.at[i], line))
+            return true;
+    return false;
 }

@@ -218,12 +218,10 @@ static void check_none(struct checker *c, const struct safety_rule *rule,
  */
 static void listen_everywhere(struct checker *c, const struct safety_rule *rule)
 {
-    struct span beside[2];
-    size_t count = beside_parts(c, beside);
     for (size_t i = 0; i < c->parts.count; i++)
         listen(c, rule, c->parts.at[i]);
-    for (size_t i = 0; i < count; i++)
-        listen(c, rule, beside[i]);
+    for (size_t i = 0; i < c->beside_count; i++)
+        listen(c, rule, c->beside[i]);
 }
 
 void find_unsafe(struct checker *c)

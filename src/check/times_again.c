@@ -96,30 +96,39 @@ static const struct match *own_other(const match_list *own, const struct match *
 
 /* A time that looks back, in this dish's words or where it is named. Where it is named, only its
  * own times count; else another dish may be meant. */
-static void check_spent(struct checker *c, const match_list *own, const struct match *time)
+static void check_spent(struct checker *c, const match_list *own, const struct spent *spent)
 {
-    if (!looks_back(c, "recap_time", time->words) || said_with(c, "total", time->words))
+    const struct match *time = spent->time;
+    bool named = spent->dish != NO_DISH;
+    if (named ? spent->dish != c->number : !in_dish(c, time->words.first) || time_said(c, time))
         return;
-    size_t named = dish_named(c, time->words);
-    if (named == NO_DISH ? !in_dish(c, time->words.first) || time_said(c, time)
-                         : named != c->number)
-        return;
-    const struct match *other = own_other(own, time, named != NO_DISH);
+    const struct match *other = own_other(own, time, named);
     if (other)
         REPORT(c, said_otherwise, subject_words(c, time->words), said_words(c->r, other->words));
+}
+
+static void list_spent(struct checker *c)
+{
+    for (size_t i = 0; i < c->r->matches.count; i++) {
+        const struct match *m = &c->r->matches.at[i];
+        if (m->rule->kind == RULE_duration && ratio_finite(m->low)
+            && !(c->r->words.at[m->words.last].scope & NOT_SPENT)
+            && looks_back(c, "recap_time", m->words) && !said_with(c, "total", m->words))
+            *LIST_ADD(c->r->arena, &c->spent) = (struct spent){m, dish_named(c, m->words)};
+    }
+    c->spent_known = true;
 }
 
 static void find_spent(struct checker *c)
 {
     match_list own = {0};
+    if (!c->spent_known)
+        list_spent(c);
+    if (!c->spent.count)
+        return;
     add_matches(c, RULE_duration, NOT_SPENT, &own);
-    for (size_t i = 0; i < c->r->matches.count && own.count; i++) {
-        const struct match *m = &c->r->matches.at[i];
-        if (m->rule->kind == RULE_duration && ratio_finite(m->low)
-            && m->words.first > own.at[0]->words.first
-            && !(c->r->words.at[m->words.last].scope & NOT_SPENT))
-            check_spent(c, &own, m);
-    }
+    for (size_t i = 0; i < c->spent.count && own.count; i++)
+        check_spent(c, &own, &c->spent.at[i]);
 }
 
 void find_times_again(struct checker *c)

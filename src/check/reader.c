@@ -110,7 +110,7 @@ static void find_no_state(struct checker *c)
             last = s;
     }
     if (last && last != &c->dish->steps.at[c->dish->steps.count - 1])
-        REPORT_PLAIN(c, no_state, subject_step(c->r, last));
+        REPORT(c, no_state, subject_step(c->r, last), said_words(c->r, last->words));
 }
 
 /* ---- pieces that do not go round */

@@ -227,6 +227,22 @@ bool said_with(const struct checker *c, const char *set, struct span words)
     return s && said_find(&c->sayings, c->r, set, (struct span){s->first, s->last}, &where);
 }
 
+/* Whether all words of `part` are among those of `whole`. */
+static bool words_within(struct text part, struct text whole)
+{
+    struct text word;
+    while (text_part(&part, ' ', &word))
+        if (!text_share_part(word, whole, ' '))
+            return false;
+    return true;
+}
+
+/* "Beer" and "brown beer" may be one food, "chili oil" and "sesame oil" are two. */
+static bool one_names_both(struct text a, struct text b)
+{
+    return words_within(a, b) || words_within(b, a);
+}
+
 /* Whether another line that may be the same food says how much: "chicken" after "eight chicken
  * thighs", "peaches" after "three ripe peaches". */
 bool amount_elsewhere(const struct dish *d, const struct ingredient *line)
@@ -234,8 +250,7 @@ bool amount_elsewhere(const struct dish *d, const struct ingredient *line)
     for (size_t i = 0; i < d->ingredients.count; i++) {
         const struct ingredient *other = &d->ingredients.at[i];
         if (other != line && (other->amount.known || other->to_taste)
-            && (text_equal(other->kind, line->kind)
-                || text_share_part(other->food, line->food, ' ')))
+            && (text_equal(other->kind, line->kind) || one_names_both(other->food, line->food)))
             return true;
     }
     return false;

@@ -129,7 +129,7 @@ static bool measured(const struct checker *c, const struct ingredient *line)
     for (size_t i = line->id; i > 1 && i + NEXT_WORDS > line->id; i--) {
         if (c->r->words.at[i].tag == TAG_OF)
             return c->r->words.at[i - 1].tag == TAG_UNIT;
-        if (c->r->words.at[i].after >= AFTER_COMMA && i < line->id)
+        if (i < line->id && c->r->words.at[i].after >= AFTER_COMMA)
             return false;
         if (i < line->id && c->r->words.at[i].tag == TAG_FOOD)
             return false;

@@ -133,6 +133,7 @@ bool build_recipes(struct recording *r, const struct pack *k, struct problems *p
         for (size_t n = 0; n < r->sentences.count; n++)
             if (is_inside(b.dish, &r->sentences.at[n]))
                 read_sentence(&b, &r->sentences.at[n]);
+        settle_steps(&b);
         drop_questions(b.dish);
         write_steps(&b);
     }

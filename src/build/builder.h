@@ -12,6 +12,9 @@ struct phrasal_row {
 };
 typedef LIST(struct phrasal_row) phrasal_list;
 
+/* One step is one tight group of actions. */
+#define STEP_ACTIONS 3
+
 struct builder {
     struct recording *r;
     const struct pack *k;
@@ -36,6 +39,7 @@ struct builder {
     size_t last_line;  /* index + 1 of the last ingredient spoken of; 0 for none */
     bool yield_sure;   /* the dish's yield was said as one, not only counted */
     size_t list_step;  /* index + 1 of the dish's last step when it only lists foods; else 0 */
+    double list_end;   /* seconds: when that list's last food was named */
     const struct match *each; /* "a teaspoon each of": holds for the foods that follow */
 };
 
@@ -62,6 +66,8 @@ struct ingredient *find_food(struct builder *b, const struct entry *food, struct
 
 /* Steps, durations and temperatures of the sentence in b->chunks. */
 void build_steps(struct builder *b);
+/* After the last sentence: a list of foods that no verb took up. */
+void settle_steps(struct builder *b);
 /* The dish's yield, from the phrase matches of its sentences. */
 void build_yield(struct builder *b);
 

@@ -118,6 +118,16 @@ static bool is_done_by_thing(const struct builder *b, size_t i, uint64_t marks)
            || (marks & (MARK_OF(boils) | MARK_OF(fries)) && says_how_long(b));
 }
 
+/* "Wash them wash them", "slit it, wash it": an order with its object behind a thing or a comma,
+ * not what that thing does. */
+static bool is_order(const struct builder *b, size_t i)
+{
+    const struct chunk *before = &b->chunks.at[i - 1];
+    return i > 1 && !is_third_person(b->chunks.at[i].entry) && has_object(b, i)
+           && (before->tag == TAG_OTHER || before->tag == TAG_IT)
+           && !text_equal(b->r->words.at[before->last].key, step_word(b->k, "subject"));
+}
+
 /* Whether the verb in chunk `i` tells what to do. */
 static bool is_instruction(const struct builder *b, size_t i)
 {
@@ -129,9 +139,12 @@ static bool is_instruction(const struct builder *b, size_t i)
         return false;
     struct phrasal split;
     if (find_phrasal(b, i, &split))
-        return before != TAG_TO && before != TAG_OF;
+        return split.action.length && before != TAG_TO && before != TAG_OF;
     if (is_weak(b, marks) || is_quality(b, i, before) || is_participle(b, i))
         return false;
+    if (i && b->r->words.at[b->chunks.at[i - 1].last].after == AFTER_COMMA
+        && !is_third_person(c->entry))
+        before = TAG_SO;
     const struct chunk *lead = before_subject(b, i);
     if (before == TAG_MEANWHILE && b->chunks.at[i - 1].first < b->chunks.at[i - 1].last
         && b->r->words.at[b->chunks.at[i - 1].last].after < AFTER_COMMA)
@@ -145,19 +158,21 @@ static bool is_instruction(const struct builder *b, size_t i)
     if (before == TAG_THE && !(lead && lead->tag == TAG_ACTION))
         return is_that(b, &b->chunks.at[i - 1]) && is_done_by_thing(b, i, marks);
     if (before == TAG_TO || before == TAG_THE || before == TAG_ARTICLE || before == TAG_OF
-        || before == TAG_AMOUNT || before == TAG_VAGUE)
+        || before == TAG_AMOUNT || before == TAG_VAGUE || before == TAG_EATER)
         return false;
     if (before == TAG_IT || before == TAG_OTHER)
         return marks
-               & (MARK_OF(puts) | MARK_OF(heats) | MARK_OF(ovens) | MARK_OF(waits) | MARK_OF(boils)
-                  | MARK_OF(mixes));
+                   & (MARK_OF(puts) | MARK_OF(heats) | MARK_OF(ovens) | MARK_OF(waits)
+                      | MARK_OF(boils) | MARK_OF(mixes))
+               || is_order(b, i);
     return true;
 }
 
-/* "It gets rolled in sugar": what stands before the participle. */
-static bool is_passive(const struct builder *b, const struct chunk *c)
+/* "It gets rolled in sugar", "the vegetables get divided": what stands before the participle. */
+static bool is_passive(const struct builder *b, size_t i)
 {
-    return c->tag == TAG_ACTION && c->entry && is_third_person(c->entry)
+    const struct chunk *c = &b->chunks.at[i];
+    return c->tag == TAG_ACTION && c->entry && (is_third_person(c->entry) || is_thing_before(b, i))
            && text_equal(entry_value(c->entry), step_word(b->k, "passive"));
 }
 
@@ -174,7 +189,7 @@ static bool is_going_on(const struct builder *b, size_t i)
     const struct chunk *before = &b->chunks.at[i - 1];
     if (before->tag == TAG_HAVE && c->tag == TAG_DONE)
         return true;
-    if (c->tag == TAG_DONE && is_passive(b, before))
+    if (c->tag == TAG_DONE && is_passive(b, i - 1))
         return true;
     if (c->tag == TAG_DOING && (before->tag == TAG_THERE || before->tag == TAG_BE))
         return chunk_marks(c) & (MARK_OF(puts) | MARK_OF(takes)); /* "that's coming out" */

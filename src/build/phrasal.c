@@ -5,6 +5,9 @@
 /* A particle farther behind its verb than this belongs to something else. */
 #define PARTICLE_CHUNKS 6
 
+/* "Wash your hands": nothing for a recipe; "wash the rice in a bowl" is. */
+#define NOTHING_CHUNKS 2
+
 static bool is_cell(struct text cell, struct text said)
 {
     return text_equal(cell, said) || text_is(cell, "*");
@@ -20,7 +23,8 @@ static size_t find_particle(const struct builder *b, size_t i, struct text parti
         const struct chunk *c = &b->chunks.at[n];
         if (b->r->words.at[b->chunks.at[n - 1].last].after == AFTER_COMMA)
             return 0;
-        seen |= c->entry && text_equal(entry_value(c->entry), object);
+        seen |= (c->entry && text_equal(entry_value(c->entry), object))
+                || text_equal(b->r->words.at[c->last].key, object);
         if (seen && text_equal(b->r->words.at[c->last].key, particle))
             return n;
         if (c->tag == TAG_ACTION || c->tag == TAG_SO || c->tag == TAG_UNTIL || c->tag == TAG_ME
@@ -96,6 +100,17 @@ static bool find_food_phrasal(const struct builder *b, size_t i, struct phrasal 
     return false;
 }
 
+/* "With the lid on", "leave the lid on": how it stays, not what is done with it. */
+static bool stays(const struct builder *b, size_t i)
+{
+    while (i && b->chunks.at[i - 1].tag == TAG_THE)
+        i--;
+    const struct chunk *c = i ? &b->chunks.at[i - 1] : NULL;
+    return c
+           && (c->tag == TAG_WITH
+               || (c->tag == TAG_ACTION && chunk_marks(c) & (MARK_OF(idle) | MARK_OF(light))));
+}
+
 bool find_phrasal(const struct builder *b, size_t i, struct phrasal *out)
 {
     const struct chunk *c = &b->chunks.at[i];
@@ -109,13 +124,16 @@ bool find_phrasal(const struct builder *b, size_t i, struct phrasal *out)
     struct text head = entry_value(c->entry);
     for (size_t n = 0; n < b->phrasals.count; n++) {
         const struct phrasal_row *row = &b->phrasals.at[n];
-        if (!text_is(row->kind, verb ? "verb" : "thing") || !is_cell(row->head, head))
+        if (!text_is(row->kind, verb ? "verb" : "thing") || !is_cell(row->head, head)
+            || (!verb && stays(b, i)))
             continue;
         struct text any = TEXT_OF("*");
         size_t at =
             find_particle(b, i, row->particle, has_subject(b, i, row->object) ? any : row->object);
-        if (at) {
-            *out = (struct phrasal){row->action, at, !text_is(row->object, "*")};
+        bool none = text_is(row->action, "-");
+        if (at && !(none && at > i + NOTHING_CHUNKS)) {
+            *out =
+                (struct phrasal){none ? TEXT_EMPTY : row->action, at, !text_is(row->object, "*")};
             return true;
         }
     }

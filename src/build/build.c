@@ -122,7 +122,7 @@ bool build_recipes(struct recording *r, const struct pack *k, struct problems *p
     (void) p;
     const char scale = recording_scale(r, k);
     const bool drops = drops_units(r);
-    const phrasal_list phrasals = phrasals_load(r->arena, k);
+    const struct phrasals phrasals = phrasals_load(r->arena, k);
     for (size_t i = 0; i < r->dishes.count; i++) {
         struct builder b = {.r = r,
                             .k = k,

@@ -8,9 +8,18 @@
 
 /* A row of the pack's table `phrasal`. */
 struct phrasal_row {
-    struct text kind, head, particle, object, action;
+    struct text head, particle, object, action;
+    uint64_t shape; /* of its head, as text_shape() has it */
 };
 typedef LIST(struct phrasal_row) phrasal_list;
+
+/* The table, by kind: "verb", "thing", "food". */
+struct phrasals {
+    struct phrasal_kind {
+        phrasal_list rows;
+        uint64_t shapes; /* of all heads */
+    } verbs, things, foods;
+};
 
 /* One step is one tight group of actions. */
 #define STEP_ACTIONS 3
@@ -18,7 +27,7 @@ typedef LIST(struct phrasal_row) phrasal_list;
 struct builder {
     struct recording *r;
     const struct pack *k;
-    phrasal_list phrasals;
+    struct phrasals phrasals;
     struct dish *dish;
     const struct sentence *sentence; /* the one being read */
     struct chunks chunks;            /* of that sentence */

@@ -121,6 +121,9 @@ static size_t earlier(size_t a, size_t b)
 static size_t find_pan_heat(const struct builder *b)
 {
     size_t heat = find_done(b, TAG_HEAT), vessel = find_done(b, TAG_VESSEL);
+    if (vessel != NOWHERE && find_done(b, TAG_DURATION) != NOWHERE
+        && !(chunk_marks(&b->chunks.at[vessel]) & MARK_OF(wet)))
+        return NOWHERE; /* "lid on, ten minutes on low" */
     bool before =
         b->pan && heat != NOWHERE && b->pan_at < b->sentence->first
         && b->r->words.at[b->sentence->first].start - b->r->words.at[b->pan_at].end < NEAR_SECONDS

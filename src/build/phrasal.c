@@ -118,6 +118,19 @@ static bool stays(const struct builder *b, size_t i)
                || (c->tag == TAG_ACTION && chunk_marks(c) & (MARK_OF(idle) | MARK_OF(light))));
 }
 
+/* Whether the thing in chunk `i` is what a verb is done to. */
+static bool is_object(const struct builder *b, size_t i)
+{
+    if (b->chunks.at[i].tag == TAG_ACTION || b->chunks.at[i].tag == TAG_DOING)
+        return false;
+    while (i
+           && (b->chunks.at[i - 1].tag == TAG_THE || b->chunks.at[i - 1].tag == TAG_SIZE
+               || b->chunks.at[i - 1].tag == TAG_ARTICLE || b->chunks.at[i - 1].tag == TAG_OTHER
+               || b->chunks.at[i - 1].tag == TAG_NUMBER || b->chunks.at[i - 1].tag == TAG_STATE))
+        i--;
+    return i && b->chunks.at[i - 1].tag == TAG_ACTION;
+}
+
 /* Whether the row's other words stand behind chunk `i`. */
 static bool fits(const struct builder *b, size_t i, const struct phrasal_row *row,
                  struct phrasal *out)
@@ -126,6 +139,8 @@ static bool fits(const struct builder *b, size_t i, const struct phrasal_row *ro
     size_t at =
         find_particle(b, i, row->particle, has_subject(b, i, row->object) ? any : row->object);
     bool none = text_is(row->action, "-");
+    if (at && is_object(b, i) && !ends_clause(b, at))
+        return false; /* "put the pan on the scales" */
     if (!at || (none && at > i + NOTHING_CHUNKS))
         return false;
     *out = (struct phrasal){none ? TEXT_EMPTY : row->action, at, !text_is(row->object, "*")};

@@ -128,6 +128,13 @@ static void note_pan(struct builder *b, const struct chunk *c)
     b->pan_at = c->first;
 }
 
+/* Into the oven is a step of its own. */
+static bool is_baking(const struct builder *b, struct text action)
+{
+    const struct entry *e = action_entry(b->k, action);
+    return e && e->marks & MARK_OF(ovens);
+}
+
 /* What one chunk adds to the sentence's step. */
 static struct step *read_chunk(struct builder *b, struct step *open, size_t i, struct text implied)
 {
@@ -138,7 +145,7 @@ static struct step *read_chunk(struct builder *b, struct step *open, size_t i, s
         open = add_action(b, open, c, said);
     if (!implied.length) {
         implied = implied_time(b, i);
-        if (implied.length && !open)
+        if (implied.length && !open && !is_baking(b, implied))
             open = step_of_time(b, i);
     }
     if (implied.length)

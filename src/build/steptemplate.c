@@ -118,6 +118,11 @@ static void go_on(struct writer *w)
 {
     struct prose before = w->p;
     prose_reopen(&w->p);
+    size_t time = find_time(w, w->begin, w->end);
+    if (time < w->end && say_unsaid_time(w, w->begin, time, w->end)) {
+        prose_stop(&w->p);
+        return;
+    }
     prose_comma(&w->p);
     if (say_time(w)) {
         say_until(w);

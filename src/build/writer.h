@@ -36,6 +36,18 @@ bool says_tag(const struct writer *w, size_t begin, size_t end, unsigned char ta
 /* The sentence, clause by clause, each with its verb first. */
 void write_clauses(struct writer *w);
 
+/* steptime.c. The first length of time in the range that is done; `end` when there is none. */
+size_t find_time(const struct writer *w, size_t begin, size_t end);
+/* From where on the words before the time only lead to it: "for", "and give them". */
+size_t lead_of_time(const struct writer *w, size_t begin, size_t time);
+/* "And fry for 5 minutes": the time in chunk `time`, with the range's place and what follows it,
+ * behind the step's first action that takes time and that no verb says; false when there is none.
+ */
+bool say_unsaid_time(struct writer *w, size_t begin, size_t time, size_t end);
+
+/* "Boil it, and that's ten minutes": "for 10 minutes"; false where it is not told so. */
+bool say_told_time(struct writer *w, size_t begin, size_t time, size_t end);
+
 /* stepverb.c. The action that the step has for this verb: its own, or what it means where the dish
  * is. */
 struct text step_action(const struct writer *w, struct text action);
@@ -55,6 +67,8 @@ bool is_food(const struct chunk *c);
 void gather(struct writer *w);
 /* Names them all; none waits any more. */
 void say_pending(struct writer *w);
+/* The same behind the verb that takes them up: "pack the brown sugar". */
+void say_taken(struct writer *w);
 /* Writes those that no verb took up as a sentence of their own. */
 void flush_pending(struct writer *w);
 

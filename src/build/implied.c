@@ -101,9 +101,21 @@ const struct step *step_near(const struct builder *b, size_t i)
     return near ? last : NULL;
 }
 
+/* Foods that are listed this soon one after the other, with talk between, are one list. */
+#define LIST_SECONDS 20.0
+
+static bool list_goes_on(const struct builder *b, size_t line)
+{
+    return b->list_step && b->list_step == b->dish->steps.count && line != NOWHERE
+           && b->r->words.at[b->chunks.at[line].first].start - b->list_end < LIST_SECONDS
+           && text_equal(b->dish->steps.at[b->list_step - 1].group, b->group);
+}
+
 /* One amount after another is one step: nothing when the step before has just put something in. */
 static size_t goes_on(const struct builder *b, size_t line)
 {
+    if (list_goes_on(b, line))
+        return NOWHERE;
     const struct step *last = step_near(b, line);
     struct text add = implied_list(b->k);
     bool adding =

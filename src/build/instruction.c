@@ -124,7 +124,7 @@ static bool is_order(const struct builder *b, size_t i)
 {
     const struct chunk *before = &b->chunks.at[i - 1];
     return i > 1 && !is_third_person(b->chunks.at[i].entry) && has_object(b, i)
-           && (before->tag == TAG_OTHER || before->tag == TAG_IT)
+           && (before->tag == TAG_OTHER || before->tag == TAG_IT || before->tag == TAG_THE)
            && !text_equal(b->r->words.at[before->last].key, step_word(b->k, "subject"));
 }
 
@@ -137,6 +137,10 @@ static bool is_instruction(const struct builder *b, size_t i)
     if (c->tag != TAG_ACTION || c->scope & (SCOPE_NOT_DONE | SCOPE_UNTIL)
         || b->sentence->flags & SENTENCE_QUESTION)
         return false;
+    if (before == TAG_HEDGE && i > 1
+        && (b->chunks.at[i - 2].tag == TAG_ME || b->chunks.at[i - 2].tag == TAG_YOU
+            || b->chunks.at[i - 2].tag == TAG_WILL))
+        before = b->chunks.at[i - 2].tag; /* "I kind of rub it around" */
     struct phrasal split;
     if (find_phrasal(b, i, &split))
         return split.action.length && before != TAG_TO && before != TAG_OF;
@@ -156,7 +160,8 @@ static bool is_instruction(const struct builder *b, size_t i)
     if (is_third_person(c->entry))
         return before != TAG_ME && is_done_by_thing(b, i, marks);
     if (before == TAG_THE && !(lead && lead->tag == TAG_ACTION))
-        return is_that(b, &b->chunks.at[i - 1]) && is_done_by_thing(b, i, marks);
+        return is_that(b, &b->chunks.at[i - 1])
+               && (is_done_by_thing(b, i, marks) || is_order(b, i));
     if (before == TAG_TO || before == TAG_THE || before == TAG_ARTICLE || before == TAG_OF
         || before == TAG_AMOUNT || before == TAG_VAGUE || before == TAG_EATER)
         return false;

@@ -18,12 +18,13 @@ static size_t find_particle(const struct builder *b, size_t i, struct text parti
         const struct chunk *c = &b->chunks.at[n];
         if (b->r->words.at[b->chunks.at[n - 1].last].after == AFTER_COMMA)
             return 0;
-        seen |= (c->entry && text_equal(entry_value(c->entry), object))
-                || text_equal(b->r->words.at[c->last].key, object);
+        bool here = (c->entry && text_equal(entry_value(c->entry), object))
+                    || text_equal(b->r->words.at[c->last].key, object);
+        seen |= here;
         if (seen && text_equal(b->r->words.at[c->last].key, particle))
             return n;
-        if (c->tag == TAG_ACTION || c->tag == TAG_SO || c->tag == TAG_UNTIL || c->tag == TAG_ME
-            || c->tag == TAG_YOU)
+        if ((c->tag == TAG_ACTION && !here) || c->tag == TAG_SO || c->tag == TAG_UNTIL
+            || c->tag == TAG_ME || c->tag == TAG_YOU)
             return 0;
     }
     return 0;

@@ -53,6 +53,16 @@ bool say_told_time(struct writer *w, size_t begin, size_t time, size_t end);
 struct text step_action(const struct writer *w, struct text action);
 void write_verb(struct writer *w, size_t begin, size_t verb, size_t end);
 
+/* steptake.c. Whether chunk `i` is a pronoun: "it", "that" with nothing behind it. */
+bool is_pronoun(const struct writer *w, size_t i, size_t end);
+/* Whether a verb of several words ends in "in", "on": "goes in" is written "add", and then lacks
+ * it.
+ */
+bool is_into(const struct writer *w, size_t verb);
+/* Whether the foods that were listed are what this verb is done to: it names none of its own, and
+ * is one that foods are readied, mixed or cooked by. */
+bool takes_pending(const struct writer *w, size_t subject, size_t verb, size_t end);
+
 /* steprange.c. "so the herbs give up": why, which a recipe keeps. "So", "now", "then" only lead on.
  */
 bool is_reason(const struct writer *w, size_t i);

@@ -59,7 +59,9 @@ static size_t comma_after(const struct recording *r, const struct sentence *s, s
         if (r->words.at[i].after == AFTER_COMMA)
             return i;
         unsigned char tag = word_tag(r, s, i), next = word_tag(r, s, i + 1);
-        bool cook = verb && (next == TAG_YOU || next == TAG_ME);
+        bool cook = verb
+                    && (next == TAG_YOU || next == TAG_ME
+                        || (next == TAG_WILL && r->words.at[i + 1].tag == TAG_INSIDE));
         bool thing = tag == TAG_FOOD || tag == TAG_PART;
         bool subject = tag == TAG_IT || tag == TAG_YOU || tag == TAG_ME || (thing && !verb)
                        || tag == TAG_NOT || tag == TAG_THERE || tag == TAG_WILL || tag == TAG_TO
@@ -141,6 +143,18 @@ static bool list_goes_on(const struct recording *r, const struct sentence *s, si
                || tag == TAG_FRACTION);
 }
 
+/* "My mum always did, and pat it dry": the instruction goes on. */
+static bool order_goes_on(const struct recording *r, const struct sentence *s, size_t comma)
+{
+    size_t and = next_word(r, s, comma), verb = next_word(r, s, and);
+    if (word_tag(r, s, and) != TAG_AND || verb > s->last || !is_base_verb(r, s, verb))
+        return false;
+    if (r->words.at[verb].tag == TAG_INSIDE)
+        return true; /* "pat it dry" */
+    unsigned char object = word_tag(r, s, next_word(r, s, verb));
+    return object == TAG_IT || object == TAG_THE;
+}
+
 /* Another clause with a cook of its own, or "but", ends a story. */
 static size_t story_end(const struct recording *r, const struct sentence *s, size_t i)
 {
@@ -150,7 +164,7 @@ static size_t story_end(const struct recording *r, const struct sentence *s, siz
         unsigned char next = word_tag(r, s, next_word(r, s, i));
         bool comma = r->words.at[i].after == AFTER_COMMA;
         bool other = next == TAG_SO || next == TAG_ME || next == TAG_HAVE
-                     || (comma && list_goes_on(r, s, first, i));
+                     || (comma && (list_goes_on(r, s, first, i) || order_goes_on(r, s, i)));
         bool list = !r->punctuated && next == TAG_AND
                     && line_begins(r, s, next_word(r, s, next_word(r, s, i)))
                     && list_goes_on(r, s, first, i);
@@ -232,6 +246,8 @@ static size_t denial_end(const struct recording *r, const struct sentence *s, st
             continue;
         bool object = w->tag == TAG_IT || w->tag == TAG_FOOD || w->tag == TAG_OTHER;
         bool thing = (next == TAG_IT || next == TAG_THE) && after == TAG_ACTION;
+        if (w->tag == TAG_THE && is_base_verb(r, s, i + 1) && (after == TAG_IT || after == TAG_THE))
+            return i; /* "I don't know about that | drain it" */
         if (object && (next == TAG_YOU || next == TAG_ME || thing || is_base_verb(r, s, i + 1)))
             return i;
     }
@@ -299,11 +315,20 @@ static void mark_verbs(struct recording *r, const struct sentence *s)
     }
 }
 
+/* "They bake for twelve minutes": a sentence with a time is no story. */
+static bool says_how_long(const struct recording *r, const struct sentence *s)
+{
+    for (size_t n = 0; n < s->match_count; n++)
+        if (r->matches.at[s->match_first + n].rule->kind == RULE_duration)
+            return true;
+    return false;
+}
+
 /* "My aunt got married by the sea. They had oysters.": a sentence that begins with "they" goes on
  * with a story. */
 static void go_on_with_story(struct recording *r, struct sentence *s)
 {
-    bool story = s->flags & SENTENCE_STORY;
+    bool story = s->flags & SENTENCE_STORY || says_how_long(r, s);
     const struct sentence *before = s > r->sentences.at ? s - 1 : NULL;
     if (!story && before && before->flags & SENTENCE_STORY && word_tag(r, s, s->first) == TAG_IT
         && !r->words.at[s->first].new_speaker) {

@@ -235,3 +235,14 @@ there			 you'd | we'd | it'd | would | could've | would've | might | may | much 
 like
 # The second reading of a word that begins sentences: "right down".
 right
+
+# Where it goes, with no verb: what is taken off or out, which repair.rules settles.
+@tag OTHER
+@forms none
+@marks
+off the heat
+out onto			out on to | up onto | up on to
+@tag ACTION
+@marks takes
+off the heat	remove
+out onto	remove		out on to | up onto | up on to

@@ -128,6 +128,21 @@ static bool is_order(const struct builder *b, size_t i)
            && !text_equal(b->r->words.at[before->last].key, step_word(b->k, "subject"));
 }
 
+/* "Or it'll stick", "so they set": what would happen, or what for. */
+static bool is_consequence(const struct builder *b, size_t i)
+{
+    const struct chunk *at = b->chunks.at;
+    if (i < 2)
+        return false;
+    size_t or = i - 2;
+    if (at[or].tag != TAG_OR && i > 2 && (at[or].tag == TAG_IT || at[or].tag == TAG_YOU))
+        or = i - 3;
+    if (at[or].tag == TAG_OR && at[i - 1].tag == TAG_WILL)
+        return true;
+    return at[i - 2].tag == TAG_SO && at[i - 1].tag == TAG_IT && at[i].first == at[i].last
+           && !says_how_long(b); /* but "so they go in" */
+}
+
 /* Whether the verb in chunk `i` tells what to do. */
 static bool is_instruction(const struct builder *b, size_t i)
 {
@@ -141,13 +156,16 @@ static bool is_instruction(const struct builder *b, size_t i)
         && (b->chunks.at[i - 2].tag == TAG_ME || b->chunks.at[i - 2].tag == TAG_YOU
             || b->chunks.at[i - 2].tag == TAG_WILL))
         before = b->chunks.at[i - 2].tag; /* "I kind of rub it around" */
+    else if (before == TAG_HEDGE && has_object(b, i)
+             && (i == 1 || b->chunks.at[i - 2].tag == TAG_AND || b->chunks.at[i - 2].tag == TAG_SO))
+        before = TAG_SO; /* "roughly chop the herbs" */
     struct phrasal split;
     if (find_phrasal(b, i, &split))
         return split.action.length && before != TAG_TO && before != TAG_OF;
     if (is_weak(b, marks) || is_quality(b, i, before) || is_participle(b, i))
         return false;
-    if (i && b->r->words.at[b->chunks.at[i - 1].last].after == AFTER_COMMA
-        && !is_third_person(c->entry))
+    bool comma = i && b->r->words.at[b->chunks.at[i - 1].last].after == AFTER_COMMA;
+    if (comma && !is_third_person(c->entry))
         before = TAG_SO;
     const struct chunk *lead = before_subject(b, i);
     if (before == TAG_MEANWHILE && b->chunks.at[i - 1].first < b->chunks.at[i - 1].last
@@ -157,14 +175,21 @@ static bool is_instruction(const struct builder *b, size_t i)
         return false;
     if ((before == TAG_THE || before == TAG_IT) && lead && is_let(b, lead))
         return true;
+    if (is_consequence(b, i) || (before == TAG_THERE && !comma))
+        return false; /* "or it'll stick", "it's open" */
     if (is_third_person(c->entry))
-        return before != TAG_ME && is_done_by_thing(b, i, marks);
+        return before != TAG_ME && (before != TAG_THE || is_that(b, &b->chunks.at[i - 1]))
+               && is_done_by_thing(b, i, marks);
     if (before == TAG_THE && !(lead && lead->tag == TAG_ACTION))
         return is_that(b, &b->chunks.at[i - 1])
                && (is_done_by_thing(b, i, marks) || is_order(b, i));
     if (before == TAG_TO || before == TAG_THE || before == TAG_ARTICLE || before == TAG_OF
         || before == TAG_AMOUNT || before == TAG_VAGUE || before == TAG_EATER)
         return false;
+    if (before == TAG_LINE && !has_object(b, i) && i + 1 < b->chunks.count)
+        return marks
+               & (MARK_OF(puts) | MARK_OF(heats) | MARK_OF(ovens) | MARK_OF(waits) | MARK_OF(boils)
+                  | MARK_OF(mixes));
     if (before == TAG_IT || before == TAG_OTHER)
         return marks
                    & (MARK_OF(puts) | MARK_OF(heats) | MARK_OF(ovens) | MARK_OF(waits)

@@ -21,7 +21,8 @@ static size_t find_particle(const struct builder *b, size_t i, struct text parti
         bool here = (c->entry && text_equal(entry_value(c->entry), object))
                     || text_equal(b->r->words.at[c->last].key, object);
         seen |= here;
-        if (seen && text_equal(b->r->words.at[c->last].key, particle))
+        bool first = c->tag == TAG_OTHER && text_equal(b->r->words.at[c->first].key, particle);
+        if (seen && (first || text_equal(b->r->words.at[c->last].key, particle)))
             return n;
         if ((c->tag == TAG_ACTION && !here) || c->tag == TAG_SO || c->tag == TAG_UNTIL
             || c->tag == TAG_ME || c->tag == TAG_YOU)

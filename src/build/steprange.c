@@ -41,8 +41,9 @@ static bool is_dropped(const struct writer *w, size_t i)
         return true;
     if (c->scope & (SCOPE_UNREAL | SCOPE_INSTEAD | SCOPE_SUPPOSED | SCOPE_NEGATED))
         return true;
-    bool needed =
-        i && (w->b->chunks.at[i - 1].tag == TAG_YOU || w->b->chunks.at[i - 1].tag == TAG_ME);
+    bool needed = i
+                  && (w->b->chunks.at[i - 1].tag == TAG_YOU || w->b->chunks.at[i - 1].tag == TAG_ME
+                      || w->b->chunks.at[i - 1].tag == TAG_OR); /* "or it'll stick" */
     return (c->tag == TAG_WILL && !needed) || c->tag == TAG_SORRY || c->tag == TAG_SO
            || c->tag == TAG_THERE || c->tag == TAG_HAVE || c->tag == TAG_OPENER
            || c->tag == TAG_CLOSER;

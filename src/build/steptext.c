@@ -71,6 +71,9 @@ static void write_plainly(struct writer *w, size_t not_before)
     chunks_make(&b->chunks, b->r, b->sentence);
     if (!find_range(w, not_before))
         return;
+    size_t verb = find_verb(w, w->begin, w->end);
+    if (w->p.length && verb < w->end && b->chunks.at[verb].tag != TAG_ACTION)
+        return; /* "Lid on." is better said as "Cover." */
     struct prose short_text = w->p;
     w->p = (struct prose){.length = 0};
     say_range(w, w->begin, w->end);

@@ -225,7 +225,10 @@ static bool lets(const struct writer *w, size_t begin, size_t subject, size_t ve
 /* The rest of a verb whose words stand apart: what is between them; returns where it goes on. */
 static size_t say_split(struct writer *w, const struct phrasal *p, size_t rest, size_t end)
 {
+    const struct entry *particle = w->b->chunks.at[p->end].entry;
     say_between(w, p->thing ? p->end : rest, p->end);
+    if (particle)
+        prose_word(&w->p, step_text(w->b->k, "rest", entry_words(particle)), false);
     rest = p->end + 1;
     if (rest < end && w->b->chunks.at[rest].tag == TAG_INTO && !is_thing(w, rest + 1, end))
         rest++; /* "back in" */

@@ -3,7 +3,9 @@
 #include "build/build.h"
 
 #include "build/builder.h"
+#include "base/arena.h"
 #include "build/heat.h"
+#include "build/instruction.h"
 #include "build/line.h"
 #include "build/phrasal.h"
 #include "build/steptext.h"
@@ -123,9 +125,11 @@ bool build_recipes(struct recording *r, const struct pack *k, struct problems *p
     const char scale = recording_scale(r, k);
     const bool drops = drops_units(r);
     const struct phrasals phrasals = phrasals_load(r->arena, k);
+    struct verb_memo *memo = arena_alloc(r->arena, sizeof *memo);
     for (size_t i = 0; i < r->dishes.count; i++) {
         struct builder b = {.r = r,
                             .k = k,
+                            .memo = memo,
                             .phrasals = phrasals,
                             .dish = &r->dishes.at[i],
                             .scale = scale,

@@ -24,8 +24,11 @@ struct phrasals {
 /* One step is one tight group of actions. */
 #define STEP_ACTIONS 3
 
+struct verb_memo; /* instruction.h */
+
 struct builder {
     struct recording *r;
+    struct verb_memo *memo; /* arena; of the sentence in `chunks` */
     const struct pack *k;
     struct phrasals phrasals;
     struct dish *dish;

@@ -212,6 +212,19 @@ static size_t find_into(const struct builder *b)
     return NOWHERE;
 }
 
+/* "And salt, a teaspoon": salt alone in what is being cooked. */
+static bool is_seasoning(const struct builder *b)
+{
+    for (size_t i = 0; i < b->chunks.count; i++) {
+        const struct chunk *c = &b->chunks.at[i];
+        const struct entry *food =
+            c->tag == TAG_LINE && c->match ? entry_at(b->r, match_slot(c->match, SLOT_food)) : NULL;
+        if (c->tag == TAG_LINE && !(food && food->marks & MARK_OF(salt)))
+            return false;
+    }
+    return last_heat(b) & MARK_OF(heats);
+}
+
 static size_t place_of(const struct builder *b, enum implied_kind kind)
 {
     size_t oven = find_done(b, TAG_OVEN), heat = find_done(b, TAG_HEATED);
@@ -228,8 +241,10 @@ static size_t place_of(const struct builder *b, enum implied_kind kind)
         return find_thermometer(b);
     case IMPLIED_INTO:
         return find_into(b);
+    case IMPLIED_SALT:
+        return is_seasoning(b) ? find_done(b, TAG_LINE) : NOWHERE;
     case IMPLIED_LINE:
-        return b->rundown ? NOWHERE : goes_on(b, find_line(b, 0, true));
+        return b->rundown || is_seasoning(b) ? NOWHERE : goes_on(b, find_line(b, 0, true));
     case IMPLIED_GARNISH:
         return find_line(b, SCOPE_GARNISH, false);
     case IMPLIED_BESIDE:
@@ -261,19 +276,6 @@ static uint64_t clause_marks(const struct builder *b, size_t i)
     return marks;
 }
 
-/* "And salt, a teaspoon": salt alone in what is being cooked. */
-static bool is_seasoning(const struct builder *b)
-{
-    for (size_t i = 0; i < b->chunks.count; i++) {
-        const struct chunk *c = &b->chunks.at[i];
-        const struct entry *food =
-            c->tag == TAG_LINE && c->match ? entry_at(b->r, match_slot(c->match, SLOT_food)) : NULL;
-        if (c->tag == TAG_LINE && !(food && food->marks & MARK_OF(salt)))
-            return false;
-    }
-    return last_heat(b) & MARK_OF(heats);
-}
-
 bool lists_before_verb(const struct builder *b)
 {
     const uint64_t other = MARK_OF(brief) | MARK_OF(changes);
@@ -288,6 +290,14 @@ bool lists_before_verb(const struct builder *b)
     return false;
 }
 
+/* The row's action, or what the table context-actions has for the row where the dish is. */
+static struct text implied_action(const struct builder *b, enum implied_kind kind)
+{
+    struct text row = text_from(kinds[kind].row), here = action_in_context(b, row, NOWHERE);
+    return text_equal(row, here) ? action_in_context(b, implied_row(b->k, kinds[kind].row), NOWHERE)
+                                 : here;
+}
+
 size_t implied_actions(const struct builder *b, uint64_t said, struct implied *out)
 {
     size_t count = 0;
@@ -299,11 +309,7 @@ size_t implied_actions(const struct builder *b, uint64_t said, struct implied *o
         if (chunk != NOWHERE
             && kinds[kind].said_by & (kinds[kind].clause ? clause_marks(b, chunk) : said))
             continue;
-        if (kind == IMPLIED_LINE && chunk != NOWHERE && is_seasoning(b))
-            kind = IMPLIED_TASTE;
-        struct text action =
-            chunk == NOWHERE ? TEXT_EMPTY
-                             : action_in_context(b, implied_row(b->k, kinds[kind].row), NOWHERE);
+        struct text action = chunk == NOWHERE ? TEXT_EMPTY : implied_action(b, kind);
         if (action.length)
             out[count++] = (struct implied){action, chunk};
     }

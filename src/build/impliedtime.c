@@ -51,7 +51,7 @@ static bool is_apart(const struct builder *b, size_t i, size_t time)
 static bool is_momentary(uint64_t marks)
 {
     const uint64_t busy = MARK_OF(heats) | MARK_OF(ovens) | MARK_OF(waits) | MARK_OF(mixes);
-    return marks & (MARK_OF(brief) | MARK_OF(changes))
+    return marks & (MARK_OF(brief) | MARK_OF(changes) | MARK_OF(seasons))
            || (marks & MARK_OF(puts) && !(marks & busy));
 }
 

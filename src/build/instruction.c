@@ -2,6 +2,8 @@
  * SPDX-License-Identifier: MIT */
 #include "build/instruction.h"
 
+#include <string.h>
+
 #include "build/wording.h"
 
 bool is_let(const struct builder *b, const struct chunk *c)
@@ -250,12 +252,27 @@ static bool is_reason(const struct builder *b, size_t i)
     return false;
 }
 
-bool is_verb(const struct builder *b, size_t i)
+/* What was found out of this sentence's chunks already: the same is asked again and again. */
+static struct verb_memo *memo_of(const struct builder *b)
 {
-    return (is_instruction(b, i) || is_going_on(b, i)) && !is_reason(b, i);
+    struct verb_memo *m = b->memo;
+    if (m->sentence != b->chunks.sentence) {
+        memset(m->is, 0, sizeof m->is);
+        memset(m->told, 0, sizeof m->told);
+        m->sentence = b->chunks.sentence;
+    }
+    return m;
 }
 
-struct said_verb said_verb(const struct builder *b, size_t i)
+bool is_verb(const struct builder *b, size_t i)
+{
+    struct verb_memo *m = memo_of(b);
+    if (!m->is[i])
+        m->is[i] = (is_instruction(b, i) || is_going_on(b, i)) && !is_reason(b, i) ? 'y' : 'n';
+    return m->is[i] == 'y';
+}
+
+static struct said_verb read_verb(const struct builder *b, size_t i)
 {
     struct said_verb v = {.action = TEXT_EMPTY};
     const struct chunk *c = &b->chunks.at[i];
@@ -268,4 +285,14 @@ struct said_verb said_verb(const struct builder *b, size_t i)
     else if (verb)
         v.action = entry_value(c->entry);
     return v;
+}
+
+struct said_verb said_verb(const struct builder *b, size_t i)
+{
+    struct verb_memo *m = memo_of(b);
+    if (!m->told[i]) {
+        m->verbs[i] = read_verb(b, i);
+        m->told[i] = true;
+    }
+    return m->verbs[i];
 }

@@ -11,20 +11,6 @@ size_t find_time(const struct writer *w, size_t begin, size_t end)
     return begin;
 }
 
-/* An action of the step that heats or waits and that no verb says: its index; the count of them
- * when there is none. */
-static size_t unsaid_heat(const struct writer *w)
-{
-    const uint64_t takes_time = MARK_OF(heats) | MARK_OF(ovens) | MARK_OF(waits);
-    size_t i = 0;
-    for (; i < w->s->actions.count; i++) {
-        const struct entry *e = action_entry(w->b->k, w->s->actions.at[i]);
-        if (!(w->said & 1U << i) && e && e->marks & takes_time && !(e->marks & MARK_OF(changes)))
-            break;
-    }
-    return i;
-}
-
 static void say_for(struct writer *w, size_t begin, size_t time, size_t end)
 {
     const struct entry *long_time = w->b->r->words.at[w->b->chunks.at[time].first].entry;
@@ -34,9 +20,31 @@ static void say_for(struct writer *w, size_t begin, size_t time, size_t end)
     say_range(w, hedge, end);
 }
 
+/* Whether the step's action `i` heats or waits, and no verb says it. */
+static bool is_unsaid(const struct writer *w, size_t i)
+{
+    const uint64_t takes_time = MARK_OF(heats) | MARK_OF(ovens) | MARK_OF(waits);
+    const struct entry *e = action_entry(w->b->k, w->s->actions.at[i]);
+    return !(w->said & 1U << i) && e && e->marks & takes_time && !(e->marks & MARK_OF(changes));
+}
+
+/* The step's action that its time in chunk `time` is of, if no verb says it; the count of actions
+ * when there is none. */
+static size_t action_of_time(const struct writer *w, size_t time)
+{
+    const struct duration *d = NULL;
+    for (size_t i = 0; i < w->s->durations.count && !d; i++)
+        if (w->s->durations.at[i].words.first == w->b->chunks.at[time].first)
+            d = &w->s->durations.at[i];
+    for (size_t i = 0; i < w->s->actions.count; i++)
+        if (d && is_unsaid(w, i) && text_equal(w->s->actions.at[i], d->of))
+            return i;
+    return w->s->actions.count;
+}
+
 bool say_unsaid_time(struct writer *w, size_t begin, size_t time, size_t end)
 {
-    size_t unsaid = unsaid_heat(w);
+    size_t unsaid = action_of_time(w, time);
     if (unsaid == w->s->actions.count)
         return false;
     w->said |= 1U << unsaid; /* from now on it is said */

@@ -20,6 +20,7 @@ struct writer {
         const struct sentence *sentence;
     } pending[PENDING_MOST];
     size_t pending_count;
+    bool timed;        /* the sentence's time is written */
     unsigned said;     /* bit set of the step's actions that a verb says */
     size_t begin, end; /* the chunks of this sentence that belong to the step; `end` is left out */
 };

@@ -14,7 +14,9 @@
 #define LINE_DENSITY 3.12
 static bool is_announced(const struct feature *f, struct stretch s)
 {
-    return f[s.first].opens > 0 && f[s.first].opening_title.first <= f[s.first].opening_title.last;
+    const struct feature *first = &f[s.first];
+    return first->opens > 0
+           && (first->order || first->opening_title.first <= first->opening_title.last);
 }
 
 /* A tour of the shop names foods and amounts too, but now and then. */
@@ -43,7 +45,7 @@ static void count_stretch(const struct feature *f, struct stretch s, struct tall
     }
 }
 
-/* One that was announced by name may be told in few words. */
+/* One that was announced, by name or by number, may be told in few words. */
 static bool is_dish(const struct tally *t)
 {
     return t->lines + t->announced >= LINES_LEAST && t->mentions >= MENTIONS_LEAST

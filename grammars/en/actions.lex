@@ -63,6 +63,7 @@ supplement	add
 # --- cutting and taking apart ---------------------------------------------------------------------------------
 @marks cuts prep
 chop	chop		chop up	verb2
+give it a chop	chop		give that a chop | give them a chop | give those a chop | give it a rough chop | give that a rough chop | give them a rough chop | give those a rough chop | give it a good chop | give it a quick chop	verb:gives,giving,gave,given
 cut	cut	pieces	cut up | cut in half | cut into | cut out | cut off	verb:cuts,cutting,cut,cut
 slice	slice		slice up | slice through | slice into
 dice	dice		dice up
@@ -154,6 +155,7 @@ process	process
 pulse	pulse
 whisk	whisk	mixes prep	whisk in | whisk up | whisk together
 beat	beat	mixes prep	beat in | beat up | beat together	verb:beats,beating,beat,beaten
+give it a beat	beat	mixes prep	give them a beat | give that a beat | give those a beat | give it a little beat | give them a little beat | give it a good beat | give it a quick beat | give them a quick beat	verb:gives,giving,gave,given
 whip	whip	mixes prep	whip up | whip in	verb2
 fold	fold		fold in | fold through | fold together | fold into
 toss	toss		toss together | toss around | toss through
@@ -419,7 +421,7 @@ keep back	reserve		keep aside | keep to one side	verb:keeps,keeping,kept,kept
 hold back	reserve			verb:holds,holding,held,held
 save	reserve		save back | save for later
 rinse	rinse	takes prep	rinse off | rinse out
-give it a rinse	rinse		give them a rinse | give that a rinse | give it a good rinse | give them a good rinse | give it a wash | give them a wash	verb:gives,giving,gave,given
+give it a rinse	rinse	takes prep	give them a rinse | give that a rinse | give it a good rinse | give them a good rinse | give it a wash | give them a wash	verb:gives,giving,gave,given
 wash	wash	takes prep	wash off
 scrub	scrub	takes prep		verb2
 clean	clean	takes prep	clean off
@@ -429,8 +431,8 @@ pat dry	pat dry	takes prep		verb2
 pat dry with	pat dry	takes	pat them dry | pat it dry | pat that dry | pat this dry	verb2
 blot	pat dry	takes	blot dry	verb2
 dab dry	pat dry	takes	dab	verb2
-wring	squeeze		wring out	verb:wrings,wringing,wrung,wrung
-squeeze out	squeeze	takes	squeeze dry | press dry
+wring	squeeze	prep	wring out	verb:wrings,wringing,wrung,wrung
+squeeze out	squeeze	takes prep	squeeze dry | press dry | squeeze it dry | squeeze them dry | squeeze that dry | squeeze it out | squeeze them out | squeeze that out
 spin dry	dry		spin	verb:spins,spinning,spun,spun
 uncover	uncover
 unfold	unroll		unroll
@@ -604,7 +606,9 @@ heat
 @tag STATE
 @forms none
 @marks
-warm
+warm		prep
+boiling		prep
+simmering		prep
 cool
 dry	dried
 brown

@@ -45,7 +45,7 @@ stalk	stalk		rib | stem
 head	head
 bunch	bunch		bundle
 slice	slice		rasher
-piece	piece		chunk | square | segment | spear | floret | floweret | link | pod | log
+piece	piece		chunk | square | segment | spear | floret | floweret | link | pod | log | matchstick | ribbon | ring | half moon | baton | crescent | disc | disk
 stick	stick
 leaf	leaf
 ear	ear		cob
@@ -61,6 +61,10 @@ bulb	bulb
 loaf	loaf
 bar	bar
 thumb	thumb		thumb sized piece | thumb size piece | knuckle
+
+@forms none
+bits	piece	plural
+@forms noun
 
 @tag CONTAINER
 can	can		tin

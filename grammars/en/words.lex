@@ -10,7 +10,8 @@ a			an
 @forms none
 @marks joins
 the
-this			that | these | those
+this			that
+these		plural	those
 my		names joins	your | our | his | her | their | its
 any
 both
@@ -18,7 +19,8 @@ both
 @tag IT
 @forms none
 @marks
-it			them | they | 'em | em | ones
+it			ones
+them		plural	they | 'em | em
 everything			the lot | the whole lot | the whole thing | that lot | all that | the whole business
 
 @tag OF
@@ -89,7 +91,7 @@ there you have		names strong	there you have it | and there you have it
 @tag HAVE
 @forms none
 @marks
-have			i have | we have | you have | has | had | got | i've got | we've got | you've got | i got | we got | i've | you'll need | you need | we need | i need | you're going to need | we're going to need | i'm going to need | we'll need | i'll need | you want | you'll want | i want | we want | we use | i use | i'm using | we're using | i'm going to use | we're going to use | i'll use | it takes | you take | i take | calls for | i've put out | it wants | there goes
+have			i have | we have | you have | has | had | got | i've got | we've got | you've got | i got | we got | i've | you'll need | you need | we need | i need | you're going to need | we're going to need | i'm going to need | we'll need | i'll need | you want | you'll want | i want | we want | we use | i use | i used | we used | i've used | we've used | i started with | we started with | i'm using | we're using | i'm going to use | we're going to use | i'll use | it takes | you take | i take | calls for | i've put out | it wants | there goes
 
 @tag WILL
 @forms none
@@ -99,7 +101,7 @@ will			going to | gonna | i'll | we'll | you'll | i'm going to | we're going to 
 @tag ME
 @forms none
 @marks
-i			we | i'm | we're | me | us
+i			we | i'm | we're | me | us | i went ahead and | we went ahead and | i already | we already
 
 @tag YOU
 @forms none
@@ -131,7 +133,7 @@ sorry			that should be | that should have been | should have been | well more li
 @forms none
 @marks
 my mother		person	my mom | my mum | my mam | my grandmother | my grandma | my gran | my nan | my nana | my granny | my aunt | my auntie | my uncle | my dad | my father | my grandfather | my grandad | my granddad | my sister | my brother | my husband | my wife | my friend | my neighbor | my neighbour | my son | my daughter | my son in law | my cousin | my boss | my kids | my partner | somebody | someone | some people | everybody | some folks | folks | other people | a lot of people | most people | a fellow | a friend | a friend of mine | the neighbours | the neighbors | he | she | her husband | the lady | one lady | one man | grandma | grandad | granddad | mother | mum | the old cook | my wife's sister | my wife's mother | my husband's mother | my husband's sister | my sister in law | my mother in law | my brother in law | my sister-in-law | my mother-in-law
-last week		past	last time | last year | last month | last night | last summer | last winter | years ago | when i was | used to | one time | one year | one day | a while ago | back in the day | back in my day | back in those days | back when | the other day | yesterday | in the old days | years back | in my day | the first time | every year | next week | next time | some day | tomorrow | one night | ages ago | at the restaurant | in the restaurant | at the hotel | in college | at school | at work | i said | he said | she said | i told | it says on | the packet says | the box says | the bag says | the label says | says on the box | says on the packet | says on the bag | the recipe says | the book says | normally | usually | as a child | as a kid | as a student | i lived on | they'd | she'd | he'd | i once | once i | we once | i had | we had | she had | he had | they had | i tried | i forgot | i remember | i grew up | i learned | i've made this | i had a
+last week		past	last time | last year | last month | last night | last summer | last winter | years ago | when i was | used to | one time | one year | one day | a while ago | back in the day | back in my day | back in those days | back when | i used to | we used to | you used to | the other day | yesterday | in the old days | years back | in my day | the first time | every year | next week | next time | some day | tomorrow | one night | ages ago | at the restaurant | in the restaurant | at the hotel | in college | at school | at work | i said | he said | she said | i told | it says on | the packet says | the box says | the bag says | the label says | says on the box | says on the packet | says on the bag | the recipe says | the book says | normally | usually | as a child | as a kid | as a student | i lived on | they'd | she'd | he'd | i once | once i | we once | i had | we had | she had | he had | they had | i tried | i forgot | i remember | i grew up | i learned | i've made this | i had a
 
 @tag CHANNEL
 @forms none

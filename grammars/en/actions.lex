@@ -651,6 +651,9 @@ skewers
 @marks
 serving			portion | helping
 plate	serving		plateful | bowl | bowlful
+glass
+ramekin
+mug
 lunch	serving		dinner | supper | meal
 
 @tag PART

@@ -85,7 +85,7 @@ here is			here's | here are | here we have
 there is			there's | there are
 it is		tells	it's | they're | these are | those are
 those were		names	these were | they were | so those were
-that is		names	that's | this is | that was | that'll be | that makes | which is | so that's | so that is | so that was | and that is | and that's | so that makes | so this is
+that is		names	that's | this is | that was | that'll be | which is | so that's | so that is | so that was | and that is | and that's | so this is
 there you have		names strong	there you have it | and there you have it
 
 @tag HAVE
@@ -198,8 +198,8 @@ that's it		strong	and that's it | and that is it | that is it | that's all there
 @tag SERVE
 @forms none
 @marks
-serves			feeds | feed | enough for | plenty for | this does | it does | it'll do | that does | that'll do | will feed | will serve | to serve | dinner for | supper for | lunch for | breakfast for | that feeds | that serves | it serves | it feeds | this serves | this feeds | does | should serve | should feed | enough to feed | enough to serve | we're cooking for | i'm cooking for | i cook for | this is to feed | which feeds | which serves | to feed | 'll feed | 'll serve | 'll do
-makes	makes	counts	make about | makes about | yields | gives you | gives me | gives us | gave me | gave us | you'll get | you get | you should get | i get | we get | i usually get | i always get | it makes | this makes | that makes | which makes | you'll have | you should have | you end up with | you'll end up with | we end up with | the yield is | cuts into | slices into | should make | 'll make | this'll make | that'll make | it'll make | will make | it should make | that should make | this should make | it fills | that fills | this fills | which fills | will fill | 'll fill | will give you | 'll give you | should give you | comes out to | works out to | it comes to | it came to | made me
+serves			feeds | feed | good for | this'll do | this will do | that will do | it will do | they'll do | should do | it'll stretch to | that'll stretch to | you can stretch it to | family of | a family of | my family of | enough for | plenty for | this does | it does | it'll do | that does | that'll do | will feed | will serve | to serve | dinner for | supper for | lunch for | breakfast for | that feeds | that serves | it serves | it feeds | this serves | this feeds | does | should serve | should feed | enough to feed | enough to serve | we're cooking for | i'm cooking for | i cook for | this is to feed | which feeds | which serves | to feed | 'll feed | 'll serve | 'll do
+makes	makes	counts	so that makes | and that makes | and it makes | and this makes | you should end up with | you should end up having | i end up with | i ended up with | we ended up with | going to make | gonna make | i make it | we make it | works out at | work out at | comes out at | comes to | make about | makes about | yields | gives you | gives me | gives us | gave me | gave us | you'll get | you get | you should get | i get | we get | i usually get | i always get | it makes | this makes | that makes | which makes | you'll have | you should have | you end up with | you'll end up with | we end up with | the yield is | cuts into | slices into | should make | 'll make | this'll make | that'll make | it'll make | will make | it should make | that should make | this should make | it fills | that fills | this fills | which fills | will fill | 'll fill | will give you | 'll give you | should give you | comes out to | works out to | it comes to | it came to | made me
 
 @tag OPTIONAL
 @forms none

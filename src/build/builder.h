@@ -64,5 +64,9 @@ struct ingredient *find_food(struct builder *b, const struct entry *food, struct
 void build_steps(struct builder *b);
 /* The dish's yield, from the phrase matches of its sentences. */
 void build_yield(struct builder *b);
+/* Whether the chunk counts what the dish's title names, once something was done: "so, six
+ * flatbreads". That is how much it makes; nothing goes in. */
+bool yields_title(struct builder *b, const struct chunk *c, size_t index, const struct entry *food,
+                  const struct amount *said);
 
 #endif

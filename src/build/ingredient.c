@@ -169,6 +169,8 @@ void build_line(struct builder *b, const struct chunk *c, size_t index)
     line_amount(b->r, b->sentence, c->match, &said);
     carry_each(b, c, index, &said);
     carry_unit(b, c, entry, &said);
+    if (yields_title(b, c, index, entry, &said.amount))
+        return;
     if (is_alternative(b, index)) {
         add_alternative(b, last_line(b), name);
         return;

@@ -461,7 +461,7 @@ season to taste	season
 grease	grease	seasons prep	grease up
 adjust the seasoning	season		adjust seasoning | correct the seasoning | check the seasoning | check for seasoning | taste for seasoning
 @marks
-taste	taste		taste again
+taste	taste	tastes	taste again
 check	check		check on | test
 stick a skewer in	check		stick a toothpick in | stick a thermometer in | poke a skewer in | stick a knife in	verb:sticks,sticking,stuck,stuck
 put a thermometer in	check		put your thermometer in | put the thermometer in | put a skewer in | put a toothpick in	verb:puts,putting,put,put

@@ -35,7 +35,9 @@ static bool is_package_of(const struct builder *b, const struct chunk *c, size_t
     if (!i || line->words.last != b->chunks.at[i - 1].last || line->package.known
         || !line->amount.unit.length)
         return false;
-    return span_has_tag(b->r, line->words, TAG_CONTAINER)
+    bool one = ratio_equal(line->amount.max, RATIO(1)); /* "a block of feta, 200 grams" */
+    return (span_has_tag(b->r, line->words, TAG_CONTAINER)
+            || (one && span_has_tag(b->r, line->words, TAG_COUNTER)))
            && span_has_tag(b->r, c->match->words, TAG_UNIT) && said->amount.unit.length > 0;
 }
 

@@ -27,10 +27,10 @@ static bool is_compound(const struct builder *b, size_t index)
     const struct chunk *c = &b->chunks.at[index], *next = c + 1;
     if (index + 1 >= b->chunks.count || b->r->words.at[c->last].after >= AFTER_COMMA)
         return false;
-    if (next->tag == TAG_LIKE)
-        return true; /* "walnut-sized balls" */
-    return (next->tag == TAG_DISH || next->tag == TAG_PART)
-           && span_is_empty(match_slot(c->match, SLOT_amount));
+    if (!span_is_empty(match_slot(c->match, SLOT_amount)))
+        return false;
+    return next->tag == TAG_LIKE /* "walnut-sized balls" */
+           || next->tag == TAG_DISH || next->tag == TAG_PART;
 }
 
 /* Whether the words are one entry of the lexicon. */
@@ -152,6 +152,8 @@ static unsigned line_scope(const struct builder *b, size_t index, const struct s
     while (next < c->count && (c->at[next].tag == TAG_OR || c->at[next].tag == TAG_AND))
         next++;
     bool taste = next < c->count && c->at[next].tag == TAG_TASTE;
+    if (is_tasted_for(b, index))
+        return c->at[index].scope | SCOPE_TASTE;
     bool keep = taste || !said->amount.known || said->vague || b->r->punctuated;
     return keep ? c->at[index].scope : c->at[index].scope & ~(unsigned) SCOPE_TASTE;
 }
@@ -169,6 +171,7 @@ void build_line(struct builder *b, const struct chunk *c, size_t index)
     line_amount(b->r, b->sentence, c->match, &said);
     carry_each(b, c, index, &said);
     carry_unit(b, c, entry, &said);
+    carry_same(b, c, &said);
     if (yields_title(b, c, index, entry, &said.amount))
         return;
     if (is_alternative(b, index)) {
@@ -186,6 +189,8 @@ void build_line(struct builder *b, const struct chunk *c, size_t index)
         struct ingredient *meant = generic_of(b, c, entry, &said);
         old = meant && !meant->questioned ? meant : old;
     }
+    if (!share && is_no_line(b, index, entry, old, &said))
+        return;
     enum repeat repeat = old ? judge(b, old, c->match, &said, c->scope) : REPEAT_NEW;
     if (old && (share || repeat == REPEAT_SAME)) {
         if (!share)

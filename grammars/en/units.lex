@@ -15,11 +15,11 @@ milliliter	milliliter		millilitre | ml | mil | mill | cc
 centiliter	centiliter		centilitre | cl
 deciliter	deciliter		decilitre | dl
 liter	liter		litre | l | ltr
-milligram	milligram		milligramme | mg
-gram	gram		gramme | g | gm | gr
-kilogram	kilogram		kilogramme | kilo | kg
-ounce	ounce		oz
-pound	pound		lb
+milligram	milligram	weighs	milligramme | mg
+gram	gram	weighs	gramme | g | gm | gr
+kilogram	kilogram	weighs	kilogramme | kilo | kg
+ounce	ounce	weighs	oz
+pound	pound	weighs	lb
 pinch	pinch
 dash	dash
 drop	drop
@@ -192,7 +192,7 @@ each	each		apiece | each of | of each | for each
 per	per
 
 @tag TASTE
-to taste	to taste		to your taste | to your own taste | to your liking | to preference | to your preference | as you like | as much as you like | as much or as little as you like | as many as you like | however much you like | however many you like | to your heart's content | with your heart | by taste | according to taste | depending on your taste | depending on taste | as desired | as much as you want | however much you want | as many as you want | to suit | if it needs it | if they need it | if it needs any | if it needs some | if needed | until it tastes right | till it tastes right
+to taste	to taste		as per taste | as per your taste | as per your liking | to your taste | to your own taste | to your liking | to preference | to your preference | as you like | as much as you like | as much or as little as you like | as many as you like | however much you like | however many you like | to your heart's content | with your heart | by taste | according to taste | depending on your taste | depending on taste | as desired | as much as you want | however much you want | as many as you want | to suit | if it needs it | if they need it | if it needs any | if it needs some | if needed | until it tastes right | till it tastes right
 
 @tag ATLEAST
 at least	at least		a minimum of | minimum of | minimum | a minimum | no less than | not less than | no fewer than | or more | or longer | and up | at the very least | upwards of | or even longer | or even more

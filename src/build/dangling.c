@@ -49,6 +49,20 @@ static void give_package(struct builder *b, struct ingredient *line, size_t inde
     read_prep_after(b, line, index);
 }
 
+/* "A chuck roast, about three pounds": of one piece the weight is what a recipe prints. */
+static bool weighs_one(const struct builder *b, const struct chunk *c, size_t index,
+                       const struct ingredient *line, const struct said_amount *said)
+{
+    const struct entry *unit = entry_at(b->r, match_slot(c->match, SLOT_unit));
+    size_t i = index;
+    while (i > 0
+           && (leads_to_size(b->chunks.at[i - 1].tag) || b->chunks.at[i - 1].tag == TAG_OTHER))
+        i--;
+    bool article = text_is(line->rule, "line-one"); /* a number that was said is meant */
+    return article && i && line->words.last == b->chunks.at[i - 1].last && said->amount.known
+           && unit && unit->marks & MARK_OF(weighs);
+}
+
 /* Whether what stands at `index` is said of what was spoken of: "a teaspoon of that", and not "of
  * the sauce". */
 static bool is_of_it(const struct builder *b, size_t index)
@@ -163,6 +177,8 @@ void build_amount(struct builder *b, const struct chunk *c, size_t index)
         give_package(b, line, index, &said);
     else if (is_for_each(b, index + 1))
         give_each(b, &said);
+    else if (weighs_one(b, c, index, line, &said))
+        give_amount(b, line, c, index, &said);
     else if (!line->amount.known && !line->to_taste && is_of_it(b, index + 1)
              && said_at(b, c->first) - b->last_said < DELAY_SECONDS)
         give_amount(b, line, c, index, &said);

@@ -12,6 +12,9 @@ bool is_alternative(const struct builder *b, size_t index)
            && b->last_line;
 }
 
+/* "Then the garlic and the thyme in.": so many chunks at most. */
+#define NEXT_CHUNKS 6
+
 /* A food that goes in; "no honey in it" puts none in. */
 static bool is_line(const struct chunk *c)
 {
@@ -52,6 +55,22 @@ static bool is_seasoning_alone(const struct builder *b)
     return foods > 0;
 }
 
+/* "Onions in.", "then the peas in": a short sentence whose only verb is where they go. */
+static bool is_next_in(const struct builder *b)
+{
+    const struct chunks *c = &b->chunks;
+    if (!c->count || c->count > NEXT_CHUNKS || !b->dish->steps.count)
+        return false;
+    bool in = c->at[c->count - 1].tag == TAG_INTO;
+    for (size_t i = 0; i < c->count; i++) {
+        unsigned char tag = c->at[i].tag;
+        if (tag != TAG_LINE && tag != TAG_AND && tag != TAG_SO && tag != TAG_DONE
+            && tag != TAG_STATE && tag != TAG_INTO && tag != TAG_THE && tag != TAG_SIZE)
+            return false;
+    }
+    return in;
+}
+
 bool is_tasted_for(const struct builder *b, size_t index)
 {
     const struct chunks *c = &b->chunks;
@@ -72,7 +91,7 @@ bool is_used_here(const struct builder *b, const struct chunk *c, size_t index,
                   const struct said_amount *said)
 {
     return said->amount.known || said->vague || said->more || b->cooks || is_listed(b, index)
-           || is_tasted_for(b, index) || is_seasoning_alone(b)
+           || is_tasted_for(b, index) || is_seasoning_alone(b) || is_next_in(b)
            || c->scope & (SCOPE_BESIDE | SCOPE_GARNISH | SCOPE_TASTE | SCOPE_OPTIONAL);
 }
 

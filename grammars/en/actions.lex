@@ -443,9 +443,9 @@ release	release
 run a knife around	release		run a knife round | run a knife around the edge | run a knife round the edge | run a knife around the edges | run your knife around | run a knife around the outside	verb:runs,running,ran,run
 vent	release
 @marks
-flip	flip	brief	flip over | flip around	verb2
-turn	turn	brief	turn around | rotate
-turn over	turn	brief	turn it over | turn them over | turn that over | turn them round | turn upside down
+flip	flip	brief turns	flip over | flip around	verb2
+turn	turn	brief turns	turn around | rotate
+turn over	turn	brief turns	turn it over | turn them over | turn that over | turn them round | turn upside down
 cover	cover	brief	cover up | cover with | cover over
 put the lid on	cover	brief	put a lid on | put the lid back on | put a lid on it	verb:puts,putting,put,put
 pop the lid on	cover	brief	pop a lid on | clap a lid on | clap the lid on	verb2

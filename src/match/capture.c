@@ -135,11 +135,34 @@ static bool is_singular(const struct recording *r, const struct match *match)
     return unit && !(unit->marks & MARK_OF(plural));
 }
 
+/* "An hour and twenty minutes", never "twenty minutes, half an hour": the second unit is smaller.
+ */
+static bool is_smaller(const struct recording *r, const struct match *match)
+{
+    const struct entry *first = r->words.at[match_slot(match, SLOT_time).last].entry,
+                       *second = r->words.at[match_slot(match, SLOT_time2).last].entry;
+    return first && second && ratio_compare(second->number, first->number) < 0;
+}
+
+/* Seconds of an hour. */
+#define HOUR 3600
+
+/* "An hour and ten": the number behind is of minutes, fewer than an hour has. */
+static bool is_in_hours(const struct recording *r, const struct match *match)
+{
+    const struct entry *time = r->words.at[match_slot(match, SLOT_time).last].entry;
+    return time && ratio_equal(time->number, RATIO(HOUR));
+}
+
 static bool is_plausible(const struct recording *r, const struct rule *rule,
                          const struct match *match)
 {
     if (text_is(rule->option, "singular"))
         return is_singular(r, match);
+    if (text_is(rule->option, "smaller"))
+        return is_smaller(r, match);
+    if (text_is(rule->option, "hours"))
+        return is_in_hours(r, match);
     if (rule->kind == RULE_temperature && text_is(rule->option, "split"))
         return is_split_oven(match->low);
     if (rule->kind != RULE_temperature || !text_is(rule->option, "bare"))

@@ -45,7 +45,7 @@ static bool is_package_of(const struct builder *b, const struct chunk *c, size_t
 static void give_package(struct builder *b, struct ingredient *line, size_t index,
                          const struct said_amount *said)
 {
-    line->package = said->amount;
+    line->package = said->package.known ? said->package : said->amount;
     read_prep_after(b, line, index);
 }
 

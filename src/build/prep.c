@@ -189,6 +189,7 @@ static bool passes(const struct chunk *c)
     case TAG_MANNER:
     case TAG_STATE:
     case TAG_SIZE:
+    case TAG_HEAT: /* "medium" */
     case TAG_MEASURE:
     case TAG_AND:
     case TAG_BE:
@@ -241,7 +242,12 @@ static struct prep_phrase pieces_at(struct builder *b, size_t i)
     size_t end = c->at[i].tag == TAG_INTO ? pieces_end(b, i) : 0;
     if (!end || c->at[end].tag != TAG_COUNTER || !(chunk_marks(&c->at[end]) & MARK_OF(plural)))
         return (struct prep_phrase){0};
-    return (struct prep_phrase){printed_prep(b, c->at[i].first, c->at[end].last), end};
+    struct text done =
+        end == i + 1 ? step_text(b->k, "pieces", b->r->words.at[c->at[end].last].key) : TEXT_EMPTY;
+    if (!done.length) /* "cut in big strips"; "in slices" is sliced */
+        done = arena_format(b->r->arena, "%.*s %.*s", TEXT(step_word(b->k, "cut")),
+                            TEXT(printed_prep(b, c->at[i].first, c->at[end].last)));
+    return (struct prep_phrase){done, end};
 }
 
 /* "water, lukewarm", "a stick of butter, soft": a state behind the food is one to bring it to. */

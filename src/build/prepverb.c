@@ -285,9 +285,12 @@ void read_prep_of_it(struct builder *b, struct ingredient *line, size_t index)
     if (!line->amount.known || c->first <= line->words.last || c->first - line->words.last > near
         || is_worked_on(b, line, c->first))
         return;
-    struct ingredient *first = means_several(b, index) ? list_of(b, line) : line;
-    if (first == line && is_one_of_several(b, line))
-        return;
+    bool several = means_several(b, index);
+    struct ingredient *first = several ? list_of(b, line) : line;
+    bool oil = several && line->entry && line->entry->marks & MARK_OF(uncounted)
+               && line->entry->marks & (MARK_OF(fat) | MARK_OF(water) | MARK_OF(flour));
+    if (oil || (first == line && is_one_of_several(b, line)))
+        return; /* "oil in the pan, and flatten them" */
     struct text prep = prep_of_it(b, index);
     for (; first <= line; first++)
         add_line_prep(b, first, prep);

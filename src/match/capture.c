@@ -61,16 +61,15 @@ static struct values evaluate(const struct number_step *steps, size_t count,
 
 /* A comma, a hyphen or anything else stands between the words of a number. Numbers are put together
  * across a space or a hyphen ("twenty-five"); across a comma only by a rule that says
- * `option=comma`, and where a rule says `option=hyphen` there must be one ("10-12"). */
+ * `option=comma`, and where a rule says `option=hyphen` one must stand behind `low` ("10-12", not
+ * "one twenty-eight"). */
 static bool is_joined(const struct recording *r, const struct match *match)
 {
-    bool hyphen = false, comma = false;
-    for (size_t i = match->words.first; i < match->words.last; i++) {
-        hyphen |= r->words.at[i].after == AFTER_HYPHEN;
+    bool comma = false;
+    for (size_t i = match->words.first; i < match->words.last; i++)
         comma |= r->words.at[i].after == AFTER_COMMA;
-    }
     if (text_is(match->rule->option, "hyphen"))
-        return hyphen && !comma;
+        return !comma && r->words.at[match_slot(match, SLOT_low).last].after == AFTER_HYPHEN;
     return !comma || text_is(match->rule->option, "comma");
 }
 
@@ -135,6 +134,15 @@ static bool is_singular(const struct recording *r, const struct match *match)
     return unit && !(unit->marks & MARK_OF(plural));
 }
 
+/* "Eight ounces, and half of that can": a comma ends an amount. */
+static bool is_split(const struct recording *r, struct span words)
+{
+    for (size_t i = words.first; i < words.last; i++)
+        if (r->words.at[i].after >= AFTER_COMMA)
+            return true;
+    return false;
+}
+
 /* "An hour and twenty minutes", never "twenty minutes, half an hour": the second unit is smaller.
  */
 static bool is_smaller(const struct recording *r, const struct match *match)
@@ -159,6 +167,8 @@ static bool is_plausible(const struct recording *r, const struct rule *rule,
 {
     if (text_is(rule->option, "singular"))
         return is_singular(r, match);
+    if (text_is(rule->option, "joined"))
+        return !is_split(r, match->words);
     if (text_is(rule->option, "smaller"))
         return is_smaller(r, match);
     if (text_is(rule->option, "hours"))

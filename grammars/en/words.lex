@@ -127,7 +127,7 @@ you can use			you could use | you can also use | you could also use | could use 
 @tag SORRY
 @forms none
 @marks
-sorry			that should be | that should have been | should have been | well more like | no more like | i mean | no wait | wait no | scratch that | make that | or rather | oops | whoops | correction | hang on | what am i saying | no sorry | sorry no | excuse me | no hang on | did i say | let me correct that | i meant | tell a lie | i tell a lie | no i lie | no make that | no no | not that
+sorry			or no | actually make it | actually make that | better make it | let's make it | oh wait | hold on | no actually | actually no | that should be | that should have been | should have been | well more like | no more like | i mean | no wait | wait no | scratch that | make that | or rather | oops | whoops | correction | hang on | what am i saying | no sorry | sorry no | excuse me | no hang on | did i say | let me correct that | i meant | tell a lie | i tell a lie | no i lie | no make that | no no | not that
 
 @tag STORY
 @forms none

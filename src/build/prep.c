@@ -106,73 +106,6 @@ void read_prep_inside(struct builder *b, struct ingredient *line, const struct m
             add_word(b, line, i);
 }
 
-/* Whether the chunk leads to the pieces: "into" by itself, or as the last word of "cut into". */
-static bool ends_in_into(const struct builder *b, const struct chunk *c)
-{
-    if (c->tag == TAG_INTO)
-        return true;
-    return c->first < c->last
-           && entry_as(pack_find(b->k, b->r->words.at[c->last].key, NULL), TAG_INTO);
-}
-
-/* "Cut it up into", "cut it in": the chunk behind `index` that leads to the pieces; 0 for none. */
-static size_t into_after(const struct builder *b, size_t index)
-{
-    const struct chunks *c = &b->chunks;
-    size_t i = index + 1;
-    while (i < c->count && i < index + 3 && c->at[i].tag == TAG_OTHER && !c->at[i].entry)
-        i++; /* particles: "down", "up" */
-    bool near = i < c->count && b->r->words.at[c->at[i - 1].last].after < AFTER_COMMA;
-    return near && c->at[i].tag == TAG_INTO ? i : 0;
-}
-
-bool is_counter(const struct builder *b, size_t i)
-{
-    const struct chunk *c = &b->chunks.at[i];
-    return c->tag == TAG_COUNTER
-           || (c->tag == TAG_AMOUNT && b->r->words.at[c->last].tag == TAG_COUNTER);
-}
-
-/* Whether pieces are named by the chunk itself: "into half moons" are no halves. */
-static bool names_pieces(const struct builder *b, size_t i)
-{
-    const struct chunks *c = &b->chunks;
-    unsigned char tag = c->at[i].tag,
-                  next = i + 1 < c->count ? c->at[i + 1].tag : (unsigned char) TAG_SO;
-    if (tag == TAG_FRACTION)
-        return next != TAG_OTHER && next != TAG_COUNTER;
-    return is_counter(b, i) || tag == TAG_DISH || tag == TAG_OTHER;
-}
-
-size_t pieces_begin(const struct builder *b, size_t index)
-{
-    const struct chunks *c = &b->chunks;
-    bool half_inch = index + 1 < c->count && c->at[index + 1].tag == TAG_LENGTH;
-    if (ends_in_into(b, &c->at[index]) || half_inch)
-        return index + 1; /* "cut in half inch cubes" */
-    return into_after(b, index);
-}
-
-size_t pieces_end(const struct builder *b, size_t index)
-{
-    const struct chunks *c = &b->chunks;
-    size_t i = pieces_begin(b, index), most = i + 6;
-    if (!i)
-        return 0;
-    if (!ends_in_into(b, &c->at[index]) && c->at[i].tag == TAG_INTO)
-        i++;
-    for (; i < c->count && i < most; i++) {
-        unsigned char tag = c->at[i].tag;
-        if (names_pieces(b, i))
-            return i;
-        if (tag != TAG_MEASURE && tag != TAG_LENGTH && tag != TAG_SIZE && tag != TAG_STATE
-            && tag != TAG_ARTICLE && tag != TAG_MANNER && tag != TAG_NUMBER && tag != TAG_FULLNESS
-            && tag != TAG_FRACTION)
-            return 0;
-    }
-    return 0;
-}
-
 /* "All" without a food behind it. */
 static bool is_share(const struct chunk *c)
 {
@@ -216,7 +149,7 @@ static struct prep_phrase cut_how(struct builder *b, size_t i)
                    || next->tag == TAG_FULLNESS);
     if (how)
         return (struct prep_phrase){printed_prep(b, k->first, next->last), i + 1};
-    bool says = k->entry->words_count > 1 && !ends_in_into(b, k);
+    bool says = k->entry->words_count > 1 && !leads_to_pieces(b, k);
     return (struct prep_phrase){says ? entry_shown(k->entry) : TEXT_EMPTY, i};
 }
 

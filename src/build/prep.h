@@ -21,6 +21,8 @@ const struct entry *participle(const struct pack *k, const struct entry *verb);
 struct text plain_participle(const struct builder *b, const struct entry *done);
 /* The words as a line prints them: numbers as digits. */
 struct text printed_prep(struct builder *b, size_t first, size_t last);
+/* Whether the chunk leads to the pieces: "into" by itself, or as the last word of "cut into". */
+bool leads_to_pieces(const struct builder *b, const struct chunk *c);
 /* "cut into half-inch cubes": the chunk that names the pieces; 0 when chunk `index` begins no such
  * phrase. */
 size_t pieces_end(const struct builder *b, size_t index);

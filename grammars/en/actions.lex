@@ -665,6 +665,11 @@ lunch	serving		dinner | supper | meal
 @marks
 peel
 
+@tag COUNTER
+@forms noun
+@marks
+whole clove	clove
+
 @tag FOOD
 @forms none
 @marks uncounted ground

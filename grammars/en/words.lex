@@ -209,7 +209,7 @@ if you like			optionally | if you want | if you like it | if you like them | if 
 @tag BESIDE
 @forms none
 @marks
-served with			on the side | on the side of | alongside | next to it | beside it | beside them | beside that | goes with | go with | with that | have it with | have them with | eat it with | eat them with | have that with | good with | beside | great with | lovely with | nice with | to go with it | to go with that | to serve | next to that | round the side | to mop up | to dip | for dipping | underneath it | on the table | we have it with | i have it with | we have them with | i have them with | we have that with | we had it with | over rice | eat that with | wouldn't hurt
+served with			on the side | on the side of | alongside | next to it | beside it | beside them | beside that | goes with | go with it | go with that | go with them | with that | have it with | have them with | eat it with | eat them with | have that with | good with | beside | great with | lovely with | nice with | to go with it | to go with that | to serve | next to that | round the side | to mop up | to dip | for dipping | underneath it | on the table | we have it with | i have it with | we have them with | i have them with | we have that with | we had it with | over rice | eat that with | wouldn't hurt
 
 @tag FINISH
 @forms none

@@ -239,6 +239,7 @@ void build_line(struct builder *b, const struct chunk *c, size_t index)
     const struct entry *entry = food_entry(b, index, &food);
     struct text name = food_name(b, food);
     line_amount(b->r, b->sentence, c->match, &said);
+    add_top(b->r, b->k, b->sentence, c->match, &said);
     carry_each(b, c, index, &said);
     carry_unit(b, c, entry, &said);
     carry_same(b, c, &said);

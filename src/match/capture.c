@@ -143,6 +143,15 @@ static bool is_split(const struct recording *r, struct span words)
     return false;
 }
 
+/* "Three tablespoons plus a teaspoon": two measures, not the same one twice. */
+static bool is_plus(const struct recording *r, const struct match *match)
+{
+    const struct entry *first = r->words.at[match_slot(match, SLOT_amount).last].entry,
+                       *top = r->words.at[match_slot(match, SLOT_top).last].entry;
+    return first && top && first->tag == TAG_UNIT && top->tag == TAG_UNIT
+           && !text_equal(entry_value(first), entry_value(top)) && !is_split(r, match->words);
+}
+
 /* "An hour and twenty minutes", never "twenty minutes, half an hour": the second unit is smaller.
  */
 static bool is_smaller(const struct recording *r, const struct match *match)
@@ -169,6 +178,8 @@ static bool is_plausible(const struct recording *r, const struct rule *rule,
         return is_singular(r, match);
     if (text_is(rule->option, "joined"))
         return !is_split(r, match->words);
+    if (text_is(rule->option, "plus"))
+        return is_plus(r, match);
     if (text_is(rule->option, "smaller"))
         return is_smaller(r, match);
     if (text_is(rule->option, "hours"))

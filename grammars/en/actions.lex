@@ -38,7 +38,7 @@ move	transfer		move over | shift
 return	return		add back | add back in
 tuck	tuck		tuck in | nestle | nestle in | snuggle in | wedge in
 submerge	submerge		immerse | dunk
-drizzle	drizzle	puts finishes	drizzle in | drizzle over
+drizzle	drizzle	puts finishes	zigzag | zigzag over | drizzle in | drizzle over
 dribble	drizzle	puts	dribble in | trickle | trickle in | stream in
 splash in	add		splash | slosh in | squirt | squirt in
 ladle in	ladle		ladle over
@@ -105,6 +105,7 @@ scale	scale
 gut	gut			verb2
 fillet	fillet
 butterfly	butterfly
+mark out	mark	cuts	mark into | mark it into | mark it out | mark them out
 spatchcock	spatchcock
 carve	carve	cuts	carve up
 joint	joint
@@ -169,7 +170,7 @@ cut in	cut in		cut the butter in	verb:cuts,cutting,cut,cut
 emulsify	emulsify
 dissolve	dissolve	mixes prep	dissolve in
 muddle	muddle
-agitate	stir		swirl around
+agitate	stir		swish | swish around | swirl around
 swirl	swirl		swirl in | swirl through | ripple through
 shake	shake		shake up | shake together | shake off	verb:shakes,shaking,shook,shaken
 give it a shake	shake		give that a shake | give the pan a shake | give them a shake | give it a good shake	verb:gives,giving,gave,given
@@ -271,7 +272,7 @@ melt	melt	heats prep	melt down | melt in
 heat	heat	heats prep	heat up | heat through
 reheat	reheat	heats
 warm	warm	heats prep	warm up | warm through
-bring up to temperature	heat	heats	bring up to temp	verb:brings,bringing,brought,brought
+bring up to temperature	heat	heats	bring up to temp | bring it up to temperature | bring it up to temp	verb:brings,bringing,brought,brought
 preheat	preheat	ovens changes	heat the oven | preheat the oven
 pre heat	preheat	ovens changes		verb-last
 bake	bake	heats ovens prep	bake off | bake up
@@ -286,10 +287,10 @@ torch	torch	heats grills prep	blowtorch
 flambe	flambe	heats		verb:flambes,flambeing,flambeed,flambeed
 smoke	smoke	heats prep
 boil	boil	heats boils prep	boil up | boil down | boil off
-bring to a boil	boil	heats boils	bring to the boil | bring to boil | bring up to a boil | bring up to the boil | bring it to a boil | bring it to the boil | bring this to a boil | bring this to the boil | bring that to a boil | bring that to the boil | bring it up to a boil | bring it up to the boil | bring this up to a boil | bring that up to a boil | bring them to a boil | bring everything to a boil | bring everything to the boil | bring back to a boil | bring back to the boil | bring it back to a boil | bring it back to the boil | bring to a rolling boil | bring it to a rolling boil | bring to a full boil | bring to a gentle boil | bring it to a gentle boil	verb:brings,bringing,brought,brought
+bring to a boil	boil	heats boils	bring it up to a bubble | bring that up to a bubble | bring up to a bubble | bring to the boil | bring to boil | bring up to a boil | bring up to the boil | bring it to a boil | bring it to the boil | bring this to a boil | bring this to the boil | bring that to a boil | bring that to the boil | bring it up to a boil | bring it up to the boil | bring this up to a boil | bring that up to a boil | bring them to a boil | bring everything to a boil | bring everything to the boil | bring back to a boil | bring back to the boil | bring it back to a boil | bring it back to the boil | bring to a rolling boil | bring it to a rolling boil | bring to a full boil | bring to a gentle boil | bring it to a gentle boil	verb:brings,bringing,brought,brought
 come to a boil	boil	heats boils	come to the boil | come up to a boil | come up to the boil	verb:comes,coming,came,come
-up to a boil	boil	heats boils	up to the boil | back to the boil | back to a boil | back up to the boil | back up to a boil	none
-simmer	simmer	heats boils prep	simmer down | simmer away | bubble | bubble away | putter | tick over
+up to a boil	boil	heats boils	up to a bubble | up to the boil | back to the boil | back to a boil | back up to the boil | back up to a boil	none
+simmer	simmer	heats boils prep	tick away | simmer down | simmer away | bubble | bubble away | putter | tick over
 blip	simmer	heats boils	blip away	verb2
 bring to a simmer	simmer	heats boils	bring up to a simmer | bring it to a simmer | bring this to a simmer | bring that to a simmer | bring it up to a simmer | bring this up to a simmer | bring that up to a simmer | bring them to a simmer | bring everything to a simmer | bring to a gentle simmer | bring it to a gentle simmer | bring back to a simmer | bring it back to a simmer | bring down to a simmer | bring it down to a simmer | bring to a bare simmer	verb:brings,bringing,brought,brought
 up to a simmer	simmer	heats boils	back to a simmer | back up to a simmer	none
@@ -347,10 +348,10 @@ rest	rest
 let rest	rest		let it rest | let that rest | let this rest | let them rest | let the dough rest | let the meat rest	verb:lets,letting,let,let
 leave to rest	rest		leave it to rest | leave that to rest | leave them to rest | leave to sit | leave it to sit	verb:leaves,leaving,left,left
 allow to rest	rest		allow it to rest | allow to stand | allow to sit | allow it to sit | allow it to stand
-sit	sit		sit there	verb:sits,sitting,sat,sat
+sit	sit	waits idle	sit there	verb:sits,sitting,sat,sat
 let sit	sit		let it sit | let that sit | let this sit | let them sit | let it hang out | let that hang out | let it stand | let that stand | let stand | let this stand | let it be	verb:lets,letting,let,let
 leave	leave	waits idle	leave to stand | leave it alone | leave be | leave alone | leave it be | leave on	verb:leaves,leaving,left,left
-stand	stand			verb:stands,standing,stood,stood
+stand	stand	waits idle		verb:stands,standing,stood,stood
 soak	soak	waits prep	soak in | soak off | presoak
 pre soak	soak	waits prep		verb-last
 hydrate	soak	waits prep	rehydrate | plump | plump up
@@ -404,6 +405,7 @@ come out of the oven	remove		come out | come off	verb:comes,coming,came,come
 get out	remove		get it out | get them out	verb:gets,getting,got,gotten
 lift	lift		lift out | lift off | lift up
 drain	drain	takes prep	drain off | drain away | pour off | pour away
+drip	drain	takes	drip off | drip dry	verb2
 strain	strain	takes prep	strain out | strain off
 put it through a sieve	strain		put that through a sieve | put them through a sieve | put through a sieve	verb:puts,putting,put,put
 pass it through a sieve	strain		push it through a sieve | pass through a sieve | push through a sieve | pass that through a sieve | push that through a sieve
@@ -461,7 +463,7 @@ season to taste	season
 grease	grease	seasons prep	grease up
 adjust the seasoning	season		adjust seasoning | correct the seasoning | check the seasoning | check for seasoning | taste for seasoning
 @marks
-taste	taste	tastes	taste again
+taste	taste	tastes	have a taste | have a little taste | taste again
 check	check		check on | test
 stick a skewer in	check		stick a toothpick in | stick a thermometer in | poke a skewer in | stick a knife in	verb:sticks,sticking,stuck,stuck
 put a thermometer in	check		put your thermometer in | put the thermometer in | put a skewer in | put a toothpick in	verb:puts,putting,put,put
@@ -508,7 +510,7 @@ reserve for later	reserve	takes
 # --- too weak to be a step ------------------------------------------------------------------------------------------
 @marks light
 get	get			verb:gets,getting,got,gotten
-go	go		go for | go over | go back	verb:goes,going,went,gone
+go	go		go for | go over	verb:goes,going,went,gone
 make	make		make up | make sure	verb:makes,making,made,made
 have	have			verb:has,having,had,had
 keep	keep		keep on | keep going	verb:keeps,keeping,kept,kept

@@ -145,8 +145,8 @@ center			centre | middle
 outside			edges | edge | rim | outer edge | border
 surface			top side
 bottom			underside
-fridge			refrigerator | icebox | cold box
-freezer			deep freeze
+fridge		cold	refrigerator | icebox | cold box
+freezer		cold	deep freeze
 counter			countertop | counter top | worktop | work surface | kitchen counter | bench | kitchen bench | work bench | floured surface | floured counter | lightly floured surface
 table
 shelf			middle shelf | top shelf | bottom shelf | center rack | middle rack | top rack | bottom rack | lower shelf | lower rack

@@ -167,7 +167,7 @@ a lot	a lot		a lot of | lots of | lots | plenty of | plenty | loads of | tons of
 a good amount	a good amount		a good amount of | a decent amount of | a fair bit of | a good bit of | a fair amount of | a generous amount of | a nice amount of | a good quantity of | a large amount of | a healthy amount of | quite a bit of | quite a lot of | a big amount of
 enough	enough		just enough | enough of | as much as you need | as needed | as required | as necessary | whatever amount of
 a coating	some		a thin layer of | a layer of | a coating of | a thin coating of | a smear of | a film of | a swirl of | swirl of | a swipe of
-a swig	some		a shot of | shot of | shots of | a jigger of | jigger of | jiggers of | a nip of | a swig of | a slug of | slug of | a good slug of | a big slug of | a lashing of | lashings of | a good pour of | a mound of | a pile of | a blanket of
+a swig	some		a shot of | shot of | shots of | a jigger of | jigger of | jiggers of | a nip of | slug of | a good slug of | a big slug of | a swig of | a slug of | a slosh of | slosh of | big slosh of | a good slosh of | a stack of | a shake of | a good shake of | a couple of shakes of | a few shakes of | few shakes of | shakes of | a few drops of | few drops of | a few dashes of | a few splashes of | a lashing of | lashings of | a good pour of | a mound of | a pile of | a blanket of
 
 @marks again
 same amount	same amount		the same amount of | same amount of | the same again of | same again of | the same of | an equal amount of | equal amount of | the same weight of | the same quantity of | the same measure of | as much again of

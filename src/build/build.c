@@ -3,7 +3,9 @@
 #include "build/build.h"
 
 #include "build/builder.h"
+#include "base/arena.h"
 #include "build/heat.h"
+#include "build/instruction.h"
 #include "build/line.h"
 #include "build/phrasal.h"
 #include "build/steptext.h"
@@ -129,10 +131,12 @@ bool build_recipes(struct recording *r, const struct pack *k, struct problems *p
     (void) p;
     const char scale = recording_scale(r, k);
     const bool drops = drops_units(r);
-    const phrasal_list phrasals = phrasals_load(r->arena, k);
+    const struct phrasals phrasals = phrasals_load(r->arena, k);
+    struct verb_memo *memo = arena_alloc(r->arena, sizeof *memo);
     for (size_t i = 0; i < r->dishes.count; i++) {
         struct builder b = {.r = r,
                             .k = k,
+                            .memo = memo,
                             .phrasals = phrasals,
                             .dish = &r->dishes.at[i],
                             .scale = scale,
@@ -140,6 +144,7 @@ bool build_recipes(struct recording *r, const struct pack *k, struct problems *p
         for (size_t n = 0; n < r->sentences.count; n++)
             if (is_inside(b.dish, &r->sentences.at[n]))
                 read_sentence(&b, &r->sentences.at[n]);
+        settle_steps(&b);
         drop_questions(b.dish);
         write_steps(&b);
     }

@@ -8,14 +8,29 @@
 
 /* A row of the pack's table `phrasal`. */
 struct phrasal_row {
-    struct text kind, head, particle, object, action;
+    struct text head, particle, object, action;
+    uint64_t shape; /* of its head, as text_shape() has it */
 };
 typedef LIST(struct phrasal_row) phrasal_list;
 
+/* The table, by kind: "verb", "thing", "food". */
+struct phrasals {
+    struct phrasal_kind {
+        phrasal_list rows;
+        uint64_t shapes; /* of all heads */
+    } verbs, things, foods;
+};
+
+/* One step is one tight group of actions. */
+#define STEP_ACTIONS 3
+
+struct verb_memo; /* instruction.h */
+
 struct builder {
     struct recording *r;
+    struct verb_memo *memo; /* arena; of the sentence in `chunks` */
     const struct pack *k;
-    phrasal_list phrasals;
+    struct phrasals phrasals;
     struct dish *dish;
     const struct sentence *sentence; /* the one being read */
     struct chunks chunks;            /* of that sentence */
@@ -36,6 +51,7 @@ struct builder {
     size_t last_line;  /* index + 1 of the last ingredient spoken of; 0 for none */
     bool yield_sure;   /* the dish's yield was said as one, not only counted */
     size_t list_step;  /* index + 1 of the dish's last step when it only lists foods; else 0 */
+    double list_end;   /* seconds: when that list's last food was named */
     const struct match *each; /* "a teaspoon each of": holds for the foods that follow */
 };
 
@@ -62,6 +78,8 @@ struct ingredient *find_food(struct builder *b, const struct entry *food, struct
 
 /* Steps, durations and temperatures of the sentence in b->chunks. */
 void build_steps(struct builder *b);
+/* After the last sentence: a list of foods that no verb took up. */
+void settle_steps(struct builder *b);
 /* The dish's yield, from the phrase matches of its sentences. */
 void build_yield(struct builder *b);
 /* Whether the chunk counts what the dish's title names, once something was done: "so, six

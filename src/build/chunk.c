@@ -17,25 +17,32 @@ uint64_t chunk_marks(const struct chunk *c)
     return c->entry ? c->entry->marks : 0;
 }
 
+static size_t entry_last(const struct recording *r, const struct sentence *s, size_t i)
+{
+    while (i < s->last && r->words.at[i].tag == TAG_INSIDE)
+        i++;
+    return i;
+}
+
+/* "Cut it into eight pieces": how much it makes is told with what is done. */
+static bool hides_verb(const struct recording *r, const struct sentence *s, const struct match *m)
+{
+    unsigned char tag = r->words.at[entry_last(r, s, m->words.first)].tag;
+    return m->rule->kind == RULE_yield && (tag == TAG_ACTION || tag == TAG_DONE);
+}
+
 /* The longest match that begins at word `i`; of equal ones the later stage's. */
 static const struct match *match_at(const struct recording *r, const struct sentence *s, size_t i)
 {
     const struct match *best = NULL;
     for (size_t n = 0; n < s->match_count; n++) {
         const struct match *m = &r->matches.at[s->match_first + n];
-        if (m->rule->stage == STAGE_PHRASE || m->words.first != i)
+        if (m->rule->stage == STAGE_PHRASE || m->words.first != i || hides_verb(r, s, m))
             continue;
         if (!best || m->words.last >= best->words.last)
             best = m;
     }
     return best;
-}
-
-static size_t entry_last(const struct recording *r, const struct sentence *s, size_t i)
-{
-    while (i < s->last && r->words.at[i].tag == TAG_INSIDE)
-        i++;
-    return i;
 }
 
 void chunks_make(struct chunks *c, const struct recording *r, const struct sentence *s)

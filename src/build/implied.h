@@ -4,7 +4,7 @@
 #ifndef DISHTAKE_BUILD_IMPLIED_H
 #define DISHTAKE_BUILD_IMPLIED_H
 
-#include "build/builder.h"
+#include "build/context.h"
 
 struct implied {
     struct text action; /* of the pack's table implied-actions */
@@ -17,12 +17,31 @@ struct implied {
  * returns how many. `said` has the marks of all verbs in it that are instructions. */
 size_t implied_actions(const struct builder *b, uint64_t said, struct implied *out);
 
+/* The action of that row of the table implied-actions; empty where it has none. */
+struct text implied_row(const struct pack *k, const char *name);
 /* The action of a list of foods without a verb. */
 struct text implied_list(const struct pack *k);
 /* That of a temperature alone, by what it is of; empty where that tells nothing. */
 struct text implied_heat(const struct pack *k, struct text of);
-/* What `said` means where the dish is now: "leave it an hour" in a pot that boils is to simmer it.
- * The pack's table context-actions knows; without a row it is what was said. */
-struct text action_in_context(const struct builder *b, struct text said);
+/* Whether the sentence begins with foods that go in before its first verb: "Two tablespoons of oil,
+ * swirl it around." */
+bool lists_before_verb(const struct builder *b);
 
+/* impliedtime.c. What is done for the length of time in chunk `i`, where no verb takes it: "chuck
+ * them in, four minutes"; empty where a verb says it, or chunk `i` is no time. What stands before
+ * it in the sentence must be in the dish's steps already. */
+struct text implied_time(const struct builder *b, size_t i);
+
+/* The dish's last step, when the time in chunk `i`, which stands in a sentence without a verb, goes
+ * on with it: "Onions in. Five minutes."; else NULL. */
+struct step *step_of_time(const struct builder *b, size_t i);
+
+/* What both look at. Whether the chunk speaks of what is done here and now. */
+bool is_done(const struct chunk *c);
+/* The first chunk with `tag` that is done here; NOWHERE when there is none. */
+size_t find_done(const struct builder *b, unsigned char tag);
+/* Whether the sentence names a fridge or a freezer. */
+bool says_cold(const struct builder *b);
+/* The dish's last step, when it ends shortly before chunk `i`; else NULL. */
+const struct step *step_near(const struct builder *b, size_t i);
 #endif

@@ -2,6 +2,8 @@
  * SPDX-License-Identifier: MIT */
 #include "build/instruction.h"
 
+#include <string.h>
+
 #include "build/wording.h"
 
 bool is_let(const struct builder *b, const struct chunk *c)
@@ -118,6 +120,31 @@ static bool is_done_by_thing(const struct builder *b, size_t i, uint64_t marks)
            || (marks & (MARK_OF(boils) | MARK_OF(fries)) && says_how_long(b));
 }
 
+/* "Wash them wash them", "slit it, wash it": an order with its object behind a thing or a comma,
+ * not what that thing does. */
+static bool is_order(const struct builder *b, size_t i)
+{
+    const struct chunk *before = &b->chunks.at[i - 1];
+    return i > 1 && !is_third_person(b->chunks.at[i].entry) && has_object(b, i)
+           && (before->tag == TAG_OTHER || before->tag == TAG_IT || before->tag == TAG_THE)
+           && !text_equal(b->r->words.at[before->last].key, step_word(b->k, "subject"));
+}
+
+/* "Or it'll stick", "so they set": what would happen, or what for. */
+static bool is_consequence(const struct builder *b, size_t i)
+{
+    const struct chunk *at = b->chunks.at;
+    if (i < 2)
+        return false;
+    size_t or = i - 2;
+    if (at[or].tag != TAG_OR && i > 2 && (at[or].tag == TAG_IT || at[or].tag == TAG_YOU))
+        or = i - 3;
+    if (at[or].tag == TAG_OR && at[i - 1].tag == TAG_WILL)
+        return true;
+    return at[i - 2].tag == TAG_SO && at[i - 1].tag == TAG_IT && at[i].first == at[i].last
+           && !says_how_long(b); /* but "so they go in" */
+}
+
 /* Whether the verb in chunk `i` tells what to do. */
 static bool is_instruction(const struct builder *b, size_t i)
 {
@@ -127,11 +154,21 @@ static bool is_instruction(const struct builder *b, size_t i)
     if (c->tag != TAG_ACTION || c->scope & (SCOPE_NOT_DONE | SCOPE_UNTIL)
         || b->sentence->flags & SENTENCE_QUESTION)
         return false;
+    if (before == TAG_HEDGE && i > 1
+        && (b->chunks.at[i - 2].tag == TAG_ME || b->chunks.at[i - 2].tag == TAG_YOU
+            || b->chunks.at[i - 2].tag == TAG_WILL))
+        before = b->chunks.at[i - 2].tag; /* "I kind of rub it around" */
+    else if (before == TAG_HEDGE && has_object(b, i)
+             && (i == 1 || b->chunks.at[i - 2].tag == TAG_AND || b->chunks.at[i - 2].tag == TAG_SO))
+        before = TAG_SO; /* "roughly chop the herbs" */
     struct phrasal split;
     if (find_phrasal(b, i, &split))
-        return before != TAG_TO && before != TAG_OF;
+        return split.action.length && before != TAG_TO && before != TAG_OF;
     if (is_weak(b, marks) || is_quality(b, i, before) || is_participle(b, i))
         return false;
+    bool comma = i && b->r->words.at[b->chunks.at[i - 1].last].after == AFTER_COMMA;
+    if (comma && !is_third_person(c->entry))
+        before = TAG_SO;
     const struct chunk *lead = before_subject(b, i);
     if (before == TAG_MEANWHILE && b->chunks.at[i - 1].first < b->chunks.at[i - 1].last
         && b->r->words.at[b->chunks.at[i - 1].last].after < AFTER_COMMA)
@@ -140,24 +177,34 @@ static bool is_instruction(const struct builder *b, size_t i)
         return false;
     if ((before == TAG_THE || before == TAG_IT) && lead && is_let(b, lead))
         return true;
+    if (is_consequence(b, i) || (before == TAG_THERE && !comma))
+        return false; /* "or it'll stick", "it's open" */
     if (is_third_person(c->entry))
-        return before != TAG_ME && is_done_by_thing(b, i, marks);
+        return before != TAG_ME && (before != TAG_THE || is_that(b, &b->chunks.at[i - 1]))
+               && is_done_by_thing(b, i, marks);
     if (before == TAG_THE && !(lead && lead->tag == TAG_ACTION))
-        return is_that(b, &b->chunks.at[i - 1]) && is_done_by_thing(b, i, marks);
+        return is_that(b, &b->chunks.at[i - 1])
+               && (is_done_by_thing(b, i, marks) || is_order(b, i));
     if (before == TAG_TO || before == TAG_THE || before == TAG_ARTICLE || before == TAG_OF
-        || before == TAG_AMOUNT || before == TAG_VAGUE)
+        || before == TAG_AMOUNT || before == TAG_VAGUE || before == TAG_EATER)
         return false;
-    if (before == TAG_IT || before == TAG_OTHER)
+    if (before == TAG_LINE && !has_object(b, i) && i + 1 < b->chunks.count)
         return marks
                & (MARK_OF(puts) | MARK_OF(heats) | MARK_OF(ovens) | MARK_OF(waits) | MARK_OF(boils)
                   | MARK_OF(mixes));
+    if (before == TAG_IT || before == TAG_OTHER)
+        return marks
+                   & (MARK_OF(puts) | MARK_OF(heats) | MARK_OF(ovens) | MARK_OF(waits)
+                      | MARK_OF(boils) | MARK_OF(mixes))
+               || is_order(b, i);
     return true;
 }
 
-/* "It gets rolled in sugar": what stands before the participle. */
-static bool is_passive(const struct builder *b, const struct chunk *c)
+/* "It gets rolled in sugar", "the vegetables get divided": what stands before the participle. */
+static bool is_passive(const struct builder *b, size_t i)
 {
-    return c->tag == TAG_ACTION && c->entry && is_third_person(c->entry)
+    const struct chunk *c = &b->chunks.at[i];
+    return c->tag == TAG_ACTION && c->entry && (is_third_person(c->entry) || is_thing_before(b, i))
            && text_equal(entry_value(c->entry), step_word(b->k, "passive"));
 }
 
@@ -174,7 +221,7 @@ static bool is_going_on(const struct builder *b, size_t i)
     const struct chunk *before = &b->chunks.at[i - 1];
     if (before->tag == TAG_HAVE && c->tag == TAG_DONE)
         return true;
-    if (c->tag == TAG_DONE && is_passive(b, before))
+    if (c->tag == TAG_DONE && is_passive(b, i - 1))
         return true;
     if (c->tag == TAG_DOING && (before->tag == TAG_THERE || before->tag == TAG_BE))
         return chunk_marks(c) & (MARK_OF(puts) | MARK_OF(takes)); /* "that's coming out" */
@@ -205,12 +252,27 @@ static bool is_reason(const struct builder *b, size_t i)
     return false;
 }
 
-bool is_verb(const struct builder *b, size_t i)
+/* What was found out of this sentence's chunks already: the same is asked again and again. */
+static struct verb_memo *memo_of(const struct builder *b)
 {
-    return (is_instruction(b, i) || is_going_on(b, i)) && !is_reason(b, i);
+    struct verb_memo *m = b->memo;
+    if (m->sentence != b->chunks.sentence) {
+        memset(m->is, 0, sizeof m->is);
+        memset(m->told, 0, sizeof m->told);
+        m->sentence = b->chunks.sentence;
+    }
+    return m;
 }
 
-struct said_verb said_verb(const struct builder *b, size_t i)
+bool is_verb(const struct builder *b, size_t i)
+{
+    struct verb_memo *m = memo_of(b);
+    if (!m->is[i])
+        m->is[i] = (is_instruction(b, i) || is_going_on(b, i)) && !is_reason(b, i) ? 'y' : 'n';
+    return m->is[i] == 'y';
+}
+
+static struct said_verb read_verb(const struct builder *b, size_t i)
 {
     struct said_verb v = {.action = TEXT_EMPTY};
     const struct chunk *c = &b->chunks.at[i];
@@ -223,4 +285,14 @@ struct said_verb said_verb(const struct builder *b, size_t i)
     else if (verb)
         v.action = entry_value(c->entry);
     return v;
+}
+
+struct said_verb said_verb(const struct builder *b, size_t i)
+{
+    struct verb_memo *m = memo_of(b);
+    if (!m->told[i]) {
+        m->verbs[i] = read_verb(b, i);
+        m->told[i] = true;
+    }
+    return m->verbs[i];
 }

@@ -12,6 +12,14 @@ struct said_verb {
     struct phrasal phrasal;
 };
 
+/* What is known of a sentence's chunks by now, by their index. */
+struct verb_memo {
+    const struct sentence *sentence;
+    char is[SENTENCE_WORDS];   /* 'y' or 'n': an instruction; 0 while nobody asked */
+    bool told[SENTENCE_WORDS]; /* its said_verb() is in `verbs` */
+    struct said_verb verbs[SENTENCE_WORDS];
+};
+
 /* What the lexicon says of an action, by its base form; NULL when it has no such verb. */
 const struct entry *action_entry(const struct pack *k, struct text action);
 /* "let", of "let that soften". */

@@ -5,10 +5,8 @@
 /* A particle farther behind its verb than this belongs to something else. */
 #define PARTICLE_CHUNKS 6
 
-static bool is_cell(struct text cell, struct text said)
-{
-    return text_equal(cell, said) || text_is(cell, "*");
-}
+/* "Wash your hands": nothing for a recipe; "wash the rice in a bowl" is. */
+#define NOTHING_CHUNKS 2
 
 /* Where in its row's reach the word `particle` stands behind chunk `i`; 0 when it does not. A thing
  * alone has its particle beside it ("lid back on"), and another verb ends the search. */
@@ -20,11 +18,14 @@ static size_t find_particle(const struct builder *b, size_t i, struct text parti
         const struct chunk *c = &b->chunks.at[n];
         if (b->r->words.at[b->chunks.at[n - 1].last].after == AFTER_COMMA)
             return 0;
-        seen |= c->entry && text_equal(entry_value(c->entry), object);
-        if (seen && text_equal(b->r->words.at[c->last].key, particle))
+        bool here = (c->entry && text_equal(entry_value(c->entry), object))
+                    || text_equal(b->r->words.at[c->last].key, object);
+        seen |= here;
+        bool first = c->tag == TAG_OTHER && text_equal(b->r->words.at[c->first].key, particle);
+        if (seen && (first || text_equal(b->r->words.at[c->last].key, particle)))
             return n;
-        if (c->tag == TAG_ACTION || c->tag == TAG_SO || c->tag == TAG_UNTIL || c->tag == TAG_ME
-            || c->tag == TAG_YOU)
+        if ((c->tag == TAG_ACTION && !here) || c->tag == TAG_SO || c->tag == TAG_UNTIL
+            || c->tag == TAG_ME || c->tag == TAG_YOU)
             return 0;
     }
     return 0;
@@ -37,20 +38,31 @@ static bool has_subject(const struct builder *b, size_t i, struct text object)
     return before && before->entry && text_equal(entry_value(before->entry), object);
 }
 
-phrasal_list phrasals_load(struct arena *a, const struct pack *k)
+static struct phrasal_kind *kind_of(struct phrasals *all, struct text kind)
 {
-    phrasal_list list = {0};
+    if (text_is(kind, "verb"))
+        return &all->verbs;
+    return text_is(kind, "thing") ? &all->things : &all->foods;
+}
+
+struct phrasals phrasals_load(struct arena *a, const struct pack *k)
+{
+    struct phrasals all = {0};
     const struct table *t = pack_table(k, "phrasal");
     if (!t)
-        return list;
+        return all;
     size_t head = table_column(t, "head"), particle = table_column(t, "particle"),
            object = table_column(t, "object"), action = table_column(t, "action"),
            kind = table_column(t, "kind");
-    for (size_t row = 0; row < t->rows; row++)
-        *LIST_ADD(a, &list) = (struct phrasal_row){
-            table_cell(t, row, kind), table_cell(t, row, head), table_cell(t, row, particle),
-            table_cell(t, row, object), table_cell(t, row, action)};
-    return list;
+    for (size_t row = 0; row < t->rows; row++) {
+        struct phrasal_kind *of = kind_of(&all, table_cell(t, row, kind));
+        struct text verb = table_cell(t, row, head);
+        *LIST_ADD(a, &of->rows) =
+            (struct phrasal_row){verb, table_cell(t, row, particle), table_cell(t, row, object),
+                                 table_cell(t, row, action), text_shape(verb)};
+        of->shapes |= text_shape(verb);
+    }
+    return all;
 }
 
 /* Whether chunk `i` is the last of its clause, or stands before a place or the next clause. */
@@ -86,14 +98,55 @@ static bool find_food_phrasal(const struct builder *b, size_t i, struct phrasal 
         return false; /* "the onions go in" has its verb */
     struct text said = b->r->words.at[b->chunks.at[i + 1].last].key;
     size_t end = i + 1 + (i + 2 < b->chunks.count && b->chunks.at[i + 2].tag == TAG_INTO);
-    for (size_t n = 0; n < b->phrasals.count && ends_clause(b, end); n++) {
-        const struct phrasal_row *row = &b->phrasals.at[n];
-        if (text_is(row->kind, "food") && text_equal(row->particle, said)) {
+    const phrasal_list *rows = &b->phrasals.foods.rows;
+    for (size_t n = 0; n < rows->count && ends_clause(b, end); n++) {
+        const struct phrasal_row *row = &rows->at[n];
+        if (text_equal(row->particle, said)) {
             *out = (struct phrasal){row->action, end, true};
             return true;
         }
     }
     return false;
+}
+
+/* "With the lid on", "leave the lid on": how it stays, not what is done with it. */
+static bool stays(const struct builder *b, size_t i)
+{
+    while (i && b->chunks.at[i - 1].tag == TAG_THE)
+        i--;
+    const struct chunk *c = i ? &b->chunks.at[i - 1] : NULL;
+    return c
+           && (c->tag == TAG_WITH
+               || (c->tag == TAG_ACTION && chunk_marks(c) & (MARK_OF(idle) | MARK_OF(light))));
+}
+
+/* Whether the thing in chunk `i` is what a verb is done to. */
+static bool is_object(const struct builder *b, size_t i)
+{
+    if (b->chunks.at[i].tag == TAG_ACTION || b->chunks.at[i].tag == TAG_DOING)
+        return false;
+    while (i
+           && (b->chunks.at[i - 1].tag == TAG_THE || b->chunks.at[i - 1].tag == TAG_SIZE
+               || b->chunks.at[i - 1].tag == TAG_ARTICLE || b->chunks.at[i - 1].tag == TAG_OTHER
+               || b->chunks.at[i - 1].tag == TAG_NUMBER || b->chunks.at[i - 1].tag == TAG_STATE))
+        i--;
+    return i && b->chunks.at[i - 1].tag == TAG_ACTION;
+}
+
+/* Whether the row's other words stand behind chunk `i`. */
+static bool fits(const struct builder *b, size_t i, const struct phrasal_row *row,
+                 struct phrasal *out)
+{
+    struct text any = TEXT_OF("*");
+    size_t at =
+        find_particle(b, i, row->particle, has_subject(b, i, row->object) ? any : row->object);
+    bool none = text_is(row->action, "-");
+    if (at && is_object(b, i) && !ends_clause(b, at))
+        return false; /* "put the pan on the scales" */
+    if (!at || (none && at > i + NOTHING_CHUNKS))
+        return false;
+    *out = (struct phrasal){none ? TEXT_EMPTY : row->action, at, !text_is(row->object, "*")};
+    return true;
 }
 
 bool find_phrasal(const struct builder *b, size_t i, struct phrasal *out)
@@ -106,18 +159,14 @@ bool find_phrasal(const struct builder *b, size_t i, struct phrasal *out)
     if (!c->entry)
         return false;
     bool verb = c->tag == TAG_ACTION || c->tag == TAG_DOING;
+    const struct phrasal_kind *kind = verb ? &b->phrasals.verbs : &b->phrasals.things;
     struct text head = entry_value(c->entry);
-    for (size_t n = 0; n < b->phrasals.count; n++) {
-        const struct phrasal_row *row = &b->phrasals.at[n];
-        if (!text_is(row->kind, verb ? "verb" : "thing") || !is_cell(row->head, head))
-            continue;
-        struct text any = TEXT_OF("*");
-        size_t at =
-            find_particle(b, i, row->particle, has_subject(b, i, row->object) ? any : row->object);
-        if (at) {
-            *out = (struct phrasal){row->action, at, !text_is(row->object, "*")};
+    uint64_t shape = text_shape(head);
+    if (!(kind->shapes & shape) || (!verb && stays(b, i)))
+        return false;
+    for (size_t n = 0; n < kind->rows.count; n++)
+        if (kind->rows.at[n].shape == shape && text_equal(kind->rows.at[n].head, head)
+            && fits(b, i, &kind->rows.at[n], out))
             return true;
-        }
-    }
     return false;
 }

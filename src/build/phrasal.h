@@ -12,7 +12,7 @@ struct phrasal {
 };
 
 /* The table with its columns found; in the arena. */
-phrasal_list phrasals_load(struct arena *a, const struct pack *k);
+struct phrasals phrasals_load(struct arena *a, const struct pack *k);
 /* Whether chunk `c` is a food, or a part of the dish ("sauce"). */
 bool is_food_word(const struct chunk *c);
 /* What chunk `i` stands for together with a word behind it in its clause, by the pack's table

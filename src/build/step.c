@@ -9,10 +9,8 @@
 #include "build/implied.h"
 #include "build/instruction.h"
 #include "build/stepmeasure.h"
+#include "build/stepjoin.h"
 #include "build/steptext.h"
-
-/* One step is one tight group of actions. */
-#define STEP_ACTIONS 3
 
 /* "Meanwhile, chop the onions": said before the step's word in its sentence. */
 static bool is_meanwhile(const struct builder *b, size_t word)
@@ -35,7 +33,7 @@ static struct step *add_step(struct builder *b, size_t word)
     return s;
 }
 
-static bool has_action(const struct step *s, struct text action)
+bool step_has(const struct step *s, struct text action)
 {
     for (size_t i = 0; i < s->actions.count; i++)
         if (text_equal(s->actions.at[i], action))
@@ -87,7 +85,7 @@ static bool is_heat_here(const struct builder *b, const struct chunk *c)
 static struct step *add_action(struct builder *b, struct step *open, const struct chunk *c,
                                struct text action)
 {
-    if (open && has_action(open, action))
+    if (open && step_has(open, action))
         return open;
     if (!open || open->actions.count >= STEP_ACTIONS)
         open = add_step(b, c->first);
@@ -96,13 +94,13 @@ static struct step *add_action(struct builder *b, struct step *open, const struc
 }
 
 /* The action that chunk `i` says, in the place where the dish is now; empty when it says none. */
-static struct text said_action(const struct builder *b, size_t i)
+struct text said_action(const struct builder *b, size_t i)
 {
     struct said_verb verb = said_verb(b, i);
-    return verb.split || !verb.action.length ? verb.action : action_in_context(b, verb.action);
+    return verb.split || !verb.action.length ? verb.action : action_in_context(b, verb.action, i);
 }
 
-static uint64_t instruction_marks(const struct builder *b)
+uint64_t instruction_marks(const struct builder *b)
 {
     uint64_t marks = 0;
     for (size_t i = 0; i < b->chunks.count; i++)
@@ -131,6 +129,13 @@ static void note_pan(struct builder *b, const struct chunk *c)
     b->pan_at = c->first;
 }
 
+/* Into the oven is a step of its own. */
+static bool is_baking(const struct builder *b, struct text action)
+{
+    const struct entry *e = action_entry(b->k, action);
+    return e && e->marks & MARK_OF(ovens);
+}
+
 /* What one chunk adds to the sentence's step. */
 static struct step *read_chunk(struct builder *b, struct step *open, size_t i, struct text implied)
 {
@@ -139,6 +144,11 @@ static struct step *read_chunk(struct builder *b, struct step *open, size_t i, s
     note_pan(b, c);
     if (said.length)
         open = add_action(b, open, c, said);
+    if (!implied.length) {
+        implied = implied_time(b, i);
+        if (implied.length && !open && !is_baking(b, implied))
+            open = step_of_time(b, i);
+    }
     if (implied.length)
         open = add_action(b, open, c, implied);
     if (c->tag == TAG_DURATION && !(c->scope & SCOPE_NOT_DONE))
@@ -154,47 +164,6 @@ static struct step *read_chunk(struct builder *b, struct step *open, size_t i, s
     return open;
 }
 
-/* Seconds after which a list of foods and the verb that follows are two steps. */
-#define LIST_SECONDS 15.0
-
-/* Whether the sentence's first verb is done to what was listed before: "whisk it", "pat those dry".
- */
-static bool takes_up_list(const struct builder *b)
-{
-    for (size_t i = 0; i < b->chunks.count; i++) {
-        const struct chunk *c = &b->chunks.at[i];
-        if (c->tag == TAG_LINE && c->match && c->match->rule->kind == RULE_line)
-            return false;
-        if (!said_action(b, i).length)
-            continue;
-        unsigned char before = i ? b->chunks.at[i - 1].tag : 0;
-        unsigned char after = i + 1 < b->chunks.count ? b->chunks.at[i + 1].tag : 0;
-        return chunk_marks(c) & MARK_OF(mixes) || after == TAG_IT || after == TAG_THE
-               || before == TAG_IT || before == TAG_THE;
-    }
-    return false;
-}
-
-/* "Two eggs, a cup of milk. Whisk that." is one step, which is dated and named by its verb. */
-static void join_list(struct builder *b, size_t step)
-{
-    struct step *s = &b->dish->steps.at[step], *list = s - 1;
-    if (s->start - list->end > LIST_SECONDS || !text_equal(s->group, list->group))
-        return;
-    s->words.first = list->words.first;
-    if (s->actions.count < STEP_ACTIONS && !has_action(s, list->actions.at[0]))
-        *LIST_ADD(b->r->arena, &s->actions) = list->actions.at[0];
-    for (size_t i = 0; i < list->durations.count; i++)
-        *LIST_ADD(b->r->arena, &s->durations) = list->durations.at[i];
-    for (size_t i = 0; i < list->temperatures.count; i++)
-        *LIST_ADD(b->r->arena, &s->temperatures) = list->temperatures.at[i];
-    if (!s->vessel.length)
-        s->vessel = list->vessel;
-    memmove(list, s, (b->dish->steps.count - step) * sizeof *s);
-    b->dish->steps.at[--b->dish->steps.count] =
-        (struct step){0}; /* a list hands its room out as zeroes */
-}
-
 /* "One sixty-five in the middle", "so, one eighty": a step that has no more than a temperature. */
 static void name_heat(const struct builder *b, struct step *s)
 {
@@ -203,6 +172,26 @@ static void name_heat(const struct builder *b, struct step *s)
                              : implied_heat(b->k, s->temperatures.at[0].of);
     if (action.length)
         *LIST_ADD(b->r->arena, &s->actions) = action;
+}
+
+/* Seconds in which the same verb again is the same step, if it says nothing new. */
+#define REPEAT_SECONDS 15.0
+
+/* "Squeeze them out in a towel. Squeeze like you mean it." */
+static bool is_repeat(const struct builder *b, size_t first)
+{
+    const struct step *s = &b->dish->steps.at[first], *last = first ? s - 1 : NULL;
+    bool alone = last && b->dish->steps.count == first + 1 && s->actions.count == 1
+                 && last->actions.count
+                 && text_equal(s->actions.at[0], last->actions.at[last->actions.count - 1]);
+    if (!alone || s->durations.count || s->temperatures.count || s->until.length
+        || s->start - last->end > REPEAT_SECONDS)
+        return false;
+    for (size_t i = 0; i < b->chunks.count; i++)
+        if (b->chunks.at[i].tag == TAG_LINE || b->chunks.at[i].tag == TAG_PART
+            || b->chunks.at[i].tag == TAG_REST)
+            return false;
+    return true;
 }
 
 void build_steps(struct builder *b)
@@ -219,11 +208,11 @@ void build_steps(struct builder *b)
         read_until(b, s);
         name_heat(b, s);
     }
-    if (b->dish->steps.count > first) {
-        bool list = b->dish->steps.count == first + 1 && instruction_marks(b) == 0
-                    && has_action(&b->dish->steps.at[first], implied_list(b->k));
-        if (joins)
-            join_list(b, first);
-        b->list_step = list ? b->dish->steps.count : 0;
-    }
+    if (b->dish->steps.count > first && is_repeat(b, first))
+        b->dish->steps.at[--b->dish->steps.count] = (struct step){0};
+    if (b->dish->steps.count > first && instruction_marks(b) && lists_before_verb(b))
+        add_listed(b, &b->dish->steps.at[first]);
+    if (b->dish->steps.count > first)
+        close_list(b, first, joins);
+    note_list(b, first);
 }

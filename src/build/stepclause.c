@@ -3,15 +3,56 @@
 #include "build/writer.h"
 #include "match/clause.h"
 
+static bool is_bare_form(const struct chunk *c)
+{
+    return c->entry && text_equal(entry_words(c->entry), entry_shown(c->entry));
+}
+
+/* "Drain it | rinse it", "wash it well | lid on", where captions have no commas: an order that
+ * nothing joins to the one before. */
+static bool begins_order(const struct writer *w, size_t i)
+{
+    const struct chunk *c = &w->b->chunks.at[i], *before = c - 1;
+    struct said_verb said = said_verb(w->b, i);
+    bool thing = c->tag != TAG_ACTION;
+    if (!said.action.length || before->scope & SCOPE_UNTIL
+        || !(thing ? said.split : is_bare_form(c)))
+        return false;
+    bool object = before->tag == TAG_IT || before->tag == TAG_OTHER || before->tag == TAG_INTO
+                  || before->tag == TAG_PLACE || before->tag == TAG_DURATION
+                  || before->tag == TAG_VESSEL || before->tag == TAG_CONTAINER;
+    bool joined = !thing && chunk_marks(c) & MARK_OF(puts) && c->first < c->last;
+    return !joined
+           && (object || w->b->r->words.at[before->last].after >= AFTER_COMMA
+               || (thing && before->tag == TAG_ACTION && !(chunk_marks(before) & MARK_OF(light))));
+}
+
+/* "Let it soften | and the onions go in": another thing does it. */
+static bool begins_subject(const struct writer *w, size_t i)
+{
+    const struct chunk *at = w->b->chunks.at;
+    size_t n = i + 1;
+    while (n < w->end && (at[n].tag == TAG_THE || at[n].tag == TAG_SIZE))
+        n++;
+    return at[i].tag == TAG_AND && n + 1 < w->end
+           && (at[n].tag == TAG_LINE || at[n].tag == TAG_IT || at[n].tag == TAG_PART)
+           && at[n + 1].tag == TAG_ACTION && said_verb(w->b, n + 1).action.length;
+}
+
 size_t clause_end(const struct writer *w, size_t i)
 {
     const struct builder *b = w->b;
     const struct chunk *at = b->chunks.at;
+    bool verb = said_verb(b, i).action.length > 0;
     while (i + 1 < w->end && !clause_ends(b->r, b->sentence, at[i].last)) {
         bool time = i + 2 < w->end && at[i + 1].tag == TAG_AND && at[i + 2].tag == TAG_DURATION;
-        if (time)
+        bool will = at[i + 1].tag == TAG_WILL && at[i + 1].first < at[i + 1].last && i + 2 < w->end
+                    && said_verb(b, i + 2).action.length;
+        if (time || (verb && will)
+            || (verb && (begins_order(w, i + 1) || begins_subject(w, i + 1))))
             break; /* "foil off | and another ten minutes" */
         i++;
+        verb |= said_verb(b, i).action.length > 0;
     }
     return i + 1;
 }
@@ -32,21 +73,6 @@ bool says_tag(const struct writer *w, size_t begin, size_t end, unsigned char ta
     return false;
 }
 
-/* An action of the step that heats or waits and that no verb says; from now on it counts as said.
- */
-static struct text unsaid_heat(struct writer *w)
-{
-    const uint64_t takes_time = MARK_OF(heats) | MARK_OF(ovens) | MARK_OF(waits);
-    for (size_t i = 0; i < w->s->actions.count; i++) {
-        const struct entry *e = action_entry(w->b->k, w->s->actions.at[i]);
-        if (w->said & 1U << i || !e || !(e->marks & takes_time))
-            continue;
-        w->said |= 1U << i;
-        return w->s->actions.at[i];
-    }
-    return TEXT_EMPTY;
-}
-
 /* A clause without a verb is kept where it says how long, how hot, until when, or goes on with
  * foods. */
 static void write_rest(struct writer *w, size_t begin, size_t end)
@@ -56,25 +82,15 @@ static void write_rest(struct writer *w, size_t begin, size_t end)
                 || says_tag(w, begin, end, TAG_HAVE);
     bool tells = is_reason(w, begin) || says_tag(w, begin, end, TAG_DURATION)
                  || says_tag(w, begin, end, TAG_HEATED) || says_tag(w, begin, end, TAG_LINE);
+    size_t time = find_time(w, begin, end);
+    if (!prose_begins(&w->p) && time < end && !talk
+        && (say_unsaid_time(w, begin, time, end) || say_told_time(w, begin, time, end)))
+        return;
     if (prose_begins(&w->p)
         || (first != TAG_UNTIL && first != TAG_OR && (talk || !tells || first == TAG_THERE)))
         return;
-    struct text action = says_tag(w, begin, end, TAG_DURATION) ? unsaid_heat(w) : TEXT_EMPTY;
-    if (action.length) {
-        prose_word(&w->p, step_word(w->b->k, "and"), true);
-        prose_word(&w->p, action, true);
-        size_t from = begin;
-        while (from < end && w->b->chunks.at[from].tag != TAG_DURATION)
-            from++;
-        (void) say_place(w, begin, from); /* a matter of safety, when it is a fridge */
-        if (!says_tag(w, begin, end, TAG_FOR))
-            prose_word(&w->p, step_word(w->b->k, "for"), true);
-        while (begin < end && w->b->chunks.at[begin].tag != TAG_DURATION
-               && w->b->chunks.at[begin].tag != TAG_FOR)
-            begin++;
-    } else if (first != TAG_AND && first != TAG_OR && !is_reason(w, begin)) {
+    if (first != TAG_AND && first != TAG_OR && !is_reason(w, begin))
         prose_comma(&w->p);
-    }
     say_range(w, begin, end);
 }
 
@@ -107,19 +123,55 @@ static size_t read_clause(const struct writer *w, size_t i, size_t *verb)
     return last;
 }
 
+/* "A tablespoon of oil in the big pot, and I slice an onion": foods and heat before the first verb
+ * are written as where there is none; the verb may take them up. */
+static bool write_before_verb(struct writer *w, size_t begin, size_t end)
+{
+    bool tells = says_tag(w, begin, end, TAG_LINE) || says_tag(w, begin, end, TAG_VESSEL);
+    bool talk = says_tag(w, begin, end, TAG_ME) || says_tag(w, begin, end, TAG_YOU);
+    size_t time = find_time(w, begin, end);
+    if (!prose_begins(&w->p) || talk || end >= w->end)
+        return false;
+    if (!tells) /* "twenty minutes, and stir it once" */
+        return time < end && say_unsaid_time(w, begin, time, end);
+    size_t first = w->begin, last = w->end;
+    w->begin = begin;
+    w->end = end;
+    write_verbless(w);
+    w->begin = first;
+    w->end = last;
+    return true;
+}
+
+/* "Add." after other sentences tells nothing. */
+static bool is_bare(const struct writer *w, size_t verb, const struct prose *before)
+{
+    const uint64_t wants = MARK_OF(puts) | MARK_OF(takes);
+    const struct entry *e = action_entry(w->b->k, said_verb(w->b, verb).action);
+    uint64_t marks = e && !(e->marks & MARK_OF(prep)) ? e->marks : 0; /* "Drain." says enough */
+    bool whole = before->length && prose_begins(before);
+    for (size_t i = before->length + 1; i < w->p.length && whole; i++)
+        whole = w->p.at[i] != ' ';
+    return whole && marks & wants;
+}
+
 void write_clauses(struct writer *w)
 {
     for (size_t i = w->begin, end, verb; i < w->end; i = end) {
         end = read_clause(w, i, &verb);
         if (verb == end) {
-            write_rest(w, i, end);
+            if (!write_before_verb(w, i, end))
+                write_rest(w, i, end);
             continue;
         }
         if (!prose_begins(&w->p) && w->b->chunks.at[i].tag == TAG_AND)
             prose_word(&w->p, step_word(w->b->k, "and"), true);
         else if (!prose_begins(&w->p))
             prose_stop(&w->p);
+        struct prose before = w->p;
         write_verb(w, i, verb, end);
+        if (is_bare(w, verb, &before))
+            w->p = before;
     }
     prose_stop(&w->p);
 }

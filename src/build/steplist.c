@@ -18,6 +18,17 @@ void say_pending(struct writer *w)
     w->pending_count = 0;
 }
 
+void say_taken(struct writer *w)
+{
+    const struct chunk *c = &w->pending[0].chunk;
+    struct text the = step_word(w->b->k, "the");
+    if (c->match->rule->kind != RULE_line && c->match->words.first == c->first
+        && w->b->r->words.at[c->first].tag != TAG_THE
+        && !text_equal(w->b->r->words.at[c->first].key, the))
+        prose_word(&w->p, the, true);
+    say_pending(w);
+}
+
 bool is_food(const struct chunk *c)
 {
     return c->tag == TAG_LINE && c->match

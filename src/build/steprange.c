@@ -23,17 +23,27 @@ bool in_reason(const struct writer *w, size_t i)
     return false;
 }
 
+/* "Drain it like pasta", not "like ten minutes": whether a thing without an amount follows. */
+static bool compares(const struct writer *w, size_t i)
+{
+    const struct chunk *next = &w->b->chunks.at[i + 1];
+    return next->tag == TAG_LINE && next->match && next->match->rule->kind != RULE_line;
+}
+
 static bool is_dropped(const struct writer *w, size_t i)
 {
     const struct chunk *c = &w->b->chunks.at[i];
     if (c->scope & SCOPE_UNTIL || in_reason(w, i))
         return false;
+    if (is_step_word(w->b, c, "compares") && i + 1 < w->end)
+        return !compares(w, i);
     if (is_step_word(w->b, c, "chatter") && c->first == c->last)
         return true;
     if (c->scope & (SCOPE_UNREAL | SCOPE_INSTEAD | SCOPE_SUPPOSED | SCOPE_NEGATED))
         return true;
-    bool needed =
-        i && (w->b->chunks.at[i - 1].tag == TAG_YOU || w->b->chunks.at[i - 1].tag == TAG_ME);
+    bool needed = i
+                  && (w->b->chunks.at[i - 1].tag == TAG_YOU || w->b->chunks.at[i - 1].tag == TAG_ME
+                      || w->b->chunks.at[i - 1].tag == TAG_OR); /* "or it'll stick" */
     return (c->tag == TAG_WILL && !needed) || c->tag == TAG_SORRY || c->tag == TAG_SO
            || c->tag == TAG_THERE || c->tag == TAG_HAVE || c->tag == TAG_OPENER
            || c->tag == TAG_CLOSER;
@@ -53,12 +63,14 @@ static bool ends_writing(const struct writer *w, size_t i)
 }
 
 /* "they" is "them" where it is what the verb is done to. */
-static struct text object_form(const struct writer *w, size_t i)
+static struct text object_form(const struct writer *w, size_t i, size_t end)
 {
     const struct chunk *c = &w->b->chunks.at[i];
     const struct word *said = &w->b->r->words.at[c->last];
     struct text form = step_word(w->b->k, "object");
-    bool subject = c->scope & SCOPE_UNTIL || c->first != c->last || in_reason(w, i);
+    unsigned char next = i + 1 < end ? w->b->chunks.at[i + 1].tag : 0;
+    bool does = next == TAG_ACTION || next == TAG_BE || next == TAG_WILL || next == TAG_HAVE;
+    bool subject = c->scope & SCOPE_UNTIL || c->first != c->last || in_reason(w, i) || does;
     if (!subject && text_equal(said->key, step_word(w->b->k, "subject")))
         return form;
     bool joined = c->first == c->last && !text_equal(said->key, entry_words(c->entry));
@@ -77,7 +89,7 @@ void say_range(struct writer *w, size_t begin, size_t end)
         if (c->tag == TAG_INTO && alone)
             prose_word(&w->p, w->b->r->words.at[c->last].key, false); /* "whisk it in" */
         else if (c->tag == TAG_IT)
-            prose_word(&w->p, object_form(w, i), false);
+            prose_word(&w->p, object_form(w, i, end), false);
         else
             say_chunk(w->b, w->s, &w->p, c);
         if (w->b->r->words.at[c->last].after == AFTER_COMMA)

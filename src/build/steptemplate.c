@@ -59,7 +59,7 @@ static bool fill(struct writer *w, struct text place, struct text action)
         return any;
     }
     if (text_is(place, "{time}"))
-        return say_time(w);
+        return !w->timed && (w->timed = say_time(w));
     if (text_is(place, "{temperature}"))
         return say_temperature(w);
     if (text_is(place, "{place}"))
@@ -75,10 +75,14 @@ static bool fill(struct writer *w, struct text place, struct text action)
 static bool try_template(struct writer *w, struct text template, struct text action)
 {
     struct prose before = w->p;
+    size_t pending = w->pending_count;
+    bool timed = w->timed;
     struct text word;
     while (text_part(&template, ' ', &word))
         if (!fill(w, word, action)) {
             w->p = before;
+            w->pending_count = pending; /* the next template may name them */
+            w->timed = timed;
             return false;
         }
     return true;
@@ -118,6 +122,11 @@ static void go_on(struct writer *w)
 {
     struct prose before = w->p;
     prose_reopen(&w->p);
+    size_t time = find_time(w, w->begin, w->end);
+    if (time < w->end && say_unsaid_time(w, w->begin, time, w->end)) {
+        prose_stop(&w->p);
+        return;
+    }
     prose_comma(&w->p);
     if (say_time(w)) {
         say_until(w);
@@ -153,13 +162,16 @@ static void say_next(struct writer *w, size_t action, unsigned done)
     bool puts = has_marks(w, action, MARK_OF(puts));
     if (done & 1U << action || (puts && !w->pending_count && !prose_begins(&w->p)))
         return;
+    struct prose before = w->p;
     if (!prose_begins(&w->p))
         prose_word(&w->p, step_word(w->b->k, "and"), true);
-    say_action(w, w->s->actions.at[action], false);
+    if (!say_action(w, w->s->actions.at[action], false))
+        w->p = before;
 }
 
 void write_verbless(struct writer *w)
 {
+    w->timed = false;
     gather(w);
     if (!w->pending_count && w->p.length) {
         go_on(w);

@@ -71,6 +71,9 @@ static void write_plainly(struct writer *w, size_t not_before)
     chunks_make(&b->chunks, b->r, b->sentence);
     if (!find_range(w, not_before))
         return;
+    size_t verb = find_verb(w, w->begin, w->end);
+    if (w->p.length && verb < w->end && b->chunks.at[verb].tag != TAG_ACTION)
+        return; /* "Lid on." is better said as "Cover." */
     struct prose short_text = w->p;
     w->p = (struct prose){.length = 0};
     say_range(w, w->begin, w->end);
@@ -127,13 +130,28 @@ static void write_step(struct builder *b, size_t index)
     s->text = prose_text(&w.p, b->r->arena);
 }
 
+/* A time or a heat of which nothing is told to be done is no step: the step before has it. */
+static void hand_over(struct arena *a, struct step *to, const struct step *from)
+{
+    for (size_t i = 0; i < from->durations.count; i++)
+        *LIST_ADD(a, &to->durations) = from->durations.at[i];
+    for (size_t i = 0; i < from->temperatures.count; i++)
+        *LIST_ADD(a, &to->temperatures) = from->temperatures.at[i];
+}
+
 /* A step whose words another one took over says nothing. */
-static void drop_empty(struct dish *d)
+static void drop_empty(struct arena *a, struct dish *d)
 {
     size_t kept = 0;
-    for (size_t i = 0; i < d->steps.count; i++)
-        if (d->steps.at[i].text.length)
-            d->steps.at[kept++] = d->steps.at[i];
+    for (size_t i = 0; i < d->steps.count; i++) {
+        struct step *s = &d->steps.at[i];
+        if (!s->text.length)
+            continue;
+        if (kept && !s->actions.count)
+            hand_over(a, &d->steps.at[kept - 1], s);
+        else
+            d->steps.at[kept++] = *s;
+    }
     d->steps.count = kept;
 }
 
@@ -168,7 +186,7 @@ void write_steps(struct builder *b)
 {
     for (size_t i = 0; i < b->dish->steps.count; i++)
         write_step(b, i);
-    drop_empty(b->dish);
+    drop_empty(b->r->arena, b->dish);
     end_groups(b);
 }
 

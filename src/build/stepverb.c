@@ -88,30 +88,6 @@ static void say_lead(struct writer *w, size_t begin, size_t verb)
     prose_comma(&w->p);
 }
 
-static bool is_pronoun(const struct writer *w, size_t i, size_t end)
-{
-    if (i >= end)
-        return false;
-    unsigned char tag = w->b->chunks.at[i].tag,
-                  after = i + 1 < end ? w->b->chunks.at[i + 1].tag : 0;
-    bool thing = after == TAG_LINE || after == TAG_PART || after == TAG_DISH || after == TAG_VESSEL
-                 || after == TAG_OTHER || after == TAG_TOOL || after == TAG_STATE
-                 || after == TAG_DONE;
-    const struct entry *e = w->b->chunks.at[i].entry;
-    bool that = tag == TAG_THE && e && text_equal(entry_value(e), step_word(w->b->k, "that"));
-    return tag == TAG_IT || (that && !thing);
-}
-
-/* Whether the foods that were listed are what this verb is done to: it names none of its own. */
-static bool takes_pending(const struct writer *w, size_t verb, size_t end)
-{
-    uint64_t marks = chunk_marks(&w->b->chunks.at[verb]);
-    if (!w->pending_count || marks & MARK_OF(boils))
-        return false; /* what boils is the whole pot */
-    return is_pronoun(w, verb + 1, end)
-           || (!says_tag(w, verb, end, TAG_LINE) && !says_tag(w, verb, end, TAG_PART));
-}
-
 /* What stands between a verb and its particle: the thing it is done to, and no more. */
 static void say_between(struct writer *w, size_t begin, size_t end)
 {
@@ -120,15 +96,6 @@ static void say_between(struct writer *w, size_t begin, size_t end)
            && w->b->chunks.at[i].tag != TAG_TO && w->b->chunks.at[i].tag != TAG_UNTIL)
         i++;
     say_range(w, begin, i);
-}
-
-/* Whether a verb of several words ends in "in", "on": "goes in" is written "add", and then lacks
- * it. */
-static bool is_into(const struct writer *w, size_t verb)
-{
-    const struct chunk *c = &w->b->chunks.at[verb];
-    return c->last > c->first
-           && entry_as(pack_find(w->b->k, w->b->r->words.at[c->last].key, NULL), TAG_INTO);
 }
 
 static bool is_place(const struct writer *w, size_t i, size_t end)
@@ -198,15 +165,32 @@ static bool is_object(const struct writer *w, size_t i)
     return tag == TAG_LINE || tag == TAG_IT || tag == TAG_AMOUNT || tag == TAG_OTHER;
 }
 
-/* The verb with the thing that was said before it, if any. */
-static void say_verb(struct writer *w, const struct said_verb *said, size_t subject, size_t verb)
+/* "Give it a stir", "in they go": what is done to it stands inside the saying. */
+static bool holds_object(const struct chunk *c)
+{
+    struct text shown = entry_shown(c->entry);
+    size_t words = 1;
+    for (size_t i = 0; i < shown.length; i++)
+        words += shown.at[i] == ' ';
+    return words >= SAYING_WORDS;
+}
+
+/* The verb with the thing that was said before it, if any; `takes`: the foods that wait come in
+ * place of the saying's own object. */
+static void say_verb(struct writer *w, const struct said_verb *said, size_t subject, size_t verb,
+                     bool takes)
 {
     const struct chunk *c = &w->b->chunks.at[verb];
     struct text action = step_action(w, said->action);
-    prose_word(&w->p, said->split ? action : verb_words(c, action, subject < verb), false);
+    struct text turned = step_text(w->b->k, "turned", entry_words(c->entry));
+    if (turned.length && !takes && text_equal(action, entry_value(c->entry)))
+        prose_word(&w->p, turned, false); /* "in they go": "add them" */
+    else
+        prose_word(&w->p, said->split || takes ? action : verb_words(c, action, subject < verb),
+                   false);
     say_with(w, c, action, subject, verb);
     bool bare = subject == verb && is_reworded(c, action) && !is_object(w, verb + 1);
-    size_t food = bare ? food_before(w, verb) : verb;
+    size_t food = bare && !w->pending_count ? food_before(w, verb) : verb;
     if (food < verb) {
         prose_word(&w->p, step_word(w->b->k, "the"), true);
         say_food(w->b, &w->p, &w->b->chunks.at[food], true);
@@ -241,7 +225,10 @@ static bool lets(const struct writer *w, size_t begin, size_t subject, size_t ve
 /* The rest of a verb whose words stand apart: what is between them; returns where it goes on. */
 static size_t say_split(struct writer *w, const struct phrasal *p, size_t rest, size_t end)
 {
+    const struct entry *particle = w->b->chunks.at[p->end].entry;
     say_between(w, p->thing ? p->end : rest, p->end);
+    if (particle)
+        prose_word(&w->p, step_text(w->b->k, "rest", entry_words(particle)), false);
     rest = p->end + 1;
     if (rest < end && w->b->chunks.at[rest].tag == TAG_INTO && !is_thing(w, rest + 1, end))
         rest++; /* "back in" */
@@ -250,13 +237,51 @@ static size_t say_split(struct writer *w, const struct phrasal *p, size_t rest, 
     return rest;
 }
 
+/* What stands behind the verb; a time that is not the verb's gets the cooking it is of. */
+static void say_rest(struct writer *w, const struct chunk *c, struct text action, size_t rest,
+                     size_t end)
+{
+    const uint64_t busy = MARK_OF(heats) | MARK_OF(ovens) | MARK_OF(waits) | MARK_OF(mixes);
+    const struct entry *e = action_entry(w->b->k, action);
+    bool changes = (chunk_marks(c) | (e ? e->marks : 0)) & MARK_OF(changes);
+    bool has = (chunk_marks(c) | (e ? e->marks : 0)) & busy;
+    size_t time = find_time(w, rest, end), lead = time < end ? lead_of_time(w, rest, time) : end;
+    bool other = !has || changes;
+    struct prose before = w->p;
+    say_range(w, rest, lead);
+    if (time < end && !(other && say_unsaid_time(w, lead, time, end))
+        && !say_told_time(w, lead, time, end)) {
+        w->p = before;
+        say_range(w, rest, end);
+    }
+}
+
+/* Whether anything but words that are left out stands between a verb and its particle. */
+static bool says_object(const struct writer *w, size_t verb, size_t end)
+{
+    for (size_t i = verb + 1; i < end; i++)
+        if (!is_step_word(w->b, &w->b->chunks.at[i], "chatter"))
+            return true;
+    return false;
+}
+
+/* "Lower", "turn off": what is done to the heat. */
+static bool is_change(const struct writer *w, struct text action)
+{
+    const struct entry *e = action_entry(w->b->k, action);
+    return e && e->marks & MARK_OF(changes);
+}
+
 void write_verb(struct writer *w, size_t begin, size_t verb, size_t end)
 {
     const struct chunk *c = &w->b->chunks.at[verb];
     struct said_verb said = said_verb(w->b, verb);
     struct text action = step_action(w, said.action);
     size_t subject = subject_before(w, begin, verb), rest = verb + 1;
-    bool takes = takes_pending(w, verb, end), thing = c->tag != TAG_ACTION && c->tag != TAG_DOING;
+    bool thing = c->tag != TAG_ACTION && c->tag != TAG_DOING;
+    bool bare = w->pending_count && subject == verb && !said.split && is_reworded(c, action)
+                && !is_object(w, verb + 1);
+    bool takes = bare || takes_pending(w, subject, verb, end);
     if (!takes)
         flush_pending(w);
     say_lead(w, begin, subject);
@@ -275,11 +300,14 @@ void write_verb(struct writer *w, size_t begin, size_t verb, size_t end)
             prose_word(&w->p, action, false);
         if (says_tag(w, verb, end, TAG_HEATED))
             return;
+    } else if (said.split && is_change(w, action) && !says_object(w, verb, said.phrasal.end)
+               && say_action(w, action, true)) {
+        w->named = true; /* "heat down": "lower the heat" */
     } else {
-        say_verb(w, &said, subject, verb);
+        say_verb(w, &said, takes ? verb : subject, verb, takes && holds_object(c));
     }
     if (takes) {
-        say_pending(w);
+        say_taken(w);
         rest += is_pronoun(w, rest, end);
     } else if (subject == verb && !said.split && is_pronoun(w, rest, end)) {
         rest += name_pronoun(w, verb, rest, end);
@@ -292,5 +320,5 @@ void write_verb(struct writer *w, size_t begin, size_t verb, size_t end)
         prose_word(&w->p, step_word(w->b->k, "and"), true); /* "it goes in with butter" */
     else if (turned && is_into(w, verb) && is_place(w, rest, end))
         prose_word(&w->p, step_word(w->b->k, "into"), true);
-    say_range(w, rest, end);
+    say_rest(w, c, action, rest, end);
 }

@@ -89,13 +89,28 @@ static const struct entry *heard_from(const struct builder *b, size_t *i, size_t
     return heard;
 }
 
-/* "each one": counts nothing. */
+static bool is_measure(unsigned char tag)
+{
+    return tag == TAG_UNIT || tag == TAG_TIME || tag == TAG_LENGTH || tag == TAG_DEGREE;
+}
+
+static bool is_counted(unsigned char tag)
+{
+    return is_measure(tag) || tag == TAG_COUNTER || tag == TAG_CONTAINER || tag == TAG_VAGUE;
+}
+
+/* "each one", "half of it", "a ball": said as a word, not counted. */
 static bool is_pronoun_one(const struct builder *b, const struct match *number)
 {
     size_t next = number->words.last + 1;
+    const struct word *first = &b->r->words.at[number->words.first];
+    if (first->tag == TAG_FRACTION && !(first->text.at[0] >= '0' && first->text.at[0] <= '9'))
+        return next > b->sentence->last || !is_counted(word_tag(b->r, b->sentence, next));
     if (!ratio_equal(number->low, RATIO(1)) || !ratio_equal(number->high, RATIO(1))
         || next > b->sentence->last)
         return ratio_equal(number->low, RATIO(1));
+    if (b->r->words.at[number->words.first].tag == TAG_ARTICLE) /* "a ball", but "1 cup" */
+        return !is_measure(word_tag(b->r, b->sentence, next));
     switch (word_tag(b->r, b->sentence, next)) {
     case TAG_UNIT:
     case TAG_TIME:
@@ -179,6 +194,8 @@ void say_food(const struct builder *b, struct prose *p, const struct chunk *c, b
                  || text_is(c->match->rule->option, "length")
                  || !span_is_empty(match_slot(c->match, SLOT_extract)) || c->scope & SCOPE_OPTIONAL;
     if (whole) {
+        if (the && b->r->words.at[c->first].tag == TAG_EXTRACT)
+            prose_word(p, step_word(b->k, "the"), true);
         say_words(b, p, c->first, c->last);
         return;
     }

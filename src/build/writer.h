@@ -20,6 +20,7 @@ struct writer {
         const struct sentence *sentence;
     } pending[PENDING_MOST];
     size_t pending_count;
+    bool timed;        /* the sentence's time is written */
     unsigned said;     /* bit set of the step's actions that a verb says */
     size_t begin, end; /* the chunks of this sentence that belong to the step; `end` is left out */
 };
@@ -36,10 +37,32 @@ bool says_tag(const struct writer *w, size_t begin, size_t end, unsigned char ta
 /* The sentence, clause by clause, each with its verb first. */
 void write_clauses(struct writer *w);
 
+/* steptime.c. The first length of time in the range that is done; `end` when there is none. */
+size_t find_time(const struct writer *w, size_t begin, size_t end);
+/* From where on the words before the time only lead to it: "for", "and give them". */
+size_t lead_of_time(const struct writer *w, size_t begin, size_t time);
+/* "And fry for 5 minutes": the time in chunk `time`, with the range's place and what follows it,
+ * behind the step's first action that takes time and that no verb says; false when there is none.
+ */
+bool say_unsaid_time(struct writer *w, size_t begin, size_t time, size_t end);
+
+/* "Boil it, and that's ten minutes": "for 10 minutes"; false where it is not told so. */
+bool say_told_time(struct writer *w, size_t begin, size_t time, size_t end);
+
 /* stepverb.c. The action that the step has for this verb: its own, or what it means where the dish
  * is. */
 struct text step_action(const struct writer *w, struct text action);
 void write_verb(struct writer *w, size_t begin, size_t verb, size_t end);
+
+/* steptake.c. Whether chunk `i` is a pronoun: "it", "that" with nothing behind it. */
+bool is_pronoun(const struct writer *w, size_t i, size_t end);
+/* Whether a verb of several words ends in "in", "on": "goes in" is written "add", and then lacks
+ * it.
+ */
+bool is_into(const struct writer *w, size_t verb);
+/* Whether the foods that were listed are what this verb is done to: it names none of its own, and
+ * is one that foods are readied, mixed or cooked by. */
+bool takes_pending(const struct writer *w, size_t subject, size_t verb, size_t end);
 
 /* steprange.c. "so the herbs give up": why, which a recipe keeps. "So", "now", "then" only lead on.
  */
@@ -55,6 +78,8 @@ bool is_food(const struct chunk *c);
 void gather(struct writer *w);
 /* Names them all; none waits any more. */
 void say_pending(struct writer *w);
+/* The same behind the verb that takes them up: "pack the brown sugar". */
+void say_taken(struct writer *w);
 /* Writes those that no verb took up as a sentence of their own. */
 void flush_pending(struct writer *w);
 

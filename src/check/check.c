@@ -52,10 +52,12 @@ bool check_recipes(struct recording *r, const struct pack *k, const struct ingre
     c->r = r;
     c->k = k;
     c->list = list;
-    if (!findings_load(c, p) || !sayings_load(&c->sayings, r->arena, k, p))
+    if (!findings_load(c, p) || !sayings_load(&c->sayings, r->arena, k, r, p))
         return false;
     for (size_t i = 0; i < r->dishes.count; i++) {
         look_at(c, i);
+        find_unmeasured(c);
+        find_dusting(c);
         find_missing(c);
         find_misheard(c);
         find_unused(c);
@@ -63,6 +65,7 @@ bool check_recipes(struct recording *r, const struct pack *k, const struct ingre
         find_unsafe(c);
         find_implausible(c);
         find_editorial(c);
+        find_stumbles(c);
         find_ambiguous(c);
         find_unlike_list(c);
     }

@@ -248,7 +248,7 @@ static void find_whole_time(struct checker *c)
 
 /* ---- names */
 
-/* One food under two names: a reader buys it twice. */
+/* One food under two names: a reader buys it twice. "A lump of bicarb tastes of soap" buys none. */
 static void find_two_names(struct checker *c)
 {
     for (size_t i = 1; i < c->dish->ingredients.count; i++) {
@@ -256,7 +256,7 @@ static void find_two_names(struct checker *c)
         for (size_t n = 0; n < i; n++) {
             const struct ingredient *other = &c->dish->ingredients.at[n];
             if (!text_equal(line->kind, other->kind) || !line->amount.known || !other->amount.known
-                || text_share_part(line->food, other->food, ' '))
+                || line->vague || text_share_part(line->food, other->food, ' '))
                 continue;
             REPORT(c, two_names, subject_line(line), other->food);
             break;

@@ -50,6 +50,8 @@ void find_misheard(struct checker *c)
 {
     for (size_t i = 0; i < c->parts.count; i++)
         find_heard(c, c->parts.at[i]);
+    for (size_t i = 0; i < c->beside_count; i++)
+        find_heard(c, c->beside[i]);
     for (size_t i = 0; i < c->r->sentences.count; i++)
         if (in_dish(c, c->r->sentences.at[i].first))
             find_cut_off(c, &c->r->sentences.at[i]);

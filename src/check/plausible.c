@@ -2,6 +2,8 @@
  * misspoken. The ranges are rows of plausible.tsv. Nothing is corrected; a likelier unit is named
  * where exactly one fits.
  * SPDX-License-Identifier: MIT */
+#include <string.h>
+
 #include "check/report.h"
 
 enum range_column {
@@ -95,11 +97,26 @@ static struct text likelier(const struct checker *c, const struct range *g,
     return found;
 }
 
+/* Whether the line's words have its amount: one that was taken from a sentence nearby ("two cups of
+ * it") may be of something else. The cook's own words are not looked at. */
+static bool amount_said(const struct checker *c, const struct ingredient *line)
+{
+    static const unsigned char TAGS[] = {TAG_NUMBER,   TAG_ONES,    TAG_TEENS,    TAG_TENS,
+                                         TAG_HUNDRED,  TAG_DOZEN,   TAG_ARTICLE,  TAG_UNIT,
+                                         TAG_FRACTION, TAG_COUNTER, TAG_CONTAINER};
+    if (line->edited || line->words.last >= c->r->words.count)
+        return true;
+    for (size_t i = line->words.first; i <= line->words.last; i++)
+        if (memchr(TAGS, c->r->words.at[i].tag, sizeof TAGS))
+            return true;
+    return false;
+}
+
 static void check_line(struct checker *c, const struct range *g, const struct ingredient *line,
                        double most)
 {
     double count = amount_in(c, &line->amount, line->amount.unit, cell(g, RANGE_UNIT));
-    if (count <= most || line->vague)
+    if (count <= most || line->vague || !amount_said(c, line))
         return;
     struct text unit = likelier(c, g, line, most);
     struct finding *f =

@@ -135,22 +135,6 @@ static bool taken(const struct recording *r, size_t first, size_t last)
     return false;
 }
 
-void look_at(struct checker *c, size_t dish)
-{
-    c->number = dish;
-    c->dish = &c->r->dishes.at[dish];
-    c->parts.count = 0;
-    for (size_t i = 0; i < c->dish->spans.count; i++) {
-        struct span s = c->dish->spans.at[i];
-        struct span *before = c->parts.count ? &c->parts.at[c->parts.count - 1] : NULL;
-        if (before && s.first > before->last
-            && (s.first == before->last + 1 || !taken(c->r, before->last + 1, s.first - 1)))
-            before->last = s.last;
-        else
-            *LIST_ADD(c->r->arena, &c->parts) = s;
-    }
-}
-
 struct span talk_around(const struct checker *c)
 {
     struct span around = {0, c->r->words.count - 1};
@@ -165,9 +149,123 @@ struct span talk_around(const struct checker *c)
     return around;
 }
 
+/* Talk so near a dish is told with it. */
+#define BESIDE_WORDS 60
+
+/* How far the word is from the dish's stretches; 0 inside. */
+static size_t words_from(const struct dish *d, size_t word)
+{
+    size_t least = SIZE_MAX;
+    for (size_t i = 0; i < d->spans.count; i++) {
+        struct span s = d->spans.at[i];
+        size_t far = word < s.first ? s.first - word : word > s.last ? word - s.last : 0;
+        least = far < least ? far : least;
+    }
+    return least;
+}
+
+/* Whether no dish is nearer to the word: the later one of two as near, since talk leads up to a
+ * dish. */
+static bool nearest(const struct checker *c, size_t word)
+{
+    size_t own = words_from(c->dish, word);
+    for (size_t i = 0; i < c->r->dishes.count; i++) {
+        size_t far = words_from(&c->r->dishes.at[i], word);
+        if (far < own || (far == own && i > c->number))
+            return false;
+    }
+    return own <= BESIDE_WORDS;
+}
+
+/* Cuts the words that are not nearest to this dish off both ends; false where none are left. */
+static bool keep_nearest(const struct checker *c, struct span *part)
+{
+    while (part->first <= part->last && !nearest(c, part->first))
+        part->first++;
+    while (part->first <= part->last && part->last && !nearest(c, part->last))
+        part->last--;
+    return part->first <= part->last;
+}
+
+/* Talk there may be of the dish, though no dish has it. */
+static void find_beside(struct checker *c)
+{
+    struct span around = talk_around(c), own = c->dish->words;
+    struct span parts[2] = {
+        {own.first > around.first + BESIDE_WORDS ? own.first - BESIDE_WORDS : around.first,
+         own.first ? own.first - 1 : 0},
+        {own.last + 1,
+         own.last + BESIDE_WORDS < around.last ? own.last + BESIDE_WORDS : around.last}};
+    c->beside_count = 0;
+    for (size_t i = 0; i < 2; i++)
+        if ((i || own.first > around.first) && parts[i].last < c->r->words.count
+            && keep_nearest(c, &parts[i]))
+            c->beside[c->beside_count++] = parts[i];
+}
+
+void look_at(struct checker *c, size_t dish)
+{
+    c->number = dish;
+    c->dish = &c->r->dishes.at[dish];
+    c->parts.count = 0;
+    for (size_t i = 0; i < c->dish->spans.count; i++) {
+        struct span s = c->dish->spans.at[i];
+        struct span *before = c->parts.count ? &c->parts.at[c->parts.count - 1] : NULL;
+        if (before && s.first > before->last
+            && (s.first == before->last + 1 || !taken(c->r, before->last + 1, s.first - 1)))
+            before->last = s.last;
+        else
+            *LIST_ADD(c->r->arena, &c->parts) = s;
+    }
+    find_beside(c);
+}
+
 bool said_with(const struct checker *c, const char *set, struct span words)
 {
     const struct sentence *s = sentence_of(c->r, words.first);
     struct span where;
     return s && said_find(&c->sayings, c->r, set, (struct span){s->first, s->last}, &where);
+}
+
+/* Whether all words of `part` are among those of `whole`. */
+static bool words_within(struct text part, struct text whole)
+{
+    struct text word;
+    while (text_part(&part, ' ', &word))
+        if (!text_share_part(word, whole, ' '))
+            return false;
+    return true;
+}
+
+/* "Beer" and "brown beer" may be one food, "chili oil" and "sesame oil" are two. */
+static bool one_names_both(struct text a, struct text b)
+{
+    return words_within(a, b) || words_within(b, a);
+}
+
+/* Whether another line that may be the same food says how much: "chicken" after "eight chicken
+ * thighs", "peaches" after "three ripe peaches". */
+bool amount_elsewhere(const struct dish *d, const struct ingredient *line)
+{
+    for (size_t i = 0; i < d->ingredients.count; i++) {
+        const struct ingredient *other = &d->ingredients.at[i];
+        if (other != line && (other->amount.known || other->to_taste)
+            && (text_equal(other->kind, line->kind) || one_names_both(other->food, line->food)))
+            return true;
+    }
+    return false;
+}
+
+/* "The turkey" where another dish has two pounds of it: what lies between dishes is spoken of as
+ * known. */
+bool known_elsewhere(const struct checker *c, const struct ingredient *line)
+{
+    size_t first = line->words.first;
+    if (c->r->words.at[first].tag != TAG_THE
+        && (!first || c->r->words.at[first - 1].tag != TAG_THE))
+        return false;
+    for (size_t i = 0; i < c->r->dishes.count; i++)
+        if (i != c->number && amount_elsewhere(&c->r->dishes.at[i], line))
+            return true;
+    return false;
 }

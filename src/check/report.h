@@ -23,16 +23,29 @@ struct finding_row {
     enum finding_level level;
 };
 
+/* A length of time in words that look back, "they've had their ten minutes", and the dish that is
+ * named there, by its number. */
+struct spent {
+    const struct match *time;
+    size_t dish;
+};
+typedef LIST(struct spent) spent_list;
+
 struct checker {
     struct recording *r;
     const struct pack *k;
     struct finding_row rows[FINDING_CASES];
-    saying_list sayings;
+    struct sayings sayings;
     const struct ingredient_list *list; /* that the cook shows; NULL: there is none */
     struct dish *dish;                  /* the one being looked at */
     size_t number;                      /* its index */
     LIST(struct span)
     parts; /* its words: its spans, and talk between them that is no other dish's */
+    struct span
+        beside[2]; /* talk before and behind it that no dish has and that is nearest to it */
+    size_t beside_count;
+    spent_list spent; /* of the whole recording: durations that look back, see again.h */
+    bool spent_known;
 };
 
 /* Sets dish, number and parts. */
@@ -76,12 +89,20 @@ double amount_in(const struct checker *c, const struct amount *amount, struct te
                  struct text unit);
 /* The dish's words, and those around it that no dish has: talk there may be of this one. */
 struct span talk_around(const struct checker *c);
+/* Whether another line of the dish that may be the same food says how much: "chicken" after "eight
+ * chicken thighs". */
+bool amount_elsewhere(const struct dish *d, const struct ingredient *line);
+/* "The turkey" where another dish has two pounds of it: what lies between dishes is spoken of as
+ * known. The line must be spoken, not the cook's own. */
+bool known_elsewhere(const struct checker *c, const struct ingredient *line);
 /* Whether one of the set is said in the sentence of these words. */
 bool said_with(const struct checker *c, const char *set, struct span words);
 /* Whether the word belongs to c->dish. */
 bool in_dish(const struct checker *c, size_t word);
 
 /* One file a family. Each looks at c->dish. */
+void find_unmeasured(struct checker *c);
+void find_dusting(struct checker *c);
 void find_missing(struct checker *c);
 void find_misheard(struct checker *c);
 void find_unused(struct checker *c);
@@ -89,6 +110,7 @@ void find_contradictions(struct checker *c);
 void find_unsafe(struct checker *c);
 void find_implausible(struct checker *c);
 void find_editorial(struct checker *c);
+void find_stumbles(struct checker *c);
 void find_ambiguous(struct checker *c);
 void find_unlike_list(struct checker *c);
 

@@ -2,7 +2,7 @@
  * rules are rows of the pack's safety.tsv; each names its publication. A rule that cannot tell
  * keeps silent, and silence is no proof of safety.
  * SPDX-License-Identifier: MIT */
-#include "check/report.h"
+#include "check/holds.h"
 
 enum safety_column {
     RULE_NAME,
@@ -25,27 +25,6 @@ struct safety_rule {
 static struct text cell(const struct safety_rule *rule, enum safety_column column)
 {
     return table_cell(rule->table, rule->row, column);
-}
-
-/* ---- what the dish holds */
-
-/* Whether an ingredient line is raw food of one of the marks, or of that name ("honey"). */
-static bool line_is(const struct ingredient *line, struct text marks)
-{
-    struct text name;
-    uint64_t raw = line->entry ? line->entry->marks : 0;
-    while (text_part(&marks, ' ', &name))
-        if (text_equal(line->kind, name) || mark_named(raw, name))
-            return !(raw & MARK_OF(cooked)) || text_is(name, "cooked");
-    return false;
-}
-
-static const struct ingredient *food_of(const struct dish *d, struct text marks)
-{
-    for (size_t i = 0; i < d->ingredients.count; i++)
-        if (d->ingredients.at[i].role != ROLE_SERVE_WITH && line_is(&d->ingredients.at[i], marks))
-            return &d->ingredients.at[i];
-    return NULL;
 }
 
 /* The published figure in Fahrenheit; none when the row has none. */
@@ -136,13 +115,23 @@ static bool taken_back(const struct checker *c, struct span words)
     return set_said(c, text_from("taken_back"), behind, &where);
 }
 
+/* Whether the dish holds one of the foods, or they are spoken of right before; and no other meat is
+ * nearer to the words. */
+static bool is_of(const struct checker *c, struct text foods, struct span said)
+{
+    return !foods.length
+           || ((food_of(c, c->dish, foods) || food_before(c, foods, said.first))
+               && !other_animal(c, foods, said.first));
+}
+
 static void listen(struct checker *c, const struct safety_rule *rule, struct span part)
 {
     struct span where;
     while (part.first <= part.last && set_said(c, cell(rule, RULE_SAID), part, &where)) {
         part.first = where.last + 1;
         bool kept = text_starts(cell(rule, RULE_SAID), "kept"); /* its own words are a "don't" */
-        if ((!kept && !real(c, where)) || !broken(c, rule, where) || taken_back(c, where))
+        if ((!kept && !real(c, where)) || !broken(c, rule, where) || taken_back(c, where)
+            || !is_of(c, cell(rule, RULE_FOODS), where))
             continue;
         struct subject_of what = {c->r->words.at[where.first].start, where,
                                   said_words(c->r, where)};
@@ -180,7 +169,8 @@ static void check_low(struct checker *c, const struct safety_rule *rule)
     struct text publication;
     const struct temperature *t = inside_most(c->dish);
     struct ratio least = published(c, cell(rule, RULE_SOURCE), &publication);
-    if (!t || !ratio_finite(least) || ratio_compare(ratio_add(fahrenheit(t), RATIO(1)), least) >= 0)
+    if (!t || !ratio_finite(least) || other_animal(c, cell(rule, RULE_FOODS), t->words.first)
+        || ratio_compare(ratio_add(fahrenheit(t), RATIO(1)), least) >= 0)
         return;
     struct text said = said_words(c->r, t->words);
     report_rule(c, rule, (struct subject_of){t->at, t->words, said}, said);
@@ -208,7 +198,7 @@ static bool checked_beside(const struct checker *c, struct text foods)
     for (size_t i = c->number ? c->number - 1 : 0; i <= c->number + 1 && i < c->r->dishes.count;
          i++)
         if (inside_most(&c->r->dishes.at[i])
-            && (i == c->number || food_of(&c->r->dishes.at[i], foods)))
+            && (i == c->number || food_of(c, &c->r->dishes.at[i], foods)))
             return true;
     return false;
 }
@@ -224,20 +214,28 @@ static void check_none(struct checker *c, const struct safety_rule *rule,
     report_rule(c, rule, what, TEXT_EMPTY);
 }
 
+/* Talk beside the dish may be of it: "I leave that in the pot till tonight", after its last step.
+ */
+static void listen_everywhere(struct checker *c, const struct safety_rule *rule)
+{
+    for (size_t i = 0; i < c->parts.count; i++)
+        listen(c, rule, c->parts.at[i]);
+    for (size_t i = 0; i < c->beside_count; i++)
+        listen(c, rule, c->beside[i]);
+}
+
 void find_unsafe(struct checker *c)
 {
     struct safety_rule rule = {pack_table(c->k, "safety"), 0};
     for (; rule.table && rule.row < rule.table->rows; rule.row++) {
-        struct text foods = cell(&rule, RULE_FOODS);
-        const struct ingredient *food = foods.length ? food_of(c->dish, foods) : NULL;
-        if (foods.length && !food)
-            continue;
-        if (text_is(cell(&rule, RULE_SAID), "low"))
-            check_low(c, &rule);
-        else if (text_is(cell(&rule, RULE_SAID), "none"))
-            check_none(c, &rule, food);
-        else
-            for (size_t i = 0; i < c->parts.count; i++)
-                listen(c, &rule, c->parts.at[i]);
+        const struct ingredient *food = food_of(c, c->dish, cell(&rule, RULE_FOODS));
+        if (text_is(cell(&rule, RULE_SAID), "low")) {
+            if (food)
+                check_low(c, &rule);
+        } else if (text_is(cell(&rule, RULE_SAID), "none")) {
+            if (food)
+                check_none(c, &rule, food);
+        } else
+            listen_everywhere(c, &rule);
     }
 }

@@ -19,14 +19,60 @@ static bool saying_read(struct saying *s, struct arena *a, const struct table *t
     return true;
 }
 
-bool sayings_load(saying_list *list, struct arena *a, const struct pack *k, struct problems *p)
+/* A set's rows stand together, since each look for it goes from its first to its last. */
+static bool begins_set(const struct table *t, size_t row, struct problems *p)
+{
+    struct text set = table_cell(t, row, 0);
+    if (!row || text_equal(table_cell(t, row - 1, 0), set))
+        return true;
+    for (size_t before = 0; before < row; before++)
+        if (text_equal(table_cell(t, before, 0), set))
+            return problem(p, (struct place){t->file, t->lines[row], 0},
+                           "the rows of the set \"%.*s\" stand in two places; put them together",
+                           TEXT(set));
+    return true;
+}
+
+/* The row joins the set before it, or begins one. */
+static void join_set(struct sayings *list, struct arena *a, const struct saying *s)
+{
+    size_t row = list->all.count - 1;
+    struct saying_set *set = list->sets.count ? &list->sets.at[list->sets.count - 1] : NULL;
+    if (!set || !text_equal(set->name, s->set)) {
+        set = LIST_ADD(a, &list->sets);
+        *set = (struct saying_set){.name = s->set, .first = row};
+    }
+    set->end = row + 1;
+    set->anything |= s->gap[0];
+    unit_set_join(&set->tags, &s->tokens[0].tags);
+    set->word_shapes |= s->tokens[0].word_shapes;
+    set->value_shapes |= s->tokens[0].value_shapes;
+}
+
+static struct word_shape *shapes_of(struct arena *a, const struct recording *r)
+{
+    struct word_shape *shapes = arena_alloc(a, (r->words.count + 1) * sizeof *shapes);
+    for (size_t i = 0; i < r->words.count; i++) {
+        const struct word *w = &r->words.at[i];
+        shapes[i] = (struct word_shape){text_shape(w->key),
+                                        w->entry ? text_shape(entry_value(w->entry)) : 0};
+    }
+    return shapes;
+}
+
+bool sayings_load(struct sayings *list, struct arena *a, const struct pack *k,
+                  const struct recording *r, struct problems *p)
 {
     const struct table *t = pack_table(k, "check-words");
     if (t)
-        LIST_RESERVE(a, list, t->rows);
-    for (size_t row = 0; t && row < t->rows; row++)
-        if (!saying_read(LIST_ADD(a, list), a, t, row, p))
+        LIST_RESERVE(a, &list->all, t->rows);
+    for (size_t row = 0; t && row < t->rows; row++) {
+        struct saying *s = LIST_ADD(a, &list->all);
+        if (!begins_set(t, row, p) || !saying_read(s, a, t, row, p))
             return false;
+        join_set(list, a, s);
+    }
+    list->shapes = shapes_of(a, r);
     return true;
 }
 
@@ -64,61 +110,55 @@ static size_t said_from(const struct saying *s, const struct recording *r, size_
     return next > i ? said_from(s, r, n + 1, next, last) : 0;
 }
 
-/* What a saying may begin with at a word. */
-struct begin {
-    const struct word *word;
-    uint64_t key, value; /* text_shape() of its key and of what it is read as */
-};
+/* Whether a word with such shapes can fit a first place with those; most cannot. */
+static bool may_fit(const struct unit_set *tags, uint64_t words, uint64_t values,
+                    const struct word *w, const struct word_shape *shape)
+{
+    return w->tag == TAG_INSIDE || unit_set_has(tags, w->tag)
+           || (words & shape->key) | (values & shape->value);
+}
 
-static struct begin begin_at(const struct recording *r, size_t i)
+static const struct saying_set *set_named(const struct sayings *list, const char *name)
+{
+    const struct text set = text_from(name);
+    for (size_t i = 0; i < list->sets.count; i++)
+        if (text_equal(list->sets.at[i].name, set))
+            return &list->sets.at[i];
+    return NULL;
+}
+
+/* The word after what the set says at word `i`; 0 where it says nothing there. */
+static size_t said_at(const struct sayings *list, const struct saying_set *set,
+                      const struct recording *r, size_t i, size_t last)
 {
     const struct word *w = &r->words.at[i];
-    return (struct begin){w, text_shape(w->key), w->entry ? text_shape(entry_value(w->entry)) : 0};
+    const struct word_shape *shape = &list->shapes[i];
+    if (!set->anything && !may_fit(&set->tags, set->word_shapes, set->value_shapes, w, shape))
+        return 0;
+    for (size_t n = set->first; n < set->end; n++) {
+        const struct saying *s = &list->all.at[n];
+        const struct token *t = &s->tokens[0];
+        if (!s->count
+            || !(s->gap[0] || may_fit(&t->tags, t->word_shapes, t->value_shapes, w, shape)))
+            continue;
+        size_t end = said_from(s, r, 0, i, last);
+        if (end)
+            return end;
+    }
+    return 0;
 }
 
-/* Whether the saying's first place can fit there, or an entry that begins there; most do not. */
-static bool may_begin(const struct saying *s, const struct begin *b)
-{
-    const struct token *t = &s->tokens[0];
-    return s->gap[0] || b->word->tag == TAG_INSIDE || unit_set_has(&t->tags, b->word->tag)
-           || (t->word_shapes & b->key) | (t->value_shapes & b->value);
-}
-
-/* The sayings of a set stand near each other; from the first to the one after the last. */
-static size_t set_begin(const saying_list *list, struct text name)
-{
-    size_t n = 0;
-    while (n < list->count && !text_equal(list->at[n].set, name))
-        n++;
-    return n;
-}
-
-static size_t set_end(const saying_list *list, struct text name)
-{
-    size_t n = list->count;
-    while (n && !text_equal(list->at[n - 1].set, name))
-        n--;
-    return n;
-}
-
-bool said_find(const saying_list *list, const struct recording *r, const char *set,
+bool said_find(const struct sayings *list, const struct recording *r, const char *set,
                struct span within, struct span *where)
 {
-    struct text name = text_from(set);
-    size_t first = set_begin(list, name), last = set_end(list, name);
-    if (within.first > within.last || within.last >= r->words.count)
+    const struct saying_set *s = set_named(list, set);
+    if (!s || within.first > within.last || within.last >= r->words.count)
         return false;
     for (size_t i = within.first; i <= within.last; i++) {
-        struct begin begin = begin_at(r, i);
-        for (size_t n = first; n < last; n++) {
-            const struct saying *s = &list->at[n];
-            size_t end = may_begin(s, &begin) && s->count && text_equal(s->set, name)
-                             ? said_from(s, r, 0, i, within.last)
-                             : 0;
-            if (end) {
-                *where = (struct span){i, end - 1};
-                return true;
-            }
+        size_t end = said_at(list, s, r, i, within.last);
+        if (end) {
+            *where = (struct span){i, end - 1};
+            return true;
         }
     }
     return false;

@@ -19,11 +19,33 @@ struct saying {
 };
 #define GAP_WORDS 4
 
-typedef LIST(struct saying) saying_list;
+/* Rows [first, end) of the table, and what any of them may begin with: most words are refused by
+ * that alone. */
+struct saying_set {
+    struct text name;
+    size_t first, end;
+    struct unit_set tags;
+    uint64_t word_shapes, value_shapes;
+    bool anything; /* one begins with a gap */
+};
 
-bool sayings_load(saying_list *list, struct arena *a, const struct pack *k, struct problems *p);
-/* The first place in words [first, last] where one of the set is said; false when there is none. */
-bool said_find(const saying_list *list, const struct recording *r, const char *set,
+/* text_shape() of a word's key and of what it is read as. */
+struct word_shape {
+    uint64_t key, value;
+};
+
+struct sayings {
+    LIST(struct saying) all;
+    LIST(struct saying_set) sets;
+    struct word_shape *shapes; /* of each word of the recording */
+};
+
+/* Reads the pack's table, for one recording; false with a problem where a row is wrong. Arena. */
+bool sayings_load(struct sayings *list, struct arena *a, const struct pack *k,
+                  const struct recording *r, struct problems *p);
+/* The first place in words [first, last] of that recording where one of the set is said; false when
+ * there is none. */
+bool said_find(const struct sayings *list, const struct recording *r, const char *set,
                struct span within, struct span *where);
 
 #endif

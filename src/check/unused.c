@@ -33,15 +33,27 @@ static bool goes(const struct checker *c, size_t verb, size_t last)
                && (next == TAG_DOWN || next == TAG_INTO || next == TAG_FINISH));
 }
 
+/* "Beat that with a fork", not "beat that egg". */
+static bool all_of_it(const struct checker *c, size_t verb, size_t last)
+{
+    struct span where;
+    return said_find(&c->sayings, c->r, "takes_up", (struct span){verb, last}, &where)
+           && where.first == verb;
+}
+
 /* "I've two onions here, chop them", "so they go over the top": it is used in the same breath;
  * "when it goes in" is a promise. */
 static bool taken_up(const struct checker *c, size_t i, size_t last)
 {
-    for (size_t n = i + 1; n + 1 <= last && n < i + NEAR_WORDS; n++) {
+    for (size_t n = i + 1; n + 1 <= last && n < i + BREATH_WORDS; n++) {
         const struct word *w = &c->r->words.at[n], *next = w + 1;
         size_t verb = n + 1;
         while (verb < last && c->r->words.at[verb].tag == TAG_INSIDE)
             verb++;
+        if (is_action(w) && all_of_it(c, n, last))
+            return true;
+        if (n >= i + NEAR_WORDS)
+            continue;
         if (is_action(w) && next->tag == TAG_IT)
             return true;
         if (w->tag == TAG_IT && w[-1].tag != TAG_WHEN && goes(c, verb, last))

@@ -36,21 +36,40 @@ static unsigned scope_of(enum rule_kind kind)
     }
 }
 
-/* To the first comma; where there is none, to before the first verb that has no subject before it.
+static bool is_any_verb(unsigned char tag)
+{
+    return tag == TAG_ACTION || tag == TAG_BE || tag == TAG_DOING || tag == TAG_DONE;
+}
+
+/* A verb in its base form: what to do, where no subject stands before it. */
+static bool is_base_verb(const struct recording *r, const struct sentence *s, size_t i)
+{
+    while (i < s->last && r->words.at[i].tag == TAG_INSIDE)
+        i++;
+    const struct entry *e = r->words.at[i].entry;
+    return r->words.at[i].tag == TAG_ACTION && e && text_equal(entry_words(e), entry_shown(e));
+}
+
+/* To the first comma; where there is none, to before the first verb that has no subject before it,
+ * or before the cook who does what comes then: "when it comes out | you wrap it".
  */
 static size_t comma_after(const struct recording *r, const struct sentence *s, size_t m)
 {
+    bool verb = false;
     for (size_t i = m; i < s->last; i++) {
-        const struct word *next = &r->words.at[i + 1];
         if (r->words.at[i].after == AFTER_COMMA)
             return i;
-        unsigned char tag = word_tag(r, s, i);
-        bool subject = tag == TAG_IT || tag == TAG_YOU || tag == TAG_ME || tag == TAG_FOOD
+        unsigned char tag = word_tag(r, s, i), next = word_tag(r, s, i + 1);
+        bool cook = verb
+                    && (next == TAG_YOU || next == TAG_ME
+                        || (next == TAG_WILL && r->words.at[i + 1].tag == TAG_INSIDE));
+        bool thing = tag == TAG_FOOD || tag == TAG_PART;
+        bool subject = tag == TAG_IT || tag == TAG_YOU || tag == TAG_ME || (thing && !verb)
                        || tag == TAG_NOT || tag == TAG_THERE || tag == TAG_WILL || tag == TAG_TO
-                       || tag == TAG_THE || tag == TAG_PART || i == m;
-        if (next->tag == TAG_ACTION && next->entry
-            && text_equal(entry_words(next->entry), entry_shown(next->entry)) && !subject)
+                       || tag == TAG_THE || i == m;
+        if (r->words.at[i].tag != TAG_INSIDE && (cook || (!subject && is_base_verb(r, s, i + 1))))
             return i;
+        verb |= i > m && is_any_verb(tag);
     }
     return s->last;
 }
@@ -125,6 +144,18 @@ static bool list_goes_on(const struct recording *r, const struct sentence *s, si
                || tag == TAG_FRACTION);
 }
 
+/* "My mum always did, and pat it dry": the instruction goes on. */
+static bool order_goes_on(const struct recording *r, const struct sentence *s, size_t comma)
+{
+    size_t and = next_word(r, s, comma), verb = next_word(r, s, and);
+    if (word_tag(r, s, and) != TAG_AND || verb > s->last || !is_base_verb(r, s, verb))
+        return false;
+    if (r->words.at[verb].tag == TAG_INSIDE)
+        return true; /* "pat it dry" */
+    unsigned char object = word_tag(r, s, next_word(r, s, verb));
+    return object == TAG_IT || object == TAG_THE;
+}
+
 /* Another clause with a cook of its own, or "but", ends a story. */
 static size_t story_end(const struct recording *r, const struct sentence *s, size_t i)
 {
@@ -134,7 +165,7 @@ static size_t story_end(const struct recording *r, const struct sentence *s, siz
         unsigned char next = word_tag(r, s, next_word(r, s, i));
         bool comma = r->words.at[i].after == AFTER_COMMA;
         bool other = next == TAG_SO || next == TAG_ME || next == TAG_HAVE
-                     || (comma && list_goes_on(r, s, first, i));
+                     || (comma && (list_goes_on(r, s, first, i) || order_goes_on(r, s, i)));
         bool list = !r->punctuated && next == TAG_AND
                     && line_begins(r, s, next_word(r, s, next_word(r, s, i)))
                     && list_goes_on(r, s, first, i);
@@ -181,10 +212,13 @@ static struct span around(const struct recording *r, const struct sentence *s,
     return (struct span){first, m->words.last};
 }
 
-/* A sign of doneness ends at a comma, with its clause, or before the next amount. */
+/* A sign of doneness ends at a comma, with its clause, or before the next amount; where captions
+ * have no commas, also before the next thing to do. */
 static size_t until_end(const struct recording *r, const struct sentence *s, const struct match *m)
 {
     size_t last = clause_around(r, s, m->words.last).last;
+    size_t order = r->punctuated ? last : comma_after(r, s, m->words.last);
+    last = order < last ? order : last;
     for (size_t i = m->words.last; i < last; i++)
         if (r->words.at[i].after == AFTER_COMMA)
             last = i;
@@ -195,6 +229,30 @@ static size_t until_end(const struct recording *r, const struct sentence *s, con
             last = line->words.first - 1;
     }
     return last;
+}
+
+/* "Don't open it | it sits another ten minutes", "don't stir it | leave it": the denied verb has
+ * its object, and what comes is another one's. "Don't let it boil" goes on. */
+static size_t denial_end(const struct recording *r, const struct sentence *s, struct span scope)
+{
+    const struct entry *denied = NULL;
+    for (size_t i = scope.first + 1; i < scope.last; i++) {
+        const struct word *w = &r->words.at[i];
+        if (w->tag == TAG_INSIDE)
+            continue;
+        unsigned char next = word_tag(r, s, i + 1), after = word_tag(r, s, next_word(r, s, i + 1));
+        if (w->tag == TAG_ACTION && !denied)
+            denied = w->entry;
+        if (!denied || denied->marks & MARK_OF(light))
+            continue;
+        bool object = w->tag == TAG_IT || w->tag == TAG_FOOD || w->tag == TAG_OTHER;
+        bool thing = (next == TAG_IT || next == TAG_THE) && after == TAG_ACTION;
+        if (w->tag == TAG_THE && is_base_verb(r, s, i + 1) && (after == TAG_IT || after == TAG_THE))
+            return i; /* "I don't know about that | drain it" */
+        if (object && (next == TAG_YOU || next == TAG_ME || thing || is_base_verb(r, s, i + 1)))
+            return i;
+    }
+    return scope.last;
 }
 
 /* "If you warm the cup it slides right out, and a teaspoon of vanilla": the list goes on. */
@@ -224,6 +282,7 @@ static struct span reach(const struct recording *r, const struct sentence *s, co
     if (text_is(option, "clause") || text_is(option, "past")) {
         struct span rest = {m->words.last, clause.last};
         bool negated = m->rule->kind == RULE_negated;
+        rest.last = negated ? denial_end(r, s, rest) : rest.last;
         return (struct span){m->words.first,
                              negated ? list_after(r, s, rest) : amount_after(r, s, rest)};
     }
@@ -283,11 +342,20 @@ static void mark_verbs(struct recording *r, const struct sentence *s)
     }
 }
 
+/* "They bake for twelve minutes": a sentence with a time is no story. */
+static bool says_how_long(const struct recording *r, const struct sentence *s)
+{
+    for (size_t n = 0; n < s->match_count; n++)
+        if (r->matches.at[s->match_first + n].rule->kind == RULE_duration)
+            return true;
+    return false;
+}
+
 /* "My aunt got married by the sea. They had oysters.": a sentence that begins with "they" goes on
  * with a story. */
 static void go_on_with_story(struct recording *r, struct sentence *s)
 {
-    bool story = s->flags & SENTENCE_STORY;
+    bool story = s->flags & SENTENCE_STORY || says_how_long(r, s);
     const struct sentence *before = s > r->sentences.at ? s - 1 : NULL;
     if (!story && before && before->flags & SENTENCE_STORY && word_tag(r, s, s->first) == TAG_IT
         && !r->words.at[s->first].new_speaker) {

@@ -140,12 +140,16 @@ static void note_heard(struct hearing *h, const struct word *w)
         *LIST_ADD(h->r->arena, &h->heard) = w->key;
 }
 
-/* Whether a pair of that strength is looked at there. */
-static bool strong_enough(struct text strength, const struct hearing_slot *slot)
+/* Whether a pair of that strength is looked at there. A food that is named elsewhere needs no sure
+ * place: "start with the rise", and a cup of rice comes later. */
+static bool strong_enough(const struct hearing *h, struct text strength,
+                          const struct hearing_slot *slot, const struct entry *meant)
 {
     if (slot->always || slot->nouns)
         return text_is(strength, "always") || (slot->nouns && text_is(strength, "noun"));
-    return !text_is(strength, "weak") || slot->sure || slot->again;
+    bool weak = text_is(strength, "weak"), faint = text_is(strength, "faint");
+    return !(weak || faint) || slot->sure || slot->again
+           || (weak && meant->tag == TAG_FOOD && times_heard(h, meant));
 }
 
 /* The entry that is known to be heard as `key` and fits the slot; NULL when none is. A pair whose
@@ -158,11 +162,10 @@ static const struct entry *known_pair(const struct hearing *h, struct text key,
         return NULL;
     for (size_t row = ear_pair_find(h->ear, key); row < h->ear->pairs->rows;
          row = ear_pair_after(h->ear, key, row)) {
-        if (!strong_enough(table_cell(h->ear->pairs, row, 2), slot))
-            continue;
         for (const struct entry *e = pack_find(h->ear->k, table_cell(h->ear->pairs, row, 1), NULL);
              e; e = entry_next(e))
-            if (unit_set_has(tags, e->tag))
+            if (unit_set_has(tags, e->tag)
+                && strong_enough(h, table_cell(h->ear->pairs, row, 2), slot, e))
                 return e;
     }
     return NULL;
@@ -173,9 +176,11 @@ static const struct entry *known_pair(const struct hearing *h, struct text key,
 static bool never_wrong(const struct hearing *h, struct text key)
 {
     size_t row = ear_pair_find(h->ear, key);
+    struct text strength =
+        row < h->ear->pairs->rows ? table_cell(h->ear->pairs, row, 2) : TEXT_EMPTY;
     return row < h->ear->pairs->rows
-           && (!table_cell(h->ear->pairs, row, 1).length
-               || text_is(table_cell(h->ear->pairs, row, 2), "weak"));
+           && (!table_cell(h->ear->pairs, row, 1).length || text_is(strength, "weak")
+               || text_is(strength, "faint"));
 }
 
 /* ---- guessing */

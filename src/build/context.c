@@ -1,0 +1,150 @@
+/* build/context.c: what a weak action means where the dish is: the pack's table context-actions.
+ * SPDX-License-Identifier: MIT */
+#include "build/context.h"
+
+#include "build/implied.h"
+#include "build/instruction.h"
+#include "match/clause.h"
+
+/* Whether food cooks in a frying pan now. */
+static bool is_frying(const struct builder *b, uint64_t heat)
+{
+    const uint64_t others = MARK_OF(boils) | MARK_OF(ovens) | MARK_OF(waits) | MARK_OF(grills);
+    bool in_pan = b->pan && b->pan->marks & MARK_OF(fries);
+    return heat & MARK_OF(fries) || (in_pan && heat & MARK_OF(heats) && !(heat & others));
+}
+
+/* The marks of the dish's last action that heats anything; 0 when nothing was heated. */
+uint64_t last_heat(const struct builder *b)
+{
+    const uint64_t heating = MARK_OF(heats) | MARK_OF(ovens) | MARK_OF(waits);
+    for (size_t i = b->dish->steps.count; i-- > 0;) {
+        const struct step *s = &b->dish->steps.at[i];
+        for (size_t n = s->actions.count; n-- > 0;) {
+            const struct entry *e = action_entry(b->k, s->actions.at[n]);
+            if (e && e->marks & heating)
+                return e->marks;
+        }
+    }
+    return 0;
+}
+
+/* Whether the dish has such a component, and nothing was heated since: chicken stays in its
+ * marinade.
+ */
+static bool was_made(const struct builder *b, struct text part, uint64_t heat)
+{
+    for (size_t i = 0; i < b->dish->ingredients.count && !(heat & MARK_OF(heats)); i++)
+        if (text_equal(b->dish->ingredients.at[i].group, part))
+            return true;
+    return false;
+}
+
+/* Whether chunks `i` and `n` stand in one clause with no other verb between. */
+static bool is_together(const struct builder *b, size_t i, size_t n)
+{
+    size_t first = i < n ? i : n, last = i < n ? n : i;
+    for (size_t k = first; k < last; k++)
+        if (clause_ends(b->r, b->sentence, b->chunks.at[k].last)
+            || (k > first && b->chunks.at[k].tag == TAG_ACTION))
+            return false;
+    return true;
+}
+
+/* Whether the sentence names the thing, by one word; for the verb in chunk `verb`, if that is one.
+ */
+static bool names(const struct builder *b, struct text thing, size_t verb)
+{
+    for (size_t i = 0; i < b->chunks.count; i++) {
+        const struct chunk *c = &b->chunks.at[i];
+        for (size_t n = c->first; n <= c->last; n++)
+            if (text_equal(b->r->words.at[n].key, thing)
+                && (verb == NOWHERE || is_together(b, verb, i)))
+                return true;
+    }
+    return false;
+}
+
+/* "Over the top", but not "on top of it"; of the verb in chunk `verb`, if that is one. */
+static bool ends_on_top(const struct builder *b, size_t verb)
+{
+    size_t top = find_done(b, TAG_FINISH);
+    return top != NOWHERE && !(top + 1 < b->chunks.count && b->chunks.at[top + 1].tag == TAG_OF)
+           && (verb == NOWHERE || is_together(b, verb, top));
+}
+
+/* Whether raw meat or fish stands with something that gives it taste: ground meat is only kept
+ * cold.
+ */
+#define MARINADE_FOODS 3
+
+static bool is_raw(const struct dish *d)
+{
+    const uint64_t raw = MARK_OF(meat) | MARK_OF(poultry) | MARK_OF(fish) | MARK_OF(shellfish);
+    bool meat = false;
+    for (size_t i = 0; i < d->ingredients.count; i++) {
+        const struct entry *e = d->ingredients.at[i].entry;
+        meat |= e && e->marks & raw && !(e->marks & (MARK_OF(ground) | MARK_OF(cooked)));
+    }
+    return meat && d->ingredients.count >= MARINADE_FOODS;
+}
+
+static bool says_time(const struct builder *b)
+{
+    return find_done(b, TAG_DURATION) != NOWHERE;
+}
+
+static bool names_optional(const struct builder *b)
+{
+    for (size_t i = 0; i < b->chunks.count; i++) {
+        const struct chunk *c = &b->chunks.at[i];
+        if (c->tag == TAG_LINE && c->match && is_done(c) && c->scope & SCOPE_OPTIONAL)
+            return true;
+    }
+    return false;
+}
+
+/* Whether the dish is in such a place now: what heats it, the part that is made, or a thing that
+ * the sentence names by one word. */
+static bool is_place(const struct builder *b, struct text place, uint64_t heat, size_t verb)
+{
+    if (text_is(place, "boils"))
+        return heat & MARK_OF(boils);
+    if (text_is(place, "ovens"))
+        return heat & MARK_OF(ovens);
+    if (text_is(place, "fries"))
+        return is_frying(b, heat);
+    if (text_is(place, "cold"))
+        return says_cold(b);
+    if (text_is(place, "rested"))
+        return heat & MARK_OF(waits) && !(heat & MARK_OF(cold)) && names_optional(b);
+    if (text_is(place, "raw"))
+        return !(heat & MARK_OF(heats)) && says_time(b) && is_raw(b->dish);
+    if (text_is(place, "finish"))
+        return ends_on_top(b, verb);
+    return text_equal(place, b->group) || was_made(b, place, heat) || names(b, place, verb);
+}
+
+/* The row's action for `said` here; `said` itself when none fits. */
+static struct text look_up(const struct builder *b, struct text said, size_t verb)
+{
+    const struct table *t = pack_table(b->k, "context-actions");
+    if (!t)
+        return said;
+    size_t is = table_column(t, "said"), where = table_column(t, "where"),
+           action = table_column(t, "action");
+    for (size_t row = 0; row < t->rows; row++) {
+        struct text place = table_cell(t, row, where);
+        /* The heat is looked for last: a dish that is never heated has all its steps gone through.
+         */
+        if (text_equal(table_cell(t, row, is), said) && is_place(b, place, last_heat(b), verb))
+            return table_cell(t, row, action);
+    }
+    return said;
+}
+
+struct text action_in_context(const struct builder *b, struct text said, size_t verb)
+{
+    return look_up(b, look_up(b, said, verb),
+                   verb); /* what is put in the fridge in a marinade is marinated */
+}

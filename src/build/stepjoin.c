@@ -1,0 +1,134 @@
+/* build/stepjoin.c: lists of foods that no verb takes up, and the steps beside them.
+ * SPDX-License-Identifier: MIT */
+#include "build/stepjoin.h"
+
+#include <string.h>
+
+#include "base/arena.h"
+#include "build/implied.h"
+#include "build/instruction.h"
+#include "build/stepmeasure.h"
+
+/* Seconds after which a list of foods and the verb that follows are two steps. */
+#define LIST_SECONDS 15.0
+
+/* Whether the sentence's first verb is done to what was listed before: "whisk it", "pat those dry".
+ */
+bool takes_up_list(const struct builder *b)
+{
+    for (size_t i = 0; i < b->chunks.count; i++) {
+        const struct chunk *c = &b->chunks.at[i];
+        if (c->tag == TAG_LINE && c->match && c->match->rule->kind == RULE_line)
+            return false;
+        if (!said_action(b, i).length)
+            continue;
+        unsigned char before = i ? b->chunks.at[i - 1].tag : 0;
+        unsigned char after = i + 1 < b->chunks.count ? b->chunks.at[i + 1].tag : 0;
+        return chunk_marks(c) & MARK_OF(mixes) || after == TAG_IT || after == TAG_THE
+               || before == TAG_IT || before == TAG_THE;
+    }
+    return false;
+}
+
+/* Step `into` takes over the step beside it, `from`, with its words, times and all. */
+static void merge_step(struct builder *b, size_t into, size_t from)
+{
+    struct step *s = &b->dish->steps.at[into], *gone = &b->dish->steps.at[from];
+    if (gone->words.first < s->words.first)
+        s->words.first = gone->words.first;
+    if (gone->words.last > s->words.last) {
+        s->words.last = gone->words.last;
+        s->end = gone->end;
+    }
+    if (s->actions.count < STEP_ACTIONS && !step_has(s, gone->actions.at[0]))
+        *LIST_ADD(b->r->arena, &s->actions) = gone->actions.at[0];
+    for (size_t i = 0; i < gone->durations.count; i++)
+        *LIST_ADD(b->r->arena, &s->durations) = gone->durations.at[i];
+    for (size_t i = 0; i < gone->temperatures.count; i++)
+        *LIST_ADD(b->r->arena, &s->temperatures) = gone->temperatures.at[i];
+    if (!s->vessel.length)
+        s->vessel = gone->vessel;
+    memmove(gone, gone + 1, (b->dish->steps.count - from - 1) * sizeof *gone);
+    b->dish->steps.at[--b->dish->steps.count] =
+        (struct step){0}; /* a list hands its room out as zeroes */
+}
+
+/* "Two eggs, a cup of milk. Whisk that." is one step, which is dated and named by its verb. */
+static void join_list(struct builder *b, size_t step)
+{
+    const struct step *s = &b->dish->steps.at[step], *list = s - 1;
+    double gap = s->start - (b->list_end > list->end ? b->list_end : list->end);
+    if (gap <= LIST_SECONDS && text_equal(s->group, list->group))
+        merge_step(b, step, step - 1);
+}
+
+static bool step_puts(const struct builder *b, const struct step *s)
+{
+    for (size_t i = 0; i < s->actions.count; i++) {
+        const struct entry *e = action_entry(b->k, s->actions.at[i]);
+        if (e && e->marks & MARK_OF(puts))
+            return true;
+    }
+    return !s->actions.count;
+}
+
+/* "Whisk in the milk. A pinch of salt.": what no verb takes up goes on with the step before, unless
+ * that one takes time. */
+static void settle_list(struct builder *b, size_t step)
+{
+    const struct step *list = &b->dish->steps.at[step], *last = step ? list - 1 : NULL;
+    if (last && list->start - last->end < LIST_SECONDS / 2 && text_equal(list->group, last->group)
+        && !last->durations.count && !last->until.length && !step_puts(b, last)
+        && last->actions.count < STEP_ACTIONS)
+        merge_step(b, step - 1, step);
+}
+
+/* "Two tablespoons of oil, swirl it around": the foods go in first, though the step is named by
+ * what is said. */
+void add_listed(struct builder *b, struct step *s)
+{
+    struct text add = implied_list(b->k);
+    const struct entry *e = s->actions.count ? action_entry(b->k, s->actions.at[0]) : NULL;
+    bool readies = e && e->marks & (MARK_OF(cuts) | MARK_OF(takes) | MARK_OF(seasons));
+    if (s->actions.count && s->actions.count < STEP_ACTIONS && !readies && !step_has(s, add))
+        *LIST_ADD(b->r->arena, &s->actions) = add;
+}
+
+/* The steps from `first` on are new: the list before them is taken up or not. */
+void close_list(struct builder *b, size_t first, bool joins)
+{
+    bool list = b->dish->steps.count == first + 1 && instruction_marks(b) == 0
+                && step_has(&b->dish->steps.at[first], implied_list(b->k));
+    if (joins)
+        join_list(b, first);
+    else if (b->list_step && b->list_step == first)
+        settle_list(b, first - 1);
+    b->list_step = list ? b->dish->steps.count : 0;
+}
+
+/* A list may go on in sentences that make no step of their own. */
+void note_list(struct builder *b, size_t first)
+{
+    const struct step *list = b->list_step ? &b->dish->steps.at[b->list_step - 1] : NULL;
+    if (list && (list->durations.count || list->actions.count > 1))
+        b->list_step = 0; /* it has been cooked since */
+    if (!b->list_step)
+        return;
+    bool begins = b->dish->steps.count > first;
+    bool near = begins || b->r->words.at[b->sentence->first].start - b->list_end < LIST_SECONDS;
+    bool goes_on = !begins && b->list_step == first && !b->rundown && near;
+    for (size_t i = 0; i < b->chunks.count; i++) {
+        const struct chunk *c = &b->chunks.at[i];
+        if (c->tag != TAG_LINE || !c->match || !is_done(c))
+            continue;
+        b->list_end = near ? b->r->words.at[c->last].end : b->list_end;
+        if (goes_on && c->match->rule->kind == RULE_line)
+            grow_step(b, &b->dish->steps.at[first - 1], c);
+    }
+}
+
+void settle_steps(struct builder *b)
+{
+    if (b->list_step)
+        settle_list(b, b->list_step - 1);
+}

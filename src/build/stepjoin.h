@@ -1,0 +1,26 @@
+/* build/stepjoin.h: "Two eggs, a cup of milk. Whisk that.": a list of foods without a verb is one
+ * step with the verb behind it, else with the step before.
+ * SPDX-License-Identifier: MIT */
+#ifndef DISHTAKE_BUILD_STEPJOIN_H
+#define DISHTAKE_BUILD_STEPJOIN_H
+
+#include "build/builder.h"
+
+/* Whether the sentence's first verb is done to what was listed before. */
+bool takes_up_list(const struct builder *b);
+/* The foods that the sentence lists before its first verb go in, too. */
+void add_listed(struct builder *b, struct step *s);
+/* The steps from `first` on are new: the list before them is taken up (`joins`), or goes on with
+ * the step before it. */
+void close_list(struct builder *b, size_t first, bool joins);
+/* After each sentence, whose new steps begin at `first`: a list may go on without a new step. */
+void note_list(struct builder *b, size_t first);
+
+/* step.c. Whether the step does that. */
+bool step_has(const struct step *s, struct text action);
+/* The action that chunk `i` says, in the place where the dish is now; empty when it says none. */
+struct text said_action(const struct builder *b, size_t i);
+/* The marks of all verbs of the sentence that are instructions. */
+uint64_t instruction_marks(const struct builder *b);
+
+#endif

@@ -1,0 +1,116 @@
+/* check/again.c
+ * SPDX-License-Identifier: MIT */
+#include "check/again.h"
+
+/* Words that look back stand so near to what they are about. */
+#define LEAD_WORDS 6
+#define BEHIND_WORDS 2
+#define TIMER_WORDS 9
+
+/* Whether the set's words stand right before word `next`. */
+static bool leads_to(const struct checker *c, const char *set, size_t from, size_t next)
+{
+    struct span where = {from, from};
+    while (from < next
+           && said_find(&c->sayings, c->r, set, (struct span){from, next - 1}, &where)) {
+        if (where.last + 1 == next
+            || (where.last + 2 == next && c->r->words.at[next - 1].tag == TAG_OTHER))
+            return true; /* "took us, what, ten minutes" */
+        from = where.first + 1;
+    }
+    return false;
+}
+
+/* "That's my timer. Thirty-five minutes." */
+static bool timer_before(const struct checker *c, const struct sentence *s, struct span words)
+{
+    size_t from = words.first > TIMER_WORDS ? words.first - TIMER_WORDS : 0;
+    struct span where;
+    return words.first == s->first && from < words.first
+           && said_find(&c->sayings, c->r, "timer", (struct span){from, words.first - 1}, &where);
+}
+
+bool looks_back(const struct checker *c, const char *before, struct span words)
+{
+    const struct sentence *s = sentence_of(c->r, words.first);
+    struct span where;
+    if (!s)
+        return false;
+    size_t from = words.first > s->first + LEAD_WORDS ? words.first - LEAD_WORDS : s->first;
+    size_t to = words.last + LEAD_WORDS < s->last ? words.last + LEAD_WORDS : s->last;
+    return leads_to(c, before, from, words.first) || timer_before(c, s, words)
+           || (said_find(&c->sayings, c->r, "recap", (struct span){words.last + 1, to}, &where)
+               && where.first <= words.last + BEHIND_WORDS);
+}
+
+static void add_sentence(struct checker *c, const struct sentence *s, struct span part,
+                         enum rule_kind kind, unsigned not_in, match_list *list)
+{
+    for (size_t i = s->match_first; i < s->match_first + s->match_count; i++) {
+        const struct match *m = &c->r->matches.at[i];
+        bool real = !(c->r->words.at[m->words.last].scope & not_in);
+        if (m->rule->kind == kind && real && ratio_finite(m->low) && m->words.first >= part.first
+            && m->words.first <= part.last)
+            *LIST_ADD(c->r->arena, list) = m;
+    }
+}
+
+/* Only the dish's sentences: going through the whole recording for each dish took most of a long
+ * one's time. */
+void add_matches(struct checker *c, enum rule_kind kind, unsigned not_in, match_list *list)
+{
+    const struct recording *r = c->r;
+    for (size_t n = 0; n < c->parts.count; n++) {
+        struct span part = c->parts.at[n];
+        const size_t until = sentence_until(r, part.last);
+        for (size_t i = sentence_from(r, part.first); i < until; i++)
+            add_sentence(c, &r->sentences.at[i], part, kind, not_in, list);
+    }
+}
+
+bool overlap(double low, double high, double other_low, double other_high)
+{
+    return low <= other_high * 1.001 && other_low <= high * 1.001;
+}
+
+/* The entry of the title's last word, which says what the dish is; NULL for a word that no lexicon
+ * has. */
+static const struct entry *title_head(const struct checker *c, const struct dish *d)
+{
+    struct text title = d->title, word = TEXT_EMPTY, last = TEXT_EMPTY;
+    char folded[64];
+    while (title.length && text_part(&title, ' ', &word))
+        last = word;
+    if (!d->title_said || !last.length || last.length * 3 > sizeof folded)
+        return NULL;
+    struct text key = {folded, fold_word(last, folded, sizeof folded)};
+    return pack_find(c->k, key, NULL);
+}
+
+static bool spoken(const struct checker *c, const struct entry *what, struct span where)
+{
+    for (size_t i = where.first; i <= where.last; i++) {
+        const struct word *w = &c->r->words.at[i];
+        if (w->entry && (w->tag == TAG_FOOD || w->tag == TAG_DISH)
+            && text_equal(entry_value(w->entry), entry_value(what)))
+            return true;
+    }
+    return false;
+}
+
+size_t dish_named(const struct checker *c, struct span words)
+{
+    const struct sentence *s = sentence_of(c->r, words.first);
+    size_t named = NO_DISH;
+    for (size_t back = 0; s && back < 2 && named == NO_DISH && s >= c->r->sentences.at + back;
+         back++)
+        for (size_t i = 0; i < c->r->dishes.count; i++) {
+            const struct entry *head = title_head(c, &c->r->dishes.at[i]);
+            if (!head || !spoken(c, head, (struct span){(s - back)->first, (s - back)->last}))
+                continue;
+            if (named != NO_DISH)
+                return NO_DISH;
+            named = i;
+        }
+    return named;
+}

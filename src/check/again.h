@@ -1,0 +1,34 @@
+/* check/again.h: what is said a second time: words that look back, and the matches of a dish, for
+ * the finders of contradictions.
+ * SPDX-License-Identifier: MIT */
+#ifndef DISHTAKE_CHECK_AGAIN_H
+#define DISHTAKE_CHECK_AGAIN_H
+
+#include "check/report.h"
+#include "match/capture.h"
+
+typedef LIST(const struct match *) match_list;
+
+/* The matches of that kind with a number in c->dish's words, but for those whose last word is in
+ * one of the scopes. */
+void add_matches(struct checker *c, enum rule_kind kind, unsigned not_in, match_list *list);
+/* "Did you say twenty minutes", "twenty minutes like I said": one of the set `before` right before
+ * the words, or one of the set "recap" right behind them. */
+bool looks_back(const struct checker *c, const char *before, struct span words);
+/* The number of the one dish whose title's last word is spoken in the sentence of these words, or
+ * in the one before it: "and the scones, they've had their ten minutes". NO_DISH: none, or two. */
+#define NO_DISH SIZE_MAX
+size_t dish_named(const struct checker *c, struct span words);
+/* Whether two ranges meet. */
+bool overlap(double low, double high, double other_low, double other_high);
+
+/* The first number said in `where`, a part of `s`; false when there is none. */
+bool number_in(const struct checker *c, const struct sentence *s, struct span where,
+               struct amount *count);
+
+/* One file each. */
+void find_heats_again(struct checker *c);
+void find_times_again(struct checker *c);
+void find_pieces_again(struct checker *c);
+
+#endif

@@ -1,0 +1,47 @@
+/* check/dusting.c: flour on the board, butter in the tin: what goes beside the dough, unmeasured.
+ * SPDX-License-Identifier: MIT */
+#include <string.h>
+
+#include "check/report.h"
+
+/* The food that the words name, or that their verb hides; NULL where there is none, or it is salt.
+ */
+static const struct entry *food_in(const struct checker *c, struct span words)
+{
+    for (size_t i = words.first; i <= words.last; i++) {
+        const struct word *w = &c->r->words.at[i];
+        const struct entry *food =
+            w->entry ? entry_as(pack_find(c->k, entry_value(w->entry), NULL), TAG_FOOD) : NULL;
+        if (food)
+            return food->marks & MARK_OF(salt) ? NULL : food;
+    }
+    return NULL;
+}
+
+/* "Of butter the", "some flour on the": the words belong to an amount. */
+static bool has_amount(const struct checker *c, size_t word)
+{
+    static const unsigned char TAGS[] = {TAG_OF,    TAG_UNIT, TAG_NUMBER,  TAG_ONES,
+                                         TAG_VAGUE, TAG_MORE, TAG_THE,     TAG_DONE,
+                                         TAG_STATE, TAG_WITH, TAG_COUNTER, TAG_NOT};
+    return word && memchr(TAGS, c->r->words.at[word - 1].tag, sizeof TAGS);
+}
+
+/* "Flour the board", "butter a tin": more of it goes in than the dough or the batter had, and
+ * nobody said how much. */
+void find_dusting(struct checker *c)
+{
+    for (size_t i = 0; i < c->parts.count; i++) {
+        struct span where, rest = c->parts.at[i];
+        while (rest.first <= rest.last && said_find(&c->sayings, c->r, "dusts", rest, &where)) {
+            const struct entry *food = food_in(c, where);
+            rest.first = where.last + 1;
+            if (!food || has_amount(c, where.first)
+                || c->r->words.at[where.first].scope & SCOPE_NOT_DONE)
+                continue;
+            REPORT_PLAIN(
+                c, no_amount,
+                ((struct subject_of){c->r->words.at[where.first].start, where, entry_shown(food)}));
+        }
+    }
+}

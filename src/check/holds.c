@@ -1,0 +1,93 @@
+/* check/holds.c
+ * SPDX-License-Identifier: MIT */
+#include "check/holds.h"
+
+/* About half a minute of talk. */
+#define NEAR_WORDS 70
+/* A dish is summed up in so many words, which a border may leave to the next one. */
+#define BORDER_WORDS 30
+
+#define ANIMALS                                                                              \
+    (MARK_OF(poultry) | MARK_OF(ground) | MARK_OF(meat) | MARK_OF(fish) | MARK_OF(shellfish) \
+     | MARK_OF(egg))
+
+/* Whether food with these marks and that name is raw food of one of the names. */
+static bool is_one(uint64_t raw, struct text kind, struct text marks)
+{
+    struct text name;
+    while (text_part(&marks, ' ', &name))
+        if (text_equal(kind, name) || mark_named(raw, name))
+            return !(raw & MARK_OF(cooked)) || text_is(name, "cooked");
+    return false;
+}
+
+/* "Chicken thighs. Twelve of them, so that's six people", said where the next dish has begun: the
+ * dish before it has the same amount of it. */
+static bool of_dish_before(const struct checker *c, const struct ingredient *line)
+{
+    if (!c->number || line->id > c->dish->words.first + BORDER_WORDS)
+        return false;
+    const struct dish *d = &c->r->dishes.at[c->number - 1];
+    for (size_t n = 0; n < d->ingredients.count; n++) {
+        const struct ingredient *other = &d->ingredients.at[n];
+        if (text_equal(other->kind, line->kind) && other->amount.known
+            && ratio_equal(other->amount.min, line->amount.min)
+            && text_equal(other->amount.unit, line->amount.unit))
+            return true;
+    }
+    return false;
+}
+
+/* "I've let the oven cool down from the chicken": it went into the dish before. */
+static bool of_another(const struct checker *c, const struct dish *d, const struct ingredient *line)
+{
+    if (d != c->dish || line->id >= c->r->words.count)
+        return false;
+    return line->amount.known ? of_dish_before(c, line) : known_elsewhere(c, line);
+}
+
+const struct ingredient *food_of(const struct checker *c, const struct dish *d, struct text marks)
+{
+    for (size_t i = 0; i < d->ingredients.count; i++) {
+        const struct ingredient *line = &d->ingredients.at[i];
+        if (line->role != ROLE_SERVE_WITH
+            && is_one(line->entry ? line->entry->marks : 0, line->kind, marks)
+            && !of_another(c, d, line))
+            return line;
+    }
+    return NULL;
+}
+
+/* The last food before the word that has one of the marks, or any where there are none; NULL when
+ * there is none near. */
+static const struct word *food_word_before(const struct checker *c, size_t word, uint64_t marks)
+{
+    size_t least = word > NEAR_WORDS ? word - NEAR_WORDS : 0;
+    for (size_t i = word; i-- > least;) {
+        const struct word *w = &c->r->words.at[i];
+        if (w->tag == TAG_FOOD && w->entry && w->entry->marks & marks)
+            return w;
+    }
+    return NULL;
+}
+
+bool food_before(const struct checker *c, struct text marks, size_t word)
+{
+    size_t least = word > NEAR_WORDS ? word - NEAR_WORDS : 0;
+    for (size_t i = word; i-- > least;) {
+        const struct word *w = &c->r->words.at[i];
+        if (w->tag == TAG_FOOD && w->entry && is_one(w->entry->marks, entry_value(w->entry), marks))
+            return true;
+    }
+    return false;
+}
+
+bool other_animal(const struct checker *c, struct text marks, size_t word)
+{
+    struct text rest = marks, name;
+    while (text_part(&rest, ' ', &name))
+        if (!mark_named(ANIMALS & ~MARK_OF(egg), name))
+            return false;
+    const struct word *w = food_word_before(c, word, ANIMALS);
+    return w && !is_one(w->entry->marks, entry_value(w->entry), marks);
+}

@@ -1,0 +1,138 @@
+/* check/times_again.c: two times that cannot both be right.
+ * SPDX-License-Identifier: MIT */
+#include <math.h>
+
+#include "check/again.h"
+
+/* "Twelve minutes ..., another five ...: twenty in all": the parts stand within so many words
+ * before the total. */
+#define TOTAL_WORDS 60
+#define SIDE_WORDS 3
+
+/* "Four minutes a side" is said once and cooked twice. */
+static bool each_side(const struct checker *c, const struct match *m)
+{
+    for (size_t i = m->words.last; i <= m->words.last + SIDE_WORDS && i < c->r->words.count; i++)
+        if (c->r->words.at[i].tag == TAG_SIDE)
+            return true;
+    return false;
+}
+
+/* Whether the last two or more of the times before the nth add up to it, or one for each side;
+ * `*parts` counts those near enough. */
+static bool adds_up(const struct checker *c, const match_list *times, size_t n, size_t *parts)
+{
+    const struct match *total = times->at[n];
+    double low = 0, high = 0, twice_low = 0, twice_high = 0;
+    *parts = 0;
+    for (size_t i = n; i-- > 0 && total->words.first - times->at[i]->words.last <= TOTAL_WORDS;) {
+        double one = ratio_double(times->at[i]->low), most = ratio_double(times->at[i]->high);
+        int sides = each_side(c, times->at[i]) ? 2 : 1;
+        low += one;
+        high += most;
+        twice_low += one * sides;
+        twice_high += most * sides;
+        *parts += (size_t) sides;
+        if (overlap(low, high, ratio_double(total->low), ratio_double(total->high))
+            || overlap(twice_low, twice_high, ratio_double(total->low), ratio_double(total->high)))
+            return true;
+    }
+    return false;
+}
+
+static bool same_time(const struct match *a, const struct match *b)
+{
+    return overlap(ratio_double(a->low), ratio_double(a->high), ratio_double(b->low),
+                   ratio_double(b->high));
+}
+
+/* Whether the time was said before, of this dish or another: where dishes lie between each other,
+ * the words that look back may be of either. */
+static bool time_said(const struct checker *c, const struct match *time)
+{
+    for (size_t i = 0; i < c->r->matches.count; i++) {
+        const struct match *m = &c->r->matches.at[i];
+        if (m->words.first >= time->words.first)
+            return false;
+        if (m->rule->kind == RULE_duration && ratio_finite(m->low) && same_time(m, time))
+            return true;
+    }
+    return false;
+}
+
+static void find_totals(struct checker *c)
+{
+    match_list times = {0};
+    add_matches(c, RULE_duration, SCOPE_NOT_DONE, &times);
+    for (size_t n = 1; n < times.count; n++) {
+        size_t parts;
+        if (said_with(c, "total", times.at[n]->words) && !adds_up(c, &times, n, &parts)
+            && parts > 1)
+            REPORT_PLAIN(c, no_sum, subject_words(c, times.at[n]->words));
+    }
+}
+
+/* "They've had their ten minutes, haven't they?": a time that is spent is none to cook for, so a
+ * story or a question tells nothing here. */
+#define NOT_SPENT (SCOPE_NEGATED | SCOPE_INSTEAD)
+
+/* Which of the dish's own times before `time` was meant: the nearest, as times go. NULL: there is
+ * none, or one that is the same. */
+static const struct match *own_other(const match_list *own, const struct match *time, bool strict)
+{
+    const struct match *nearest = NULL;
+    double seconds = ratio_double(time->low), least = INFINITY;
+    for (size_t i = 0; i < own->count && own->at[i]->words.first < time->words.first; i++) {
+        double far = fabs(log(ratio_double(own->at[i]->low) / seconds));
+        if (strict && same_time(own->at[i], time))
+            return NULL;
+        if (far <= least) {
+            least = far;
+            nearest = own->at[i];
+        }
+    }
+    return nearest;
+}
+
+/* A time that looks back, in this dish's words or where it is named. Where it is named, only its
+ * own times count; else another dish may be meant. */
+static void check_spent(struct checker *c, const match_list *own, const struct spent *spent)
+{
+    const struct match *time = spent->time;
+    bool named = spent->dish != NO_DISH;
+    if (named ? spent->dish != c->number : !in_dish(c, time->words.first) || time_said(c, time))
+        return;
+    const struct match *other = own_other(own, time, named);
+    if (other)
+        REPORT(c, said_otherwise, subject_words(c, time->words), said_words(c->r, other->words));
+}
+
+static void list_spent(struct checker *c)
+{
+    for (size_t i = 0; i < c->r->matches.count; i++) {
+        const struct match *m = &c->r->matches.at[i];
+        if (m->rule->kind == RULE_duration && ratio_finite(m->low)
+            && !(c->r->words.at[m->words.last].scope & NOT_SPENT)
+            && looks_back(c, "recap_time", m->words) && !said_with(c, "total", m->words))
+            *LIST_ADD(c->r->arena, &c->spent) = (struct spent){m, dish_named(c, m->words)};
+    }
+    c->spent_known = true;
+}
+
+static void find_spent(struct checker *c)
+{
+    match_list own = {0};
+    if (!c->spent_known)
+        list_spent(c);
+    if (!c->spent.count)
+        return;
+    add_matches(c, RULE_duration, NOT_SPENT, &own);
+    for (size_t i = 0; i < c->spent.count && own.count; i++)
+        check_spent(c, &own, &c->spent.at[i]);
+}
+
+void find_times_again(struct checker *c)
+{
+    find_totals(c);
+    find_spent(c);
+}

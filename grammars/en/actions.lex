@@ -63,6 +63,7 @@ supplement	add
 # --- cutting and taking apart ---------------------------------------------------------------------------------
 @marks cuts prep
 chop	chop		chop up	verb2
+give it a chop	chop		give that a chop | give them a chop | give those a chop | give it a rough chop | give that a rough chop | give them a rough chop | give those a rough chop | give it a good chop | give it a quick chop	verb:gives,giving,gave,given
 cut	cut	pieces	cut up | cut in half | cut into | cut out | cut off	verb:cuts,cutting,cut,cut
 slice	slice		slice up | slice through | slice into
 dice	dice	early	dice up
@@ -155,6 +156,7 @@ process	process
 pulse	pulse
 whisk	whisk	mixes prep	whisk in | whisk up | whisk together
 beat	beat	mixes prep	beat in | beat up | beat together	verb:beats,beating,beat,beaten
+give it a beat	beat	mixes prep	give them a beat | give that a beat | give those a beat | give it a little beat | give them a little beat | give it a good beat | give it a quick beat | give them a quick beat	verb:gives,giving,gave,given
 whip	whip	mixes prep	whip up | whip in	verb2
 fold	fold		fold in | fold through | fold together | fold into
 toss	toss		toss together | toss around | toss through
@@ -421,7 +423,7 @@ keep back	reserve		keep aside | keep to one side	verb:keeps,keeping,kept,kept
 hold back	reserve			verb:holds,holding,held,held
 save	reserve		save back | save for later
 rinse	rinse	takes prep early	rinse off | rinse out
-give it a rinse	rinse		give them a rinse | give that a rinse | give it a good rinse | give them a good rinse | give it a wash | give them a wash	verb:gives,giving,gave,given
+give it a rinse	rinse	takes prep	give them a rinse | give that a rinse | give it a good rinse | give them a good rinse | give it a wash | give them a wash	verb:gives,giving,gave,given
 wash	wash	takes prep early	wash off
 scrub	scrub	takes prep		verb2
 clean	clean	takes prep	clean off
@@ -431,8 +433,8 @@ pat dry	pat dry	takes prep		verb2
 pat dry with	pat dry	takes	pat them dry | pat it dry | pat that dry | pat this dry	verb2
 blot	pat dry	takes	blot dry	verb2
 dab dry	pat dry	takes	dab	verb2
-wring	squeeze		wring out	verb:wrings,wringing,wrung,wrung
-squeeze out	squeeze	takes	squeeze dry | press dry
+wring	squeeze	prep	wring out	verb:wrings,wringing,wrung,wrung
+squeeze out	squeeze	takes prep	squeeze dry | press dry | squeeze it dry | squeeze them dry | squeeze that dry | squeeze it out | squeeze them out | squeeze that out
 spin dry	dry		spin	verb:spins,spinning,spun,spun
 uncover	uncover
 unfold	unroll		unroll
@@ -443,9 +445,9 @@ release	release
 run a knife around	release		run a knife round | run a knife around the edge | run a knife round the edge | run a knife around the edges | run your knife around | run a knife around the outside	verb:runs,running,ran,run
 vent	release
 @marks
-flip	flip	brief	flip over | flip around	verb2
-turn	turn	brief	turn around | rotate
-turn over	turn	brief	turn it over | turn them over | turn that over | turn them round | turn upside down
+flip	flip	brief turns	flip over | flip around	verb2
+turn	turn	brief turns	turn around | rotate
+turn over	turn	brief turns	turn it over | turn them over | turn that over | turn them round | turn upside down
 cover	cover	brief	cover up | cover with | cover over
 put the lid on	cover	brief	put a lid on | put the lid back on | put a lid on it	verb:puts,putting,put,put
 pop the lid on	cover	brief	pop a lid on | clap a lid on | clap the lid on	verb2
@@ -461,7 +463,7 @@ season to taste	season
 grease	grease	seasons prep early	grease up
 adjust the seasoning	season		adjust seasoning | correct the seasoning | check the seasoning | check for seasoning | taste for seasoning
 @marks
-taste	taste		have a taste | have a little taste | taste again
+taste	taste	tastes	have a taste | have a little taste | taste again
 check	check		check on | test
 stick a skewer in	check		stick a toothpick in | stick a thermometer in | poke a skewer in | stick a knife in	verb:sticks,sticking,stuck,stuck
 put a thermometer in	check		put your thermometer in | put the thermometer in | put a skewer in | put a toothpick in	verb:puts,putting,put,put
@@ -606,7 +608,9 @@ heat
 @tag STATE
 @forms none
 @marks
-warm
+warm		prep
+boiling		prep
+simmering		prep
 cool
 dry	dried
 brown
@@ -649,6 +653,9 @@ skewers
 @marks
 serving			portion | helping
 plate	serving		plateful | bowl | bowlful
+glass
+ramekin
+mug
 lunch	serving		dinner | supper | meal
 
 @tag PART
@@ -659,6 +666,11 @@ lunch	serving		dinner | supper | meal
 @forms none
 @marks
 peel
+
+@tag COUNTER
+@forms noun
+@marks
+whole clove	clove
 
 @tag FOOD
 @forms none

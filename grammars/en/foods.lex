@@ -250,8 +250,7 @@ pearl onion			baby onion | button onion | cipollini onion | cipollini | silversk
 scallion			green onion | spring onion | salad onion | scallion green | scallion white | green onion top
 shallot			banana shallot | french shallot | eschalot | asian shallot | echalion shallot
 leek			baby leek
-garlic		uncounted	fresh garlic | clove garlic	none
-cloves garlic	garlic	plural		none
+garlic		uncounted	fresh garlic	none
 roasted garlic		uncounted		none
 black garlic		uncounted		none
 wild garlic		uncounted	ramp | ramson | ramps | green garlic | garlic scape
@@ -259,7 +258,7 @@ galangal		uncounted		none
 fresh turmeric		uncounted	turmeric root | fresh turmeric root	none
 horseradish		uncounted	fresh horseradish | horseradish root	none
 wasabi		uncounted	wasabi paste | fresh wasabi	none
-celery		uncounted	celery heart | stick celery	none
+celery		uncounted	celery heart	none
 celeriac			celery root
 parsnip
 turnip			baby turnip | white turnip
@@ -304,7 +303,7 @@ chili pepper	chili		chili | chilli | chile | chile pepper | chilli pepper | hot 
 chilies	chili	plural	chillies | chiles	none
 red chili			red chilli | red chile | red chili pepper | red chile pepper | red chilli pepper | long red chilli | long red chili | fresno chili | fresno pepper | fresno chile | fresno
 green chili			green chilli | green chile | green chili pepper | green chilli pepper | green chile pepper | finger chilli | hatch chile | hatch chili | long green chilli | anaheim pepper | anaheim chile
-thai chili			bird's eye chili | bird's eye chilli | birds eye chilli | birds eye chili | bird eye chili | bird chili | thai chilli | thai chile | thai chili pepper
+thai chili			bird's eye chili | bird's eye chilli | birds eye chilli | birds eye chili | bird eye chili | bird chili | thai chilli | thai chile | thai chili pepper | bird's eye | thai bird chili
 jalapeno			jalapeno pepper | jalapeno chili | jalapeno chile | jalapeno chilli
 pickled jalapeno		cooked
 serrano	serrano pepper		serrano pepper | serrano chili | serrano chile
@@ -331,6 +330,7 @@ hubbard squash
 chayote			chayote squash | choko
 bitter melon			bitter gourd | karela
 bottle gourd			lauki | calabash
+tinda			apple gourd | indian round gourd
 winter melon
 luffa
 zucchini blossom	squash blossom		squash blossom | courgette flower
@@ -493,7 +493,7 @@ prune			dried plum
 grape			red grape | green grape | seedless grape | white grape | black grape
 currant			dried currant | zante currant
 mixed dried fruit	dried fruit	uncounted	dried fruit | mixed fruit | dried mixed fruit | mixed vine fruit
-mixed peel		uncounted	candied peel | candied orange peel | candied citrus peel | candied lemon peel | candied fruit
+mixed peel		uncounted	candied peel | candied orange peel | candied citrus peel | candied lemon peel | candied fruit | citron | candied citron
 date			medjool date | medjool | dried date
 fig			fresh fig | black mission fig
 dried fig
@@ -761,6 +761,8 @@ ground chicken		poultry	chicken mince | minced chicken
 ground lamb			lamb mince | minced lamb
 ground veal			veal mince | minced veal
 ground venison
+venison sausage
+boudin			boudin blanc
 ground meat		generic	minced meat | meatloaf mix
 sausage meat			sausagemeat | bulk sausage | pork sausage meat | ground sausage | breakfast sausage meat | ground pork sausage | bulk pork sausage | bulk italian sausage
 @forms noun
@@ -805,6 +807,11 @@ rump steak			round steak | top round steak
 beef liver
 beef bone			marrow bone | soup bone | bone marrow
 tripe		uncounted
+chitterling			chitlin
+braciole
+beef roll			rouladen
+neck bone			pork neck bone | beef neck bone
+tri tip		uncounted	tri tip steak | tri tip roast
 beef heart
 veal		uncounted
 veal cutlet			veal scallopini | veal escalope
@@ -819,7 +826,7 @@ pork belly		uncounted	belly pork | belly of pork
 pork loin			loin of pork | pork loin roast | boneless pork loin
 pork tenderloin			pork fillet
 pork chop			pork loin chop | pork cutlet | pork steak | pork escalope
-pork rib			spare rib | sparerib | baby back rib | pork spare rib | pork sparerib | back rib | st louis rib | country style rib
+pork rib			spare rib | sparerib | baby back rib | pork spare rib | pork sparerib | back rib | st louis rib | country style rib | baby back | baby back spare rib | rib rack
 pork hock			ham hock | pork knuckle | smoked ham hock | trotter | pork trotter | pig's foot | ham bone | gammon hock
 pork cheek
 pork liver
@@ -1002,6 +1009,7 @@ chickpea flour			gram flour | besan | garbanzo flour | besan flour
 coconut flour
 almond flour	ground almond		almond meal | ground almonds | ground almond | blanched almond flour
 hazelnut flour			ground hazelnuts
+chestnut flour
 soy flour
 lupin flour
 cassava flour
@@ -1244,6 +1252,7 @@ golden sugar	caster sugar
 golden syrup
 corn syrup			light corn syrup
 dark corn syrup
+cane syrup			pure cane syrup
 date syrup
 glucose	glucose syrup		glucose syrup | liquid glucose
 simple syrup			sugar syrup
@@ -1277,6 +1286,7 @@ barley malt syrup	malt syrup		malt syrup | malt extract
 @marks uncounted leavening
 baking powder			double acting baking powder
 baking soda			bicarbonate of soda | bicarb | bicarb soda | bicarb of soda | sodium bicarbonate | bicarbonate
+soda	baking soda
 yeast			active yeast | active dry yeast | dry yeast | dried yeast | dried active yeast | active dried yeast | packet yeast
 instant yeast			fast action yeast | easy bake yeast | rapid rise yeast | quick yeast | fast acting yeast | fast action dried yeast | bread machine yeast | instant dried yeast | instant dry yeast | easy blend yeast | quick rise yeast
 fresh yeast			cake yeast | compressed yeast
@@ -1666,7 +1676,7 @@ pretzel
 bun		generic	bread bun | sandwich bun
 burger bun			potato bun | potato roll | brioche burger bun | hamburger bun | hamburger roll | slider bun
 hot dog bun			hot dog roll
-bread roll			submarine roll | dinner roll | crusty roll | bap | hoagie roll | sub roll | kaiser roll | barm cake | sandwich roll | soft roll | hard roll | bolillo | slider roll
+bread roll			submarine roll | dinner roll | crusty roll | bap | hoagie roll | sub roll | kaiser roll | barm cake | sandwich roll | soft roll | hard roll | bolillo | slider roll | hawaiian roll | sweet roll | pav
 flatbread		aside	flat bread | lavash
 naan		aside	naan bread | garlic naan | nan bread
 pita			pita bread | pitta | pitta bread | pita pocket

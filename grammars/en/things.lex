@@ -140,7 +140,7 @@ splatter guard			splatter screen
 cookbook			recipe book
 
 @tag PLACE
-inside			thickest part | thickest point | deepest part | internal | internally | internal temperature | core temperature | inside temperature | in the center | in the middle | in the centre
+inside			reads | registers | it hits | needs to hit | has to hit | should hit | hits | thickest part | thickest point | deepest part | internal | internally | internal temperature | core temperature | inside temperature | in the center | in the middle | in the centre
 center			centre | middle
 outside			edges | edge | rim | outer edge | border
 surface			top side
@@ -177,8 +177,8 @@ extra large			xl | very large
 @tag STATE
 @forms none
 cold		prep	ice cold | fridge cold | really cold | very cold | cold from the fridge | straight from the fridge | well chilled
-room temperature			at room temperature | room temp | at room temp | come to room temperature
-lukewarm	warm		tepid | hand hot | blood temperature | body temperature | slightly warm | hand warm
+room temperature		prep	at room temperature | room temp | at room temp | come to room temperature
+lukewarm		prep	tepid | hand hot | blood temperature | body temperature | slightly warm | hand warm
 hot		prep	piping hot | boiling hot | just boiled
 fresh			freshly picked | garden fresh | in season
 ripe			very ripe | just ripe | overripe | over ripe | really ripe

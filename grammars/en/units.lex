@@ -15,11 +15,11 @@ milliliter	milliliter		millilitre | ml | mil | mill | cc
 centiliter	centiliter		centilitre | cl
 deciliter	deciliter		decilitre | dl
 liter	liter		litre | l | ltr
-milligram	milligram		milligramme | mg
-gram	gram		gramme | g | gm | gr
-kilogram	kilogram		kilogramme | kilo | kg
-ounce	ounce		oz
-pound	pound		lb
+milligram	milligram	weighs	milligramme | mg
+gram	gram	weighs	gramme | g | gm | gr
+kilogram	kilogram	weighs	kilogramme | kilo | kg
+ounce	ounce	weighs	oz
+pound	pound	weighs	lb
 pinch	pinch
 dash	dash
 drop	drop
@@ -45,7 +45,7 @@ stalk	stalk		rib | stem
 head	head
 bunch	bunch		bundle
 slice	slice		rasher
-piece	piece		chunk | square | segment | spear | floret | floweret | link | pod | log
+piece	piece		chunk | square | segment | spear | floret | floweret | link | pod | log | matchstick | ribbon | half moon | baton | crescent | disc | disk
 stick	stick
 leaf	leaf
 ear	ear		cob
@@ -61,6 +61,10 @@ bulb	bulb
 loaf	loaf
 bar	bar
 thumb	thumb		thumb sized piece | thumb size piece | knuckle
+
+@forms none
+bits	piece	plural
+@forms noun
 
 @tag CONTAINER
 can	can		tin
@@ -147,7 +151,7 @@ full	full
 @forms none
 @marks vague
 a few	a few		a few of | several
-a glug	a glug		a glug of | glug of | a good glug of | a big glug of | a couple of glugs of | glugs of
+a glug	a glug		a glug of | glug of | a good glug of | a big glug of | a nice glug of | a little glug of | a nice big glug of | a couple of glugs of | glugs of
 a dollop	a dollop		a dollop of | dollop of | a big dollop of | a good dollop of | dollops of
 a blob	a blob		a blob of | blob of | blobs of
 a pat	a pat		a pat of | pat of | pats of | a little pat of
@@ -163,7 +167,10 @@ a lot	a lot		a lot of | lots of | lots | plenty of | plenty | loads of | tons of
 a good amount	a good amount		a good amount of | a decent amount of | a fair bit of | a good bit of | a fair amount of | a generous amount of | a nice amount of | a good quantity of | a large amount of | a healthy amount of | quite a bit of | quite a lot of | a big amount of
 enough	enough		just enough | enough of | as much as you need | as needed | as required | as necessary | whatever amount of
 a coating	some		a thin layer of | a layer of | a coating of | a thin coating of | a smear of | a film of | a swirl of | swirl of | a swipe of
-a swig	some		a swig of | a slug of | a slosh of | slosh of | big slosh of | a good slosh of | a stack of | a shake of | a good shake of | a couple of shakes of | a few shakes of | few shakes of | shakes of | a few drops of | few drops of | a few dashes of | a few splashes of | a few handfuls of | a couple of handfuls of | a couple handfuls of | a lashing of | lashings of | a good pour of | a mound of | a pile of | a blanket of
+a swig	some		a shot of | shot of | shots of | a jigger of | jigger of | jiggers of | a nip of | slug of | a good slug of | a big slug of | a swig of | a slug of | a slosh of | slosh of | big slosh of | a good slosh of | a stack of | a shake of | a good shake of | a couple of shakes of | a few shakes of | few shakes of | shakes of | a few drops of | few drops of | a few dashes of | a few splashes of | a lashing of | lashings of | a good pour of | a mound of | a pile of | a blanket of
+
+@marks again
+same amount	same amount		the same amount of | same amount of | the same again of | same again of | the same of | an equal amount of | equal amount of | the same weight of | the same quantity of | the same measure of | as much again of
 
 @tag MORE
 @marks
@@ -185,7 +192,7 @@ each	each		apiece | each of | of each | for each
 per	per
 
 @tag TASTE
-to taste	to taste		to your taste | to your own taste | to your liking | to preference | to your preference | as you like | as much as you like | as much or as little as you like | as many as you like | however much you like | however many you like | to your heart's content | with your heart | by taste | according to taste | depending on your taste | depending on taste | as desired | as much as you want | however much you want | as many as you want | to suit | if it needs it | if they need it | if it needs any | if it needs some | if needed | until it tastes right | till it tastes right
+to taste	to taste		as per taste | as per your taste | as per your liking | to your taste | to your own taste | to your liking | to preference | to your preference | as you like | as much as you like | as much or as little as you like | as many as you like | however much you like | however many you like | to your heart's content | with your heart | by taste | according to taste | depending on your taste | depending on taste | as desired | as much as you want | however much you want | as many as you want | to suit | if it needs it | if they need it | if it needs any | if it needs some | if needed | until it tastes right | till it tastes right
 
 @tag ATLEAST
 at least	at least		a minimum of | minimum of | minimum | a minimum | no less than | not less than | no fewer than | or more | or longer | and up | at the very least | upwards of | or even longer | or even more

@@ -10,8 +10,10 @@ a			an
 @forms none
 @marks joins
 the
-this		strong	these
-that	this		those
+this		strong
+that	this
+these		plural strong
+those	these	plural
 my		names joins	your | our | his | her | their | its
 any
 both
@@ -19,7 +21,8 @@ both
 @tag IT
 @forms none
 @marks
-it			them | they | 'em | em | ones
+it			ones
+them		plural	they | 'em | em
 everything			the lot | the whole lot | the whole thing | that lot | all that | the whole business
 
 @tag OF
@@ -85,14 +88,14 @@ there is			there's | there are
 it is		tells	it's | they're | those are
 these are	it is	tells strong
 those were		names	these were | they were | so those were
-that is		names	that's | that was | that'll be | that makes | which is | so that's | so that is | so that was | and that is | and that's | so that makes
+that is		names	that's | that was | that'll be | which is | so that's | so that is | so that was | and that is | and that's
 this is	that is	names strong	so this is
 there you have		names strong	there you have it | and there you have it
 
 @tag HAVE
 @forms none
 @marks
-have			i have | we have | you have | has | had | got | i've got | we've got | you've got | i got | we got | i've | you'll need | you need | we need | i need | you're going to need | we're going to need | i'm going to need | we'll need | i'll need | you want | you'll want | i want | we want | we use | i use | i'm using | we're using | i'm going to use | we're going to use | i'll use | it takes | you take | i take | calls for | i've put out | it wants | there goes
+have			i have | we have | you have | has | had | got | i've got | we've got | you've got | i got | we got | i've | you'll need | you need | we need | i need | you're going to need | we're going to need | i'm going to need | we'll need | i'll need | you want | you'll want | i want | we want | we use | i use | i used | we used | i've used | we've used | i started with | we started with | i'm using | we're using | i'm going to use | we're going to use | i'll use | it takes | you take | i take | calls for | i've put out | it wants | there goes
 
 @tag WILL
 @forms none
@@ -102,7 +105,7 @@ will			going to | gonna | i'll | we'll | you'll | i'm going to | we're going to 
 @tag ME
 @forms none
 @marks
-i			we | i'm | we're | me | us
+i			we | i'm | we're | me | us | i went ahead and | we went ahead and | i already | we already
 
 @tag YOU
 @forms none
@@ -128,13 +131,13 @@ you can use			you could use | you can also use | you could also use | could use 
 @tag SORRY
 @forms none
 @marks
-sorry			that should be | that should have been | should have been | well more like | no more like | i mean | no wait | wait no | scratch that | make that | or rather | oops | whoops | correction | hang on | what am i saying | no sorry | sorry no | excuse me | no hang on | did i say | let me correct that | i meant | tell a lie | i tell a lie | no i lie | no make that | no no | not that
+sorry			or no | actually make it | actually make that | better make it | let's make it | oh wait | hold on | no actually | actually no | that should be | that should have been | should have been | well more like | no more like | i mean | no wait | wait no | scratch that | make that | or rather | oops | whoops | correction | hang on | what am i saying | no sorry | sorry no | excuse me | no hang on | did i say | let me correct that | i meant | tell a lie | i tell a lie | no i lie | no make that | no no | not that
 
 @tag STORY
 @forms none
 @marks
 my mother		person	my mom | my mum | my mam | my grandmother | my grandma | my gran | my nan | my nana | my granny | my aunt | my auntie | my uncle | my dad | my father | my grandfather | my grandad | my granddad | my sister | my brother | my husband | my wife | my friend | my neighbor | my neighbour | my son | my daughter | my son in law | my cousin | my boss | my kids | my partner | somebody | someone | some people | everybody | some folks | folks | other people | a lot of people | most people | a fellow | a friend | a friend of mine | the neighbours | the neighbors | he | she | her husband | the lady | one lady | one man | grandma | grandad | granddad | mother | mum | the old cook | my wife's sister | my wife's mother | my husband's mother | my husband's sister | my sister in law | my mother in law | my brother in law | my sister-in-law | my mother-in-law
-last week		past	last time | last year | last month | last night | last summer | last winter | years ago | when i was | used to | one time | one year | one day | a while ago | back in the day | back in my day | back in those days | back when | the other day | yesterday | in the old days | years back | in my day | the first time | every year | next week | next time | some day | tomorrow | one night | ages ago | at the restaurant | in the restaurant | at the hotel | in college | at school | at work | i said | he said | she said | i told | it says on | the packet says | the box says | the bag says | the label says | says on the box | says on the packet | says on the bag | the recipe says | the book says | normally | usually | as a child | as a kid | as a student | i lived on | they'd | she'd | he'd | i once | once i | we once | i had | we had | she had | he had | they had | i tried | i forgot | i remember | i grew up | i learned | i've made this | i had a
+last week		past	last time | last year | last month | last night | last summer | last winter | years ago | when i was | used to | one time | one year | one day | a while ago | back in the day | back in my day | back in those days | back when | i used to | we used to | you used to | the other day | yesterday | in the old days | years back | in my day | the first time | every year | next week | next time | some day | tomorrow | one night | ages ago | at the restaurant | in the restaurant | at the hotel | in college | at school | at work | i said | he said | she said | i told | it says on | the packet says | the box says | the bag says | the label says | says on the box | says on the packet | says on the bag | the recipe says | the book says | normally | usually | as a child | as a kid | as a student | i lived on | they'd | she'd | he'd | i once | once i | we once | i had | we had | she had | he had | they had | i tried | i forgot | i remember | i grew up | i learned | i've made this | i had a
 
 @tag CHANNEL
 @forms none
@@ -202,8 +205,8 @@ that's it		strong	and that's it | and that is it | that is it | that's all there
 @tag SERVE
 @forms none
 @marks
-serves			feeds | feed | enough for | plenty for | this does | it does | it'll do | that does | that'll do | will feed | will serve | to serve | dinner for | supper for | lunch for | breakfast for | that feeds | that serves | it serves | it feeds | this serves | this feeds | does | should serve | should feed | enough to feed | enough to serve | we're cooking for | i'm cooking for | i cook for | this is to feed | which feeds | which serves | to feed | 'll feed | 'll serve | 'll do
-makes	makes	counts	make about | makes about | yields | gives you | gives me | gives us | gave me | gave us | you'll get | you get | you should get | i get | we get | i usually get | i always get | it makes | this makes | that makes | which makes | you'll have | you should have | you end up with | you'll end up with | we end up with | the yield is | cuts into | slices into | should make | 'll make | this'll make | that'll make | it'll make | will make | it should make | that should make | this should make | it fills | that fills | this fills | which fills | will fill | 'll fill | will give you | 'll give you | should give you | comes out to | works out to | it comes to | it came to | made me
+serves			feeds | feed | good for | this'll do | this will do | that will do | it will do | they'll do | should do | it'll stretch to | that'll stretch to | you can stretch it to | family of | a family of | my family of | enough for | plenty for | this does | it does | it'll do | that does | that'll do | will feed | will serve | to serve | dinner for | supper for | lunch for | breakfast for | that feeds | that serves | it serves | it feeds | this serves | this feeds | does | should serve | should feed | enough to feed | enough to serve | we're cooking for | i'm cooking for | i cook for | this is to feed | which feeds | which serves | to feed | 'll feed | 'll serve | 'll do
+makes	makes	counts	so that makes | and that makes | and it makes | and this makes | you should end up with | you should end up having | i end up with | i ended up with | we ended up with | going to make | gonna make | i make it | we make it | works out at | work out at | comes out at | comes to | make about | makes about | yields | gives you | gives me | gives us | gave me | gave us | you'll get | you get | you should get | i get | we get | i usually get | i always get | it makes | this makes | that makes | which makes | you'll have | you should have | you end up with | you'll end up with | we end up with | the yield is | cuts into | slices into | should make | 'll make | this'll make | that'll make | it'll make | will make | it should make | that should make | this should make | it fills | that fills | this fills | which fills | will fill | 'll fill | will give you | 'll give you | should give you | comes out to | works out to | it comes to | it came to | made me
 
 @tag OPTIONAL
 @forms none
@@ -213,7 +216,7 @@ if you like			optionally | if you want | if you like it | if you like them | if 
 @tag BESIDE
 @forms none
 @marks
-served with			on the side | on the side of | alongside | next to it | beside it | beside them | beside that | goes with | go with | with that | have it with | have them with | eat it with | eat them with | have that with | good with | beside | great with | lovely with | nice with | to go with it | to go with that | to serve | next to that | round the side | to mop up | to dip | for dipping | underneath it | on the table | we have it with | i have it with | we have them with | i have them with | we have that with | we had it with | over rice | eat that with | wouldn't hurt
+served with			on the side | on the side of | alongside | next to it | beside it | beside them | beside that | goes with | go with it | go with that | go with them | with that | have it with | have them with | eat it with | eat them with | have that with | good with | beside | great with | lovely with | nice with | to go with it | to go with that | to serve | next to that | round the side | to mop up | to dip | for dipping | underneath it | on the table | we have it with | i have it with | we have them with | i have them with | we have that with | we had it with | over rice | eat that with | wouldn't hurt
 
 @tag FINISH
 @forms none

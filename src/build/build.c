@@ -27,6 +27,12 @@ static const struct match *find_match(const struct builder *b, enum rule_kind ki
 #define PUTTING \
     (MARK_OF(puts) | MARK_OF(mixes) | MARK_OF(seasons) | MARK_OF(finishes) | MARK_OF(serves))
 
+/* "I added the salt": told as done, which puts it in all the same. */
+static bool is_told(const struct builder *b, size_t i)
+{
+    return i > 0 && b->chunks.at[i].tag == TAG_DONE && b->chunks.at[i - 1].tag == TAG_ME;
+}
+
 /* Whether the sentence puts something in. */
 static bool sentence_cooks(const struct builder *b)
 {
@@ -34,7 +40,8 @@ static bool sentence_cooks(const struct builder *b)
         const struct chunk *c = &b->chunks.at[i];
         if (c->scope & SCOPE_NOT_DONE)
             continue;
-        if (c->tag == TAG_ACTION && chunk_marks(c) & PUTTING && !(c->scope & SCOPE_UNTIL))
+        if ((c->tag == TAG_ACTION || is_told(b, i)) && chunk_marks(c) & PUTTING
+            && !(c->scope & SCOPE_UNTIL))
             return true;
     }
     return false;
@@ -75,7 +82,7 @@ static void read_foods(struct builder *b, bool question)
             build_amount(b, c, i);
         else if (c->tag == TAG_NUMBER && !question)
             build_number(b, c);
-        else if ((c->tag == TAG_ACTION || c->tag == TAG_DONE) && !question)
+        else if ((c->tag == TAG_ACTION || c->tag == TAG_DONE || c->tag == TAG_STATE) && !question)
             build_verb(b, c, i);
         else if (c->tag == TAG_LINE && c->match)
             ask_line(b, c);

@@ -82,5 +82,9 @@ void build_steps(struct builder *b);
 void settle_steps(struct builder *b);
 /* The dish's yield, from the phrase matches of its sentences. */
 void build_yield(struct builder *b);
+/* Whether the chunk counts what the dish's title names, once something was done: "so, six
+ * flatbreads". That is how much it makes; nothing goes in. */
+bool yields_title(struct builder *b, const struct chunk *c, size_t index, const struct entry *food,
+                  const struct amount *said);
 
 #endif

@@ -1,6 +1,6 @@
 /* build/dangling.c: amounts with no food beside them, and foods that an amount is asked of.
  * SPDX-License-Identifier: MIT */
-#include "build/line.h"
+#include "build/prep.h"
 
 #include "base/arena.h"
 #include "match/capture.h"
@@ -35,8 +35,32 @@ static bool is_package_of(const struct builder *b, const struct chunk *c, size_t
     if (!i || line->words.last != b->chunks.at[i - 1].last || line->package.known
         || !line->amount.unit.length)
         return false;
-    return span_has_tag(b->r, line->words, TAG_CONTAINER)
+    bool one = ratio_equal(line->amount.max, RATIO(1)); /* "a block of feta, 200 grams" */
+    return (span_has_tag(b->r, line->words, TAG_CONTAINER)
+            || (one && span_has_tag(b->r, line->words, TAG_COUNTER)))
            && span_has_tag(b->r, c->match->words, TAG_UNIT) && said->amount.unit.length > 0;
+}
+
+/* "A can of beans, fifteen ounces, drained": what stands behind the size is said of the food. */
+static void give_package(struct builder *b, struct ingredient *line, size_t index,
+                         const struct said_amount *said)
+{
+    line->package = said->package.known ? said->package : said->amount;
+    read_prep_after(b, line, index);
+}
+
+/* "A chuck roast, about three pounds": of one piece the weight is what a recipe prints. */
+static bool weighs_one(const struct builder *b, const struct chunk *c, size_t index,
+                       const struct ingredient *line, const struct said_amount *said)
+{
+    const struct entry *unit = entry_at(b->r, match_slot(c->match, SLOT_unit));
+    size_t i = index;
+    while (i > 0
+           && (leads_to_size(b->chunks.at[i - 1].tag) || b->chunks.at[i - 1].tag == TAG_OTHER))
+        i--;
+    bool article = text_is(line->rule, "line-one"); /* a number that was said is meant */
+    return article && i && line->words.last == b->chunks.at[i - 1].last && said->amount.known
+           && unit && unit->marks & MARK_OF(weighs);
 }
 
 /* Whether what stands at `index` is said of what was spoken of: "a teaspoon of that", and not "of
@@ -141,7 +165,8 @@ void build_amount(struct builder *b, const struct chunk *c, size_t index)
     struct ingredient *line = last_line(b);
     if (line && c->match->rule->kind == RULE_vague && !is_left_out(c))
         give_vague(b, line, c, index);
-    if (!line || is_left_out(c) || c->match->rule->kind != RULE_amount)
+    bool pieces = index && pieces_end(b, index - 1) == index; /* "cut into eight wedges" */
+    if (!line || is_left_out(c) || c->match->rule->kind != RULE_amount || pieces)
         return;
     read_amount(b->r, b->sentence, c->match, &said);
     if (is_taken_back(b, line, c->first) && line->amount.known)
@@ -149,9 +174,11 @@ void build_amount(struct builder *b, const struct chunk *c, size_t index)
     else if (said.more)
         add_again(b, c, &said);
     else if (is_package_of(b, c, index, line, &said))
-        line->package = said.amount;
+        give_package(b, line, index, &said);
     else if (is_for_each(b, index + 1))
         give_each(b, &said);
+    else if (weighs_one(b, c, index, line, &said))
+        give_amount(b, line, c, index, &said);
     else if (!line->amount.known && !line->to_taste && is_of_it(b, index + 1)
              && said_at(b, c->first) - b->last_said < DELAY_SECONDS)
         give_amount(b, line, c, index, &said);

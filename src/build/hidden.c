@@ -13,11 +13,28 @@ static bool is_for(const struct builder *b, size_t index, enum tag tag)
     return false;
 }
 
+/* "Get your loaf tin, and butter it": so many words before the verb, what "it" is. */
+#define IT_WORDS 14
+
+/* Whether the verb's "it" is a pan or tray: that was named last, no food since. */
+static bool is_for_it(const struct builder *b, size_t index)
+{
+    const struct chunk *c = &b->chunks.at[index];
+    if (!is_for(b, index, TAG_IT) && !is_for(b, index, TAG_THE))
+        return false;
+    for (size_t i = c->first, n = 0; i-- > b->dish->words.first && n < IT_WORDS; n++) {
+        unsigned char tag = b->r->words.at[i].tag;
+        if (tag == TAG_VESSEL || tag == TAG_FOOD || tag == TAG_PART)
+            return tag == TAG_VESSEL;
+    }
+    return false;
+}
+
 /* The dish is buttered, the board floured: what goes there is not what went into the dough. */
 static bool is_for_a_thing(const struct builder *b, size_t index)
 {
-    return is_for(b, index, TAG_VESSEL) || is_for(b, index, TAG_PLACE)
-           || is_for(b, index, TAG_TOOL);
+    return is_for(b, index, TAG_VESSEL) || is_for(b, index, TAG_PLACE) || is_for(b, index, TAG_TOOL)
+           || is_for_it(b, index);
 }
 
 /* A verb that hides an ingredient: "butter the dish". */

@@ -27,10 +27,10 @@ static bool is_compound(const struct builder *b, size_t index)
     const struct chunk *c = &b->chunks.at[index], *next = c + 1;
     if (index + 1 >= b->chunks.count || b->r->words.at[c->last].after >= AFTER_COMMA)
         return false;
-    if (next->tag == TAG_LIKE)
-        return true; /* "walnut-sized balls" */
-    return (next->tag == TAG_DISH || next->tag == TAG_PART)
-           && span_is_empty(match_slot(c->match, SLOT_amount));
+    if (!span_is_empty(match_slot(c->match, SLOT_amount)))
+        return false;
+    return next->tag == TAG_LIKE /* "walnut-sized balls" */
+           || next->tag == TAG_DISH || next->tag == TAG_PART;
 }
 
 /* Whether the words are one entry of the lexicon. */
@@ -50,13 +50,33 @@ static struct text food_name(struct builder *b, struct span food)
     return name;
 }
 
+/* "A cup of sugar, not sugar, flour": what was denied is the line before. */
+static bool is_denied(const struct builder *b, const struct chunk *c, size_t index,
+                      const struct ingredient *line)
+{
+    const struct chunk *denied = c - 1;
+    const struct entry *food = index > 2 && denied->tag == TAG_LINE && denied->match
+                                   ? entry_at(b->r, match_slot(denied->match, SLOT_food))
+                                   : NULL;
+    return food && denied->scope & SCOPE_NEGATED && b->chunks.at[index - 2].tag == TAG_NOT
+           && line->words.last == b->chunks.at[index - 3].last
+           && text_equal(entry_value(food), line->kind);
+}
+
 /* "one red pepper, sorry, one green pepper": the food that was said last was not meant. */
 static bool replaces_food(const struct builder *b, const struct chunk *c, size_t index,
                           struct ingredient *line)
 {
-    if (index < 2 || !line || b->chunks.at[index - 2].tag != TAG_LINE
-        || line->words.last != b->chunks.at[index - 2].last)
+    if (!index || !line)
         return false;
+    const struct chunk *next = c + 1, *before = c - 1;
+    bool last = before->tag == TAG_LINE && line->words.last == before->last;
+    if (last && index + 1 < b->chunks.count && next->tag == TAG_SORRY
+        && b->r->words.at[line->words.last].after == AFTER_COMMA)
+        return index + 2 == b->chunks.count || b->r->words.at[next->last].after >= AFTER_COMMA;
+    if (index < 2 || b->chunks.at[index - 2].tag != TAG_LINE
+        || line->words.last != b->chunks.at[index - 2].last)
+        return is_denied(b, c, index, line);
     return b->r->words.at[c->first - 1].tag == TAG_SORRY || is_no_by_itself(b->r, c->first - 1);
 }
 
@@ -152,8 +172,58 @@ static unsigned line_scope(const struct builder *b, size_t index, const struct s
     while (next < c->count && (c->at[next].tag == TAG_OR || c->at[next].tag == TAG_AND))
         next++;
     bool taste = next < c->count && c->at[next].tag == TAG_TASTE;
+    if (is_tasted_for(b, index))
+        return c->at[index].scope | SCOPE_TASTE;
     bool keep = taste || !said->amount.known || said->vague || b->r->punctuated;
     return keep ? c->at[index].scope : c->at[index].scope & ~(unsigned) SCOPE_TASTE;
+}
+
+/* "Butter or oil, two tablespoons": the amount is that of either. */
+static void give_to_both(struct ingredient *line, const struct said_amount *said)
+{
+    if (line->amount.known || !said->amount.known)
+        return;
+    set_said(line, said);
+    line->questioned = false;
+}
+
+/* "Two cups of broth, chicken", "stock cubes, vegetable": the food behind says which kind. */
+static bool names_kind(struct builder *b, size_t index, const struct said_amount *said)
+{
+    const struct chunk *c = &b->chunks.at[index];
+    struct ingredient *line = last_line(b);
+    if (!index || said->amount.known || said->vague || !line || !line->entry
+        || line->words.last != b->chunks.at[index - 1].last || c->first != c->last
+        || b->r->words.at[line->words.last].after != AFTER_COMMA)
+        return false;
+    struct text words = arena_format(b->r->arena, "%.*s %.*s", TEXT(b->r->words.at[c->last].key),
+                                     TEXT(text_last_word(line->food)));
+    const struct entry *kind = entry_as(pack_find(b->k, words, NULL), TAG_FOOD);
+    if (!kind)
+        return false;
+    name_line(line, (struct span){line->id, line->id}, kind, entry_shown(kind));
+    line->words.last = c->last;
+    return true;
+}
+
+/* "A half cup of rice, no, a whole cup of rice" without its commas: not denied, but corrected. */
+static bool corrects_denied(struct builder *b, size_t index)
+{
+    const struct chunk *c = &b->chunks.at[index];
+    struct ingredient *line = last_line(b);
+    const struct entry *food = entry_at(b->r, match_slot(c->match, SLOT_food));
+    struct said_amount said;
+    if (index < 2 || !(c->scope & SCOPE_NEGATED) || !line || !food || !line->entry
+        || b->chunks.at[index - 1].tag != TAG_NOT
+        || line->words.last != b->chunks.at[index - 2].last
+        || !text_equal(entry_value(food), line->kind))
+        return false;
+    line_amount(b->r, b->sentence, c->match, &said);
+    if (!said.amount.known)
+        return false;
+    set_said(line, &said);
+    line->words.last = c->last;
+    return true;
 }
 
 void build_line(struct builder *b, const struct chunk *c, size_t index)
@@ -162,17 +232,26 @@ void build_line(struct builder *b, const struct chunk *c, size_t index)
     struct said_amount said;
     if (text_is(c->match->rule->option, "its"))
         build_its(b, c);
+    if (corrects_denied(b, index))
+        return;
     if (span_is_empty(food) || is_left_out(c) || !is_food(b, c, food) || is_compound(b, index))
         return;
     const struct entry *entry = food_entry(b, index, &food);
     struct text name = food_name(b, food);
     line_amount(b->r, b->sentence, c->match, &said);
+    add_top(b->r, b->k, b->sentence, c->match, &said);
     carry_each(b, c, index, &said);
     carry_unit(b, c, entry, &said);
+    carry_same(b, c, &said);
+    if (yields_title(b, c, index, entry, &said.amount))
+        return;
     if (is_alternative(b, index)) {
+        give_to_both(last_line(b), &said);
         add_alternative(b, last_line(b), name);
         return;
     }
+    if (names_kind(b, index, &said))
+        return;
     if (replaces_food(b, c, index, last_line(b))) {
         replace_food(b, last_line(b), c, food, entry, name, &said);
         return;
@@ -184,6 +263,8 @@ void build_line(struct builder *b, const struct chunk *c, size_t index)
         struct ingredient *meant = generic_of(b, c, entry, &said);
         old = meant && !meant->questioned ? meant : old;
     }
+    if (!share && is_no_line(b, index, entry, old, &said))
+        return;
     enum repeat repeat = old ? judge(b, old, c->match, &said, c->scope) : REPEAT_NEW;
     if (old && (share || repeat == REPEAT_SAME)) {
         if (!share)

@@ -31,6 +31,14 @@ void set_said(struct ingredient *line, const struct said_amount *said)
     line->no_unit = said->amount.known && !said->amount.unit.length && uncounted;
 }
 
+/* Herbs that go on top adorn the dish, however much of them; cheese and bread crumbs are part of
+ * it.
+ */
+static bool adorns(const struct ingredient *line)
+{
+    return line->entry && line->entry->marks & MARK_OF(herb);
+}
+
 void set_scope(struct ingredient *line, unsigned scope)
 {
     line->optional |= (scope & SCOPE_OPTIONAL) != 0;
@@ -38,7 +46,7 @@ void set_scope(struct ingredient *line, unsigned scope)
     if (scope & SCOPE_BESIDE)
         line->role = ROLE_SERVE_WITH;
     else if (scope & SCOPE_GARNISH
-             && (!line->amount.known || line->vague || scope & SCOPE_OPTIONAL))
+             && (!line->amount.known || line->vague || scope & SCOPE_OPTIONAL || adorns(line)))
         line->role = ROLE_GARNISH;
 }
 

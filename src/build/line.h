@@ -37,6 +37,10 @@ enum repeat judge(const struct builder *b, const struct ingredient *old, const s
 struct ingredient *generic_of(struct builder *b, const struct chunk *c, const struct entry *food,
                               const struct said_amount *said);
 
+/* Whether the food is spoken of and does not go in; `old`: the dish's line of that food, or NULL.
+ */
+bool is_no_line(const struct builder *b, size_t index, const struct entry *food,
+                const struct ingredient *old, const struct said_amount *said);
 /* "scallions or chives": the second is no line of its own. */
 bool is_alternative(const struct builder *b, size_t index);
 /* "lemon or lime juice": the line's food gets the last word that it shares with its alternative. */
@@ -47,12 +51,16 @@ void name_either(struct builder *b, struct ingredient *line, struct span state);
  * amount. */
 bool is_used_here(const struct builder *b, const struct chunk *c, size_t index,
                   const struct said_amount *said);
+/* "Taste that for salt and lemon": the food goes in to taste. */
+bool is_tasted_for(const struct builder *b, size_t index);
 /* "cumin and coriander, a teaspoon each": the foods listed before have the amount too. */
 void carry_back(struct builder *b, size_t index, const struct said_amount *said);
 /* "125 grams of oats, 125 of flour, 100 of sugar": the unit said before, where the recording leaves
  * units out again and again; who does so once may have slipped, and is asked. */
 void carry_unit(const struct builder *b, const struct chunk *c, const struct entry *food,
                 struct said_amount *said);
+/* "The same again of brown sugar": the amount of the line before. */
+void carry_same(const struct builder *b, const struct chunk *c, struct said_amount *said);
 /* Whether the recording leaves units out by habit. */
 bool drops_units(const struct recording *r);
 /* "a teaspoon each of cumin, coriander": the amount holds for the foods that follow in the list. */

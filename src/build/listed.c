@@ -12,6 +12,9 @@ bool is_alternative(const struct builder *b, size_t index)
            && b->last_line;
 }
 
+/* "Then the garlic and the thyme in.": so many chunks at most. */
+#define NEXT_CHUNKS 6
+
 /* A food that goes in; "no honey in it" puts none in. */
 static bool is_line(const struct chunk *c)
 {
@@ -28,16 +31,67 @@ static bool is_listed(const struct builder *b, size_t index)
         before--;
     while (after < b->chunks.count && b->chunks.at[after].tag == TAG_AND)
         after++;
-    bool left = before > 0 && is_line(&b->chunks.at[before - 1]) && b->last_line;
+    bool left = before > 0 && is_line(&b->chunks.at[before - 1]) && last_line(b)
+                && !last_line(b)->questioned;
     bool right = after < b->chunks.count && is_line(&b->chunks.at[after])
                  && b->chunks.at[after].match->rule->kind == RULE_line;
     return left || right;
 }
 
+/* "Salt and pepper, obviously.": a sentence of nothing but seasonings. */
+static bool is_seasoning_alone(const struct builder *b)
+{
+    const uint64_t seasonings = MARK_OF(salt) | MARK_OF(spice);
+    size_t foods = 0;
+    for (size_t i = 0; i < b->chunks.count; i++) {
+        const struct chunk *c = &b->chunks.at[i];
+        const struct entry *food =
+            c->tag == TAG_LINE && c->match ? entry_at(b->r, match_slot(c->match, SLOT_food)) : NULL;
+        if (food && food->marks & seasonings)
+            foods++;
+        else if (c->tag != TAG_AND && c->tag != TAG_SO && (c->tag != TAG_OTHER || foods == 0))
+            return false;
+    }
+    return foods > 0;
+}
+
+/* "Onions in.", "then the peas in": a short sentence whose only verb is where they go. */
+static bool is_next_in(const struct builder *b)
+{
+    const struct chunks *c = &b->chunks;
+    if (!c->count || c->count > NEXT_CHUNKS || !b->dish->steps.count)
+        return false;
+    bool in = c->at[c->count - 1].tag == TAG_INTO;
+    for (size_t i = 0; i < c->count; i++) {
+        unsigned char tag = c->at[i].tag;
+        if (tag != TAG_LINE && tag != TAG_AND && tag != TAG_SO && tag != TAG_DONE
+            && tag != TAG_STATE && tag != TAG_INTO && tag != TAG_THE && tag != TAG_SIZE)
+            return false;
+    }
+    return in;
+}
+
+bool is_tasted_for(const struct builder *b, size_t index)
+{
+    const struct chunks *c = &b->chunks;
+    bool listed = index > 1 && c->at[index - 1].tag == TAG_AND && c->at[index - 2].tag == TAG_LINE;
+    size_t i = listed ? index - 2 : index;
+    if (!i || c->at[i - 1].tag != TAG_FOR)
+        return false;
+    for (i--; i-- > 0;)
+        if (c->at[i].tag == TAG_ACTION)
+            return chunk_marks(&c->at[i]) & MARK_OF(tastes);
+        else if (c->at[i].tag != TAG_IT && c->at[i].tag != TAG_THE && c->at[i].tag != TAG_OTHER
+                 && c->at[i].tag != TAG_PART && c->at[i].tag != TAG_DISH)
+            return false;
+    return false;
+}
+
 bool is_used_here(const struct builder *b, const struct chunk *c, size_t index,
                   const struct said_amount *said)
 {
-    return said->amount.known || said->vague || b->cooks || is_listed(b, index)
+    return said->amount.known || said->vague || said->more || b->cooks || is_listed(b, index)
+           || is_tasted_for(b, index) || is_seasoning_alone(b) || is_next_in(b)
            || c->scope & (SCOPE_BESIDE | SCOPE_GARNISH | SCOPE_TASTE | SCOPE_OPTIONAL);
 }
 
@@ -71,6 +125,20 @@ void carry_each(struct builder *b, const struct chunk *c, size_t index, struct s
         line_amount(b->r, b->sentence, b->each, said);
     else
         b->each = NULL;
+}
+
+void carry_same(const struct builder *b, const struct chunk *c, struct said_amount *said)
+{
+    const struct ingredient *before = last_line(b);
+    const struct match *m =
+        said->vague ? chunk_match(b->r, b->sentence, match_slot(c->match, SLOT_amount), RULE_vague)
+                    : NULL;
+    const struct entry *unit = m ? entry_at(b->r, match_slot(m, SLOT_unit)) : NULL;
+    if (!before || !before->amount.known || !unit || !(unit->marks & MARK_OF(again)))
+        return;
+    said->amount = before->amount;
+    said->package = before->package;
+    said->vague = before->vague;
 }
 
 /* So many bare numbers before foods that are never counted are a habit; and so many words behind an

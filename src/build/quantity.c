@@ -85,6 +85,38 @@ static const struct match *meant_amount(const struct recording *r, const struct 
     return taken_back ? m : first;
 }
 
+/* How much of `to` one `from` is, where table units gives both a size; none where not. */
+static struct ratio unit_times(const struct pack *k, struct text from, struct text to)
+{
+    const struct table *t = pack_table(k, "units");
+    size_t a = t ? table_find(t, from) : 0, b = t ? table_find(t, to) : 0;
+    if (!t || a >= t->rows || b >= t->rows)
+        return RATIO_NONE;
+    size_t kind = table_column(t, "dimension"), size = table_column(t, "factor");
+    struct text one = table_cell(t, a, size), other = table_cell(t, b, size);
+    struct ratio x = ratio_read(one.at, one.length), y = ratio_read(other.at, other.length);
+    if (!text_equal(table_cell(t, a, kind), table_cell(t, b, kind)) || !ratio_finite(x)
+        || !ratio_finite(y))
+        return RATIO_NONE;
+    return ratio_divide(x, y);
+}
+
+void add_top(const struct recording *r, const struct pack *k, const struct sentence *s,
+             const struct match *line, struct said_amount *out)
+{
+    struct span slot = match_slot(line, SLOT_top);
+    const struct match *m = span_is_empty(slot) ? NULL : chunk_match(r, s, slot, RULE_amount);
+    struct said_amount top = {0};
+    if (!m)
+        return;
+    read_amount(r, s, m, &top);
+    struct ratio times = unit_times(k, top.amount.unit, out->amount.unit);
+    if (!ratio_finite(times) || !ratio_finite(out->amount.max) || !ratio_finite(top.amount.max))
+        return;
+    out->amount.min = ratio_add(out->amount.min, ratio_multiply(top.amount.min, times));
+    out->amount.max = ratio_add(out->amount.max, ratio_multiply(top.amount.max, times));
+}
+
 /* "ginger, a two-inch piece": the size is the amount. */
 static void length_amount(const struct recording *r, const struct sentence *s, struct span slot,
                           struct said_amount *out)

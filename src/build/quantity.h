@@ -23,4 +23,9 @@ void number_at(const struct recording *r, const struct sentence *s, struct span 
 void read_amount(const struct recording *r, const struct sentence *s, const struct match *m,
                  struct said_amount *out);
 
+/* "Three tablespoons plus a teaspoon": adds what the line says on top, in the unit of the first;
+ * not where the two units have no size in common ("a stick plus two tablespoons"). */
+void add_top(const struct recording *r, const struct pack *k, const struct sentence *s,
+             const struct match *line, struct said_amount *out);
+
 #endif

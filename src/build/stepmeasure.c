@@ -5,10 +5,13 @@
 #include <math.h>
 
 #include "build/heat.h"
+#include "build/wording.h"
 #include "match/subject.h"
 
 /* Longer than this is storage, not cooking, unless something waits for it. */
 #define COOKING_SECONDS_MOST (30.0 * 3600)
+/* "Two seconds ago" and "give me a second" are talk. */
+#define COOKING_SECONDS_LEAST 3.0
 #define WAITING_SECONDS_MOST (75.0 * 3600)
 
 void grow_step(struct builder *b, struct step *s, const struct chunk *c)
@@ -68,6 +71,29 @@ static struct duration *last_duration(struct builder *b, double now, double most
 /* The same time said again so soon is the same time: "Two minutes. Two minutes a side." */
 #define SAME_TIME_SECONDS 10.0
 
+/* "Three minutes, turn it, and three more": whether the food was turned since word `last`. */
+static bool is_turned(const struct builder *b, size_t last, size_t first)
+{
+    for (size_t i = last + 1; i < first; i++) {
+        const struct word *w = &b->r->words.at[i];
+        if (w->tag == TAG_ACTION && w->entry && w->entry->marks & MARK_OF(turns)
+            && !(w->scope & SCOPE_NOT_DONE))
+            return true;
+    }
+    return false;
+}
+
+/* The time of the one side and then of the other: it is counted by side. */
+static bool is_other_side(struct builder *b, const struct duration *d, const struct chunk *c)
+{
+    struct duration *old = last_duration(b, d->at, 2 * SAME_TIME_SECONDS);
+    if (!old || old->each.length || old->min != d->min || old->max != d->max
+        || !is_turned(b, old->words.last, c->first))
+        return false;
+    old->each = TEXT_OF("side");
+    return true;
+}
+
 /* Whether the time was said just before; what it is counted by may only be said now. */
 static bool is_same_time(struct builder *b, const struct duration *d, const struct chunk *c)
 {
@@ -89,6 +115,40 @@ void repeat_duration(struct builder *b, const struct chunk *c)
         old->each = entry_value(c->entry);
 }
 
+/* "An hour old", "every ten minutes": no time that anything takes. */
+static bool is_no_length(const struct builder *b, size_t index)
+{
+    const struct chunks *c = &b->chunks;
+    return (index + 1 < c->count && is_step_word(b, &c->at[index + 1], "passed"))
+           || (index > 0 && is_step_word(b, &c->at[index - 1], "every"));
+}
+
+/* "Right, that's forty-two minutes": a time that the dish has already, when it is over. */
+static bool is_over(const struct builder *b, size_t index, const struct duration *d)
+{
+    const struct chunks *c = &b->chunks;
+    if (!index || c->at[index - 1].tag != TAG_THERE
+        || (index > 1 && c->at[index - 2].tag != TAG_SO))
+        return false;
+    for (size_t i = 0; i < b->dish->steps.count; i++) {
+        const struct step *s = &b->dish->steps.at[i];
+        for (size_t n = 0; n < s->durations.count; n++)
+            if (s->durations.at[n].min <= d->min && d->max <= s->durations.at[n].max)
+                return true;
+    }
+    return false;
+}
+
+/* "Two hours in the fridge, at least." */
+static bool is_least(const struct builder *b, size_t index)
+{
+    const struct chunks *c = &b->chunks;
+    for (size_t i = index + 1; i < c->count && c->at[i].tag != TAG_DURATION; i++)
+        if (c->at[i].tag == TAG_ATLEAST)
+            return i + 1 == c->count || b->r->words.at[c->at[i].last].after >= AFTER_COMMA;
+    return false;
+}
+
 void add_duration(struct builder *b, struct step *s, size_t index)
 {
     const struct chunk *c = &b->chunks.at[index];
@@ -99,14 +159,16 @@ void add_duration(struct builder *b, struct step *s, size_t index)
             d.max = INFINITY;
         d.approx |= b->r->words.at[i].tag == TAG_HEDGE;
     }
-    if (isnan(d.min) || d.min <= 0
+    if (is_least(b, index))
+        d.max = INFINITY;
+    if (is_no_length(b, index) || isnan(d.min) || d.min < COOKING_SECONDS_LEAST
         || d.min > (waits_here(b) ? WAITING_SECONDS_MOST : COOKING_SECONDS_MOST))
         return;
     d.of = s->actions.count ? s->actions.at[s->actions.count - 1] : TEXT_EMPTY;
     d.each = counted_by(b, index);
     d.at = b->r->words.at[c->first].start;
     d.words = (struct span){c->first, c->last};
-    if (is_same_time(b, &d, c))
+    if (is_other_side(b, &d, c) || is_same_time(b, &d, c) || is_over(b, index, &d))
         return;
     *LIST_ADD(b->r->arena, &s->durations) = d;
     grow_step(b, s, c);

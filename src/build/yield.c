@@ -23,23 +23,59 @@ static const struct entry *titled_piece(const struct builder *b)
     return piece && piece->marks & MARK_OF(plural) ? piece : NULL;
 }
 
+static const struct entry *eater_of(const struct builder *b, const struct match *m)
+{
+    return entry_at(b->r, match_slot(m, SLOT_eater));
+}
+
+/* "Apple turnovers" are counted as turnovers. */
+static struct text piece_name(const struct entry *e)
+{
+    return e->tag == TAG_DISH ? text_last_word(entry_shown(e)) : entry_shown(e);
+}
+
 static struct text counted(const struct builder *b, const struct match *m)
 {
-    const struct entry *e = entry_at(b->r, match_slot(m, SLOT_eater));
-    if (!e && counts_pieces(b->r, m))
+    const struct entry *e = eater_of(b, m);
+    if (!e && (counts_pieces(b->r, m) || text_is(m->rule->option, "pieces")))
         e = titled_piece(b);
     if (text_is(m->rule->option, "serving") || !e || e->tag == TAG_SIDE || e->tag == TAG_PART)
         return TEXT_OF("serving");
     const struct entry *eater = entry_as(pack_find(b->k, entry_shown(e), NULL), TAG_EATER);
-    return eater ? entry_value(eater) : entry_shown(e);
+    return eater ? entry_value(eater) : piece_name(e);
 }
 
-static bool is_said(const struct recording *r, const struct match *m)
+/* Whether the words say it of this dish: not in a story, nor as another way to say it ("... or
+ * it'll feed two ukulele players"). */
+static bool is_said(const struct builder *b, const struct match *m)
 {
+    const struct recording *r = b->r;
     for (size_t i = m->words.first; i <= m->words.last; i++)
         if (r->words.at[i].scope & SCOPE_UNREAL)
             return false;
-    return true;
+    size_t before = m->words.first;
+    while (before > b->sentence->first && r->words.at[before - 1].tag == TAG_WILL)
+        before--;
+    bool other = before > b->sentence->first && r->words.at[before - 1].tag == TAG_OR;
+    return !other || !b->dish->yield.known || b->dish->yield.words.first < b->sentence->first;
+}
+
+/* Pieces that are only cut count where the dish is named after them; vessels where people eat from
+ * them. */
+static bool counts(const struct builder *b, const struct match *m)
+{
+    const struct entry *e = eater_of(b, m);
+    const struct entry *verb = entry_at(b->r, match_slot(m, SLOT_action));
+    if (text_is(m->rule->option, "pieces"))
+        return titled_piece(b) && verb
+               && verb->marks & (MARK_OF(cuts) | MARK_OF(light) | MARK_OF(prep));
+    return !e || e->tag != TAG_VESSEL || !text_is(m->rule->option, "weak")
+           || entry_as(pack_find(b->k, entry_shown(e), NULL), TAG_EATER);
+}
+
+static bool is_weak(const struct match *m)
+{
+    return text_is(m->rule->option, "weak") || text_is(m->rule->option, "pieces");
 }
 
 /* The last one said counts, since it is said with the finished dish in sight; what is only cut or
@@ -49,13 +85,36 @@ void build_yield(struct builder *b)
     const struct sentence *s = b->sentence;
     for (size_t i = 0; i < s->match_count; i++) {
         const struct match *m = &b->r->matches.at[s->match_first + i];
-        if (m->rule->kind != RULE_yield || !ratio_finite(m->high) || !is_said(b->r, m)
+        bool kind = m->rule->kind == RULE_yield || m->rule->kind == RULE_count;
+        if (!kind || !ratio_finite(m->high) || !is_said(b, m) || !counts(b, m)
             || ratio_compare(m->high, RATIO(YIELD_MOST)) > 0)
             continue;
-        bool weak = text_is(m->rule->option, "weak");
+        bool weak = is_weak(m);
         if (weak && (b->yield_sure || ratio_equal(m->high, RATIO(1))))
             continue; /* "here's a plate" counts nothing */
         b->yield_sure = !weak;
         b->dish->yield = (struct yield){true, m->low, m->high, counted(b, m), m->words};
     }
+}
+
+/* Whether a sentence begins at the chunk, or "that's" and the like lead to it. */
+static bool is_presented(const struct builder *b, size_t index)
+{
+    unsigned char before = index ? b->chunks.at[index - 1].tag : (unsigned char) TAG_SO;
+    return before == TAG_SO || before == TAG_THERE || before == TAG_AND;
+}
+
+bool yields_title(struct builder *b, const struct chunk *c, size_t index, const struct entry *food,
+                  const struct amount *said)
+{
+    const struct dish *d = b->dish;
+    const struct entry *piece = d->title_said && d->steps.count ? titled_piece(b) : NULL;
+    if (!piece || !food || !said->known || said->unit.length || !is_presented(b, index)
+        || !(food->marks & MARK_OF(plural)) || !ratio_finite(said->max)
+        || !text_equal(text_last_word(entry_shown(food)), text_last_word(entry_shown(piece))))
+        return false;
+    if (!b->yield_sure)
+        b->dish->yield = (struct yield){
+            true, said->min, said->max, text_last_word(entry_shown(food)), {c->first, c->last}};
+    return true;
 }

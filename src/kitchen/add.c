@@ -63,13 +63,20 @@ static bool same_package(const struct amount *a, const struct amount *b)
                && text_equal(a->unit, b->unit));
 }
 
+/* Milliliters and cups of one food stay apart: no one measures 17.907 tablespoons. Spoons are in
+ * both kitchens. */
+static bool same_system(const struct unit *a, const struct unit *b)
+{
+    return a->metric == b->metric;
+}
+
 static bool addable(const struct sum *s, const struct unit *unit, const struct amount *package)
 {
     if (!same_package(&s->package, package))
         return false;
     return s->unit == unit
-           || (s->unit->dimension == unit->dimension && ratio_finite(s->unit->factor)
-               && ratio_finite(unit->factor));
+           || (s->unit->dimension == unit->dimension && same_system(s->unit, unit)
+               && ratio_finite(s->unit->factor) && ratio_finite(unit->factor));
 }
 
 static struct sum *sum_for(struct arena *a, struct sums *sums, const struct unit *unit,

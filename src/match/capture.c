@@ -61,16 +61,15 @@ static struct values evaluate(const struct number_step *steps, size_t count,
 
 /* A comma, a hyphen or anything else stands between the words of a number. Numbers are put together
  * across a space or a hyphen ("twenty-five"); across a comma only by a rule that says
- * `option=comma`, and where a rule says `option=hyphen` there must be one ("10-12"). */
+ * `option=comma`, and where a rule says `option=hyphen` one must stand behind `low` ("10-12", not
+ * "one twenty-eight"). */
 static bool is_joined(const struct recording *r, const struct match *match)
 {
-    bool hyphen = false, comma = false;
-    for (size_t i = match->words.first; i < match->words.last; i++) {
-        hyphen |= r->words.at[i].after == AFTER_HYPHEN;
+    bool comma = false;
+    for (size_t i = match->words.first; i < match->words.last; i++)
         comma |= r->words.at[i].after == AFTER_COMMA;
-    }
     if (text_is(match->rule->option, "hyphen"))
-        return hyphen && !comma;
+        return !comma && r->words.at[match_slot(match, SLOT_low).last].after == AFTER_HYPHEN;
     return !comma || text_is(match->rule->option, "comma");
 }
 
@@ -135,11 +134,56 @@ static bool is_singular(const struct recording *r, const struct match *match)
     return unit && !(unit->marks & MARK_OF(plural));
 }
 
+/* "Eight ounces, and half of that can": a comma ends an amount. */
+static bool is_split(const struct recording *r, struct span words)
+{
+    for (size_t i = words.first; i < words.last; i++)
+        if (r->words.at[i].after >= AFTER_COMMA)
+            return true;
+    return false;
+}
+
+/* "Three tablespoons plus a teaspoon": two measures, not the same one twice. */
+static bool is_plus(const struct recording *r, const struct match *match)
+{
+    const struct entry *first = r->words.at[match_slot(match, SLOT_amount).last].entry,
+                       *top = r->words.at[match_slot(match, SLOT_top).last].entry;
+    return first && top && first->tag == TAG_UNIT && top->tag == TAG_UNIT
+           && !text_equal(entry_value(first), entry_value(top)) && !is_split(r, match->words);
+}
+
+/* "An hour and twenty minutes", never "twenty minutes, half an hour": the second unit is smaller.
+ */
+static bool is_smaller(const struct recording *r, const struct match *match)
+{
+    const struct entry *first = r->words.at[match_slot(match, SLOT_time).last].entry,
+                       *second = r->words.at[match_slot(match, SLOT_time2).last].entry;
+    return first && second && ratio_compare(second->number, first->number) < 0;
+}
+
+/* Seconds of an hour. */
+#define HOUR 3600
+
+/* "An hour and ten": the number behind is of minutes, fewer than an hour has. */
+static bool is_in_hours(const struct recording *r, const struct match *match)
+{
+    const struct entry *time = r->words.at[match_slot(match, SLOT_time).last].entry;
+    return time && ratio_equal(time->number, RATIO(HOUR));
+}
+
 static bool is_plausible(const struct recording *r, const struct rule *rule,
                          const struct match *match)
 {
     if (text_is(rule->option, "singular"))
         return is_singular(r, match);
+    if (text_is(rule->option, "joined"))
+        return !is_split(r, match->words);
+    if (text_is(rule->option, "plus"))
+        return is_plus(r, match);
+    if (text_is(rule->option, "smaller"))
+        return is_smaller(r, match);
+    if (text_is(rule->option, "hours"))
+        return is_in_hours(r, match);
     if (rule->kind == RULE_temperature && text_is(rule->option, "split"))
         return is_split_oven(match->low);
     if (rule->kind != RULE_temperature || !text_is(rule->option, "bare"))

@@ -2,6 +2,7 @@
  * SPDX-License-Identifier: MIT */
 #include "match/scope.h"
 
+#include "match/capture.h"
 #include "match/clause.h"
 
 /* A story that begins within so many words is what its whole sentence tells. */
@@ -278,7 +279,7 @@ static struct span reach(const struct recording *r, const struct sentence *s, co
         return (struct span){m->words.first, until_end(r, s, m)};
     if (text_is(option, "comma"))
         return (struct span){m->words.first, comma_after(r, s, m->words.last)};
-    if (text_is(option, "clause")) {
+    if (text_is(option, "clause") || text_is(option, "past")) {
         struct span rest = {m->words.last, clause.last};
         bool negated = m->rule->kind == RULE_negated;
         rest.last = negated ? denial_end(r, s, rest) : rest.last;
@@ -290,6 +291,32 @@ static struct span reach(const struct recording *r, const struct sentence *s, co
     if (m->rule->kind == RULE_negated)
         return (struct span){m->words.first, list_after(r, s, m->words)};
     return text_is(option, "around") ? around(r, s, m) : m->words;
+}
+
+/* "I added two cups of flour", "I minced those earlier": told as done, but of this dish. A story
+ * has words of its own that say so. */
+static bool tells_of_dish(const struct recording *r, const struct sentence *s,
+                          const struct match *m)
+{
+    const uint64_t dish = MARK_OF(puts) | MARK_OF(mixes) | MARK_OF(seasons) | MARK_OF(finishes)
+                          | MARK_OF(cuts) | MARK_OF(takes) | MARK_OF(prep);
+    struct span verb = match_slot(m, SLOT_action);
+    size_t next = next_word(r, s, verb.last);
+    const struct entry *e = r->words.at[verb.last].entry;
+    if (!e || !(e->marks & dish))
+        return false;
+    unsigned char tag = next <= s->last ? word_tag(r, s, next) : (unsigned char) TAG_SO,
+                  before = TAG_SO;
+    if (m->words.first > s->first)
+        before = word_tag(r, s, m->words.first - 1);
+    if (e->marks & MARK_OF(prep) && (before == TAG_THE || before == TAG_FOOD))
+        return true; /* "a carrot that I peeled" */
+    for (size_t n = 0; n < s->match_count; n++) {
+        const struct match *line = &r->matches.at[s->match_first + n];
+        if (line->rule->tag == TAG_LINE && line->words.first == next)
+            return true;
+    }
+    return tag == TAG_IT || tag == TAG_THE;
 }
 
 /* "serve it with rice", "garnish with parsley": what stands behind the verb and a "with" or "over"
@@ -343,7 +370,7 @@ void mark_scopes(struct recording *r, struct sentence *s)
     for (size_t i = 0; i < s->match_count; i++) {
         const struct match *m = &r->matches.at[s->match_first + i];
         unsigned scope = scope_of(m->rule->kind);
-        if (!scope)
+        if (!scope || (text_is(m->rule->option, "past") && tells_of_dish(r, s, m)))
             continue;
         struct span words = reach(r, s, m);
         if (text_is(m->rule->option, "story") && words.last == s->last

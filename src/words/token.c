@@ -93,8 +93,8 @@ static size_t digits_end(struct text t, size_t at)
     return at;
 }
 
-/* A decimal point, a thousands comma, a slash or a colon with digits on both sides goes on the
- * number. */
+/* A decimal point or comma ("1,5"), a thousands comma, a slash or a colon with digits on both sides
+ * goes on the number. */
 static size_t number_end(struct text t, size_t begin, bool *clock)
 {
     size_t at = digits_end(t, begin);
@@ -103,7 +103,8 @@ static size_t number_end(struct text t, size_t begin, bool *clock)
         return digits_end(t, at + strlen(sign->bytes));
     while (at < t.length && strchr(".,/:", t.at[at]) && is_digit(t, at + 1)) {
         size_t end = digits_end(t, at + 1);
-        if (t.at[at] == ',' && end - at != 4)
+        bool decimal = at - begin == 1 && end - at <= 3;
+        if (t.at[at] == ',' && end - at != 4 && !decimal)
             break;
         if (t.at[at] == ':')
             *clock = true;
@@ -112,7 +113,8 @@ static size_t number_end(struct text t, size_t begin, bool *clock)
     return at;
 }
 
-/* The value of a number's letters: thousands commas go, a fraction slash becomes a plain one. */
+/* The value of a number's letters: thousands commas go, a decimal comma becomes a point, a fraction
+ * slash a plain one. */
 static struct ratio number_value(struct text t)
 {
     char plain[32];
@@ -124,6 +126,8 @@ static struct ratio number_value(struct text t)
         if (sign) {
             plain[n++] = '/';
             i += strlen(sign->bytes) - 1;
+        } else if (t.at[i] == ',' && digits_end(t, i + 1) - i != 4) {
+            plain[n++] = '.';
         } else if (t.at[i] != ',') {
             plain[n++] = t.at[i];
         }

@@ -1,0 +1,38 @@
+/* build/prep.h: what the parts that read preparations share.
+ * SPDX-License-Identifier: MIT */
+#ifndef DISHTAKE_BUILD_PREP_H
+#define DISHTAKE_BUILD_PREP_H
+
+#include "build/line.h"
+
+/* What a preparation is when it begins at a chunk: its text, and the last chunk of it. */
+struct prep_phrase {
+    struct text prep; /* arena; empty: none begins there */
+    size_t last;
+};
+
+/* Adds what the list does not say yet. */
+void add_prep(struct arena *a, text_list *list, struct text t);
+/* The same for a line, in the word that fits its food. */
+void add_line_prep(struct builder *b, struct ingredient *line, struct text t);
+/* The participle of a verb, which the loader made of the same row; NULL when it has none. */
+const struct entry *participle(const struct pack *k, const struct entry *verb);
+/* The participle without its particle: "chopped" of "chopped up". */
+struct text plain_participle(const struct builder *b, const struct entry *done);
+/* The words as a line prints them: numbers as digits. */
+struct text printed_prep(struct builder *b, size_t first, size_t last);
+/* Whether the chunk leads to the pieces: "into" by itself, or as the last word of "cut into". */
+bool leads_to_pieces(const struct builder *b, const struct chunk *c);
+/* "cut into half-inch cubes": the chunk that names the pieces; 0 when chunk `index` begins no such
+ * phrase. */
+size_t pieces_end(const struct builder *b, size_t index);
+/* Whether chunk `i` is pieces: "cubes", "8 wedges". */
+bool is_counter(const struct builder *b, size_t i);
+/* The first chunk of that phrase, behind the verb or the food; 0 where there is none. */
+size_t pieces_begin(const struct builder *b, size_t index);
+/* "cut into half-inch cubes"; "chopped"; "chopped up", at chunk `i`. */
+struct prep_phrase participle_at(struct builder *b, size_t i);
+/* "strings off", "with the crusts cut off", "seeds taken out", at chunk `i`. */
+struct prep_phrase removed_at(const struct builder *b, size_t i);
+
+#endif

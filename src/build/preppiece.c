@@ -1,0 +1,69 @@
+/* build/preppiece.c: the pieces that a food is cut into, behind a verb or the food.
+ * SPDX-License-Identifier: MIT */
+#include "build/prep.h"
+
+bool leads_to_pieces(const struct builder *b, const struct chunk *c)
+{
+    if (c->tag == TAG_INTO)
+        return true;
+    return c->first < c->last
+           && entry_as(pack_find(b->k, b->r->words.at[c->last].key, NULL), TAG_INTO);
+}
+
+/* "Cut it up into", "cut it in": the chunk behind `index` that leads to the pieces; 0 for none. */
+static size_t into_after(const struct builder *b, size_t index)
+{
+    const struct chunks *c = &b->chunks;
+    size_t i = index + 1;
+    while (i < c->count && i < index + 3 && c->at[i].tag == TAG_OTHER && !c->at[i].entry)
+        i++; /* particles: "down", "up" */
+    bool near = i < c->count && b->r->words.at[c->at[i - 1].last].after < AFTER_COMMA;
+    return near && c->at[i].tag == TAG_INTO ? i : 0;
+}
+
+bool is_counter(const struct builder *b, size_t i)
+{
+    const struct chunk *c = &b->chunks.at[i];
+    return c->tag == TAG_COUNTER
+           || (c->tag == TAG_AMOUNT && b->r->words.at[c->last].tag == TAG_COUNTER);
+}
+
+/* Whether pieces are named by the chunk itself: "into half moons" are no halves. */
+static bool names_pieces(const struct builder *b, size_t i)
+{
+    const struct chunks *c = &b->chunks;
+    unsigned char tag = c->at[i].tag,
+                  next = i + 1 < c->count ? c->at[i + 1].tag : (unsigned char) TAG_SO;
+    if (tag == TAG_FRACTION)
+        return next != TAG_OTHER && next != TAG_COUNTER;
+    return is_counter(b, i) || tag == TAG_DISH || tag == TAG_OTHER;
+}
+
+size_t pieces_begin(const struct builder *b, size_t index)
+{
+    const struct chunks *c = &b->chunks;
+    bool half_inch = index + 1 < c->count && c->at[index + 1].tag == TAG_LENGTH;
+    if (leads_to_pieces(b, &c->at[index]) || half_inch)
+        return index + 1; /* "cut in half inch cubes" */
+    return into_after(b, index);
+}
+
+size_t pieces_end(const struct builder *b, size_t index)
+{
+    const struct chunks *c = &b->chunks;
+    size_t i = pieces_begin(b, index), most = i + 6;
+    if (!i)
+        return 0;
+    if (!leads_to_pieces(b, &c->at[index]) && c->at[i].tag == TAG_INTO)
+        i++;
+    for (; i < c->count && i < most; i++) {
+        unsigned char tag = c->at[i].tag;
+        if (names_pieces(b, i))
+            return i;
+        if (tag != TAG_MEASURE && tag != TAG_LENGTH && tag != TAG_SIZE && tag != TAG_STATE
+            && tag != TAG_ARTICLE && tag != TAG_MANNER && tag != TAG_NUMBER && tag != TAG_FULLNESS
+            && tag != TAG_FRACTION)
+            return 0;
+    }
+    return 0;
+}

@@ -1,0 +1,297 @@
+/* build/prepverb.c: what a verb says was done to a food: "peel six kiwis", "I've diced those".
+ * SPDX-License-Identifier: MIT */
+#include "build/prep.h"
+
+#include "base/arena.h"
+#include "build/instruction.h"
+
+/* "You slice it": a verb so few words after a food is done to that food alone. */
+#define NEAR_WORDS 24
+
+/* Whether the chunk is a verb of one of these sorts whose participle is printed on a line. */
+static bool prepares(const struct chunk *c, uint64_t sorts)
+{
+    uint64_t marks = chunk_marks(c);
+    return !c->match && marks & MARK_OF(prep) && marks & sorts && !(c->scope & SCOPE_NOT_DONE);
+}
+
+/* Whether the food was put to something since: what is done then is done to the dish. */
+static bool is_worked_on(const struct builder *b, const struct ingredient *line, size_t before)
+{
+    const uint64_t working =
+        MARK_OF(puts) | MARK_OF(mixes) | MARK_OF(heats) | MARK_OF(waits) | MARK_OF(finishes);
+    for (size_t i = line->words.last + 1; i < before; i++) {
+        const struct word *w = &b->r->words.at[i];
+        if (w->tag == TAG_ACTION && w->entry && w->entry->marks & working
+            && !(w->scope & SCOPE_NOT_DONE))
+            return true;
+    }
+    return false;
+}
+
+/* The chunk before `i` that is no adverb nor "already": who did it. */
+static unsigned char teller_of(const struct builder *b, size_t i)
+{
+    const struct chunks *c = &b->chunks;
+    while (i > 0
+           && (c->at[i - 1].tag == TAG_WILL || c->at[i - 1].tag == TAG_OTHER
+               || c->at[i - 1].tag == TAG_MANNER))
+        i--;
+    return i ? c->at[i - 1].tag : (unsigned char) TAG_SO;
+}
+
+/* The participle of a chunk that says what is done, or what was: "mince", "I've minced"; "I fried"
+ * tells a step of the dish. NULL for none. */
+static const struct entry *prepared_as(const struct builder *b, size_t i, uint64_t sorts)
+{
+    const struct chunk *c = &b->chunks.at[i];
+    if (c->tag == TAG_ACTION)
+        return prepares(c, sorts) ? participle(b->k, c->entry) : NULL;
+    unsigned char who = c->tag == TAG_DONE ? teller_of(b, i) : (unsigned char) TAG_SO;
+    uint64_t told = who == TAG_HAVE ? MARK_OF(prep)
+                    : who == TAG_ME ? MARK_OF(cuts) | MARK_OF(takes) | MARK_OF(waits)
+                                    : 0;
+    return told && prepares(c, told) ? c->entry : NULL;
+}
+
+/* "cut into chunks": the participle and the pieces named behind chunk `food`. */
+static struct text with_pieces(struct builder *b, const struct entry *done, size_t food, size_t end)
+{
+    size_t begin = b->chunks.at[pieces_begin(b, food)].first;
+    return arena_format(b->r->arena, "%.*s %.*s", TEXT(plain_participle(b, done)),
+                        TEXT(printed_prep(b, begin, b->chunks.at[end].last)));
+}
+
+/* "Break it up into florets": pieces make a preparation of a verb that is none by itself. */
+static struct text broken_into(struct builder *b, size_t verb, size_t food)
+{
+    const struct chunk *c = &b->chunks.at[verb];
+    size_t end = pieces_end(b, food);
+    bool pieces = end && is_counter(b, end)
+                  && b->r->words.at[b->chunks.at[end].last].entry->marks & MARK_OF(plural);
+    const struct entry *done = pieces && c->tag == TAG_ACTION && !(c->scope & SCOPE_NOT_DONE)
+                                   ? participle(b->k, c->entry)
+                                   : NULL;
+    return done ? with_pieces(b, done, food, end) : TEXT_EMPTY;
+}
+
+/* What the verb of chunk `verb` makes of a food that stands at chunk `food`, with the pieces behind
+ * it; empty when it prepares nothing: "cut the potatoes into chunks". */
+static struct text prepared(struct builder *b, size_t verb, size_t food, uint64_t sorts)
+{
+    const struct entry *done = prepared_as(b, verb, sorts);
+    if (!done)
+        return broken_into(b, verb, food);
+    size_t end = pieces_end(b, food), next = food + 1;
+    if (end)
+        return with_pieces(b, done, food, end);
+    if (!(done->marks & MARK_OF(pieces)))
+        return plain_participle(b, done);
+    bool how = next < b->chunks.count
+               && (b->chunks.at[next].tag == TAG_MANNER || b->chunks.at[next].tag == TAG_SIZE
+                   || b->chunks.at[next].tag == TAG_FULLNESS);
+    if (how) /* "cut it small" */
+        return arena_format(
+            b->r->arena, "%.*s %.*s", TEXT(plain_participle(b, done)),
+            TEXT(printed_prep(b, b->chunks.at[next].first, b->chunks.at[next].last)));
+    return done->words_count > 1 ? entry_shown(done) : TEXT_EMPTY; /* "cut in half" */
+}
+
+/* Whether chunk `i` is a verb that prepares the food at chunk `food`, or stands between such verbs.
+ */
+static bool is_in_chain(struct builder *b, size_t i, size_t food, uint64_t sorts)
+{
+    unsigned char tag = b->chunks.at[i].tag;
+    return tag == TAG_AND || tag == TAG_MANNER || prepared(b, i, food, sorts).length > 0;
+}
+
+/* "Peel six kiwis", "slice up half a cucumber", "chop the onions" while nothing was done with them
+ * yet. */
+void read_prep_before(struct builder *b, struct ingredient *line, size_t index)
+{
+    bool fresh = line->id >= b->sentence->first;
+    const uint64_t sorts = fresh ? MARK_OF(cuts) | MARK_OF(takes) : MARK_OF(cuts);
+    if (is_worked_on(b, line, b->sentence->first))
+        return;
+    size_t first = index;
+    while (first > 0 && is_in_chain(b, first - 1, index, sorts))
+        first--;
+    for (size_t i = first; i < index; i++)
+        if (b->chunks.at[i].tag != TAG_AND && b->chunks.at[i].tag != TAG_MANNER)
+            add_line_prep(b, line, prepared(b, i, index, sorts));
+}
+
+/* "... those up", "dice that up for me": a word that no lexicon knows, and no thing behind it. */
+static bool ends_with_particle(const struct builder *b, size_t index)
+{
+    const struct chunks *c = &b->chunks;
+    if (index >= c->count || c->at[index].tag != TAG_OTHER || c->at[index].entry)
+        return false;
+    unsigned char next = index + 1 < c->count ? c->at[index + 1].tag : (unsigned char) TAG_SO;
+    return b->r->words.at[c->at[index].last].after >= AFTER_COMMA || next == TAG_FOR
+           || next == TAG_INTO || next == TAG_SO || next == TAG_AND || next == TAG_YOU
+           || next == TAG_ME || next == TAG_WITH || next == TAG_MANNER || next == TAG_THERE;
+}
+
+/* Whether the chunk stands for a food spoken of: "it", "those" with nothing behind that they belong
+ * to. */
+static bool is_it(const struct builder *b, size_t index)
+{
+    const struct chunks *c = &b->chunks;
+    if (index >= c->count || (c->at[index].tag != TAG_IT && c->at[index].tag != TAG_THE))
+        return false;
+    unsigned char next = index + 1 < c->count ? c->at[index + 1].tag : (unsigned char) TAG_SO;
+    return c->at[index].tag == TAG_IT || b->r->words.at[c->at[index].last].after >= AFTER_COMMA
+           || next == TAG_SO || next == TAG_AND || next == TAG_INTO || next == TAG_MANNER
+           || next == TAG_DOWN || ends_with_particle(b, index + 1);
+}
+
+/* "Give them a rinse": the verb has its "it" inside. */
+static bool has_it_inside(const struct builder *b, const struct chunk *c)
+{
+    for (size_t i = c->first + 1; i < c->last; i++) {
+        const struct entry *e = pack_find(b->k, b->r->words.at[i].key, NULL);
+        if (entry_as(e, TAG_IT) || entry_as(e, TAG_THE))
+            return true;
+    }
+    return false;
+}
+
+/* Whether the line was put in as it was said, or stands in a list of which nobody says which food
+ * is meant: what comes next is done to all that is in there. */
+static bool is_one_of_several(const struct builder *b, const struct ingredient *line)
+{
+    const uint64_t putting = MARK_OF(mixes) | MARK_OF(finishes);
+    size_t first = line->words.first;
+    for (size_t i = first; i-- > 0 && b->r->words.at[i].after < AFTER_STOP;)
+        if (b->r->words.at[i].tag == TAG_ACTION && b->r->words.at[i].entry->marks & putting)
+            return true;
+    return first && b->r->words.at[first - 1].tag == TAG_AND && b->dish->ingredients.count > 1
+           && line->words.last < b->sentence->first;
+}
+
+/* "Get that grated", "have them sliced" */
+static bool is_asked_for(const struct builder *b, size_t i)
+{
+    const struct chunks *c = &b->chunks;
+    return i > 1 && (c->at[i - 1].tag == TAG_IT || c->at[i - 1].tag == TAG_THE)
+           && (c->at[i - 2].tag == TAG_HAVE
+               || (c->at[i - 2].tag == TAG_ACTION && chunk_marks(&c->at[i - 2]) & MARK_OF(light)));
+}
+
+/* "I've diced those", "I minced them earlier", "they're already peeled": the participle of chunk
+ * `i` with its "it" before or behind. */
+static struct text done_to_it(struct builder *b, size_t i)
+{
+    const struct chunks *c = &b->chunks;
+    const uint64_t sorts = MARK_OF(cuts) | MARK_OF(takes);
+    size_t k = i;
+    while (k > 0 && (c->at[k - 1].tag == TAG_WILL || c->at[k - 1].tag == TAG_OTHER))
+        k--;
+    unsigned char before = k ? c->at[k - 1].tag : (unsigned char) TAG_SO;
+    bool it = is_it(b, i + 1), told = it && prepared_as(b, i, sorts);
+    bool are = (before == TAG_BE && k > 1 && c->at[k - 2].tag == TAG_IT) || before == TAG_THERE;
+    if (!told && !((are || is_asked_for(b, i)) && prepares(&c->at[i], sorts)))
+        return TEXT_EMPTY;
+    return told ? prepared(b, i, i + 1, sorts) : participle_at(b, i).prep;
+}
+
+/* "It's been out since breakfast so it's nice and soft": a state that has a participle of its own.
+ */
+static struct text state_of_it(const struct builder *b, size_t index)
+{
+    const struct chunks *c = &b->chunks;
+    const struct chunk *k = &c->at[index];
+    if (!(chunk_marks(k) & MARK_OF(prep)) || k->scope & (SCOPE_NOT_DONE | SCOPE_UNTIL)
+        || text_equal(entry_value(k->entry), entry_words(k->entry)))
+        return TEXT_EMPTY;
+    size_t i = index;
+    while (i > 0
+           && (c->at[i - 1].tag == TAG_MANNER || c->at[i - 1].tag == TAG_FULLNESS
+               || c->at[i - 1].tag == TAG_AND || c->at[i - 1].tag == TAG_OTHER
+               || c->at[i - 1].tag == TAG_STATE))
+        i--;
+    return i > 0 && c->at[i - 1].tag == TAG_THERE ? entry_value(k->entry) : TEXT_EMPTY;
+}
+
+/* "Take the pits out", "pull the strings off them": the part that a verb takes away. */
+static struct text removed_by(const struct builder *b, size_t index)
+{
+    const struct chunk *c = &b->chunks.at[index];
+    return c->scope & SCOPE_NOT_DONE ? TEXT_EMPTY : removed_at(b, index + 1).prep;
+}
+
+/* "Peel, core and slice them": the "it" of the verb at chunk `index`, behind the verbs listed with
+ * it; 0 for none. */
+static size_t object_of(const struct builder *b, size_t index)
+{
+    const struct chunks *c = &b->chunks;
+    size_t i = index + 1;
+    while (i < c->count
+           && (c->at[i].tag == TAG_AND || c->at[i].tag == TAG_MANNER
+               || (c->at[i].tag == TAG_ACTION && chunk_marks(&c->at[i]) & MARK_OF(cuts))))
+        i++;
+    return i < c->count && is_it(b, i) ? i : 0;
+}
+
+/* What chunk `index` says was done to the food spoken of. */
+static struct text prep_of_it(struct builder *b, size_t index)
+{
+    const struct chunk *c = &b->chunks.at[index];
+    if (c->tag == TAG_STATE)
+        return state_of_it(b, index);
+    if (c->tag == TAG_DONE)
+        return done_to_it(b, index);
+    const uint64_t sorts = MARK_OF(cuts) | MARK_OF(takes);
+    if (has_it_inside(b, c) && prepares(c, sorts)) {
+        const struct entry *plain = action_entry(b->k, entry_value(c->entry)),
+                           *done = plain ? participle(b->k, plain) : NULL;
+        return done ? entry_shown(done) : TEXT_EMPTY;
+    }
+    if (is_it(b, index + 1))
+        return prepared(b, index, index + 1, sorts);
+    const struct entry *one_of = object_of(b, index) ? prepared_as(b, index, sorts) : NULL;
+    if (one_of && !(one_of->marks & MARK_OF(pieces)))
+        return plain_participle(b, one_of);
+    return removed_by(b, index);
+}
+
+/* "Three carrots and two stalks of celery, chop those up": whether the chunk says it of several. */
+static bool means_several(const struct builder *b, size_t index)
+{
+    size_t it = object_of(b, index);
+    return it && b->chunks.at[it].entry && b->chunks.at[it].entry->marks & MARK_OF(plural);
+}
+
+/* The first of the lines that stand in one list with `line`, nothing but an "and" between them. */
+static struct ingredient *list_of(const struct builder *b, struct ingredient *line)
+{
+    while (line > b->dish->ingredients.at) {
+        size_t last = line[-1].words.last, first = line->words.first;
+        if (last >= first || line[-1].id < b->sentence->first || !line[-1].amount.known)
+            break;
+        for (size_t i = last + 1; i < first; i++)
+            if (b->r->words.at[i].tag != TAG_AND)
+                return line;
+        line--;
+    }
+    return line;
+}
+
+void read_prep_of_it(struct builder *b, struct ingredient *line, size_t index)
+{
+    const struct chunk *c = &b->chunks.at[index];
+    size_t near = chunk_marks(c) & MARK_OF(takes) ? NEAR_WORDS / 2 : NEAR_WORDS;
+    if (!line->amount.known || c->first <= line->words.last || c->first - line->words.last > near
+        || is_worked_on(b, line, c->first))
+        return;
+    bool several = means_several(b, index);
+    struct ingredient *first = several ? list_of(b, line) : line;
+    bool oil = several && line->entry && line->entry->marks & MARK_OF(uncounted)
+               && line->entry->marks & (MARK_OF(fat) | MARK_OF(water) | MARK_OF(flour));
+    if (oil || (first == line && is_one_of_several(b, line)))
+        return; /* "oil in the pan, and flatten them" */
+    struct text prep = prep_of_it(b, index);
+    for (; first <= line; first++)
+        add_line_prep(b, first, prep);
+}

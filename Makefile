@@ -40,7 +40,8 @@ CLI = $(filter-out src/cli/manual.c,$(wildcard src/disk/*.c src/review/*.c src/c
 GRAMMARS = $(shell find grammars -type f | LC_ALL=C sort)
 ASSETS = $(sort $(wildcard src/review/assets/*))
 PAGES = $(sort $(wildcard src/write/pages/*))
-CORE_O = $(CORE:src/%.c=$(1)/%.o) $(1)/pack_builtin.o $(1)/page_files.o
+# What is only data is compiled once, for the sanitizers' builds too.
+CORE_O = $(CORE:src/%.c=$(1)/%.o) $(B)/pack_builtin.o $(B)/page_files.o
 
 MANUAL = $(B)/manual/dishtake.1 $(B)/manual/dishtake.bash $(B)/manual/_dishtake $(B)/manual/dishtake.fish
 
@@ -118,6 +119,10 @@ SAN = -fsanitize=address,undefined -fno-sanitize-recover=all -O1 -g -DARENA_MALL
 TEST_C = $(wildcard tests/*/test_*.c)
 TEST_BIN = $(TEST_C:%.c=$(S)/%)
 TEST_SCRIPTS = $(wildcard tests/*/test_*.py) $(wildcard tests/*/check_*)
+# Begun first, the longest at the top, so that no processor waits for one of them at the end.
+TEST_LONG = tests/review/test_browser.py tests/limits/check_limits.py tests/packaging/check_package \
+            tests/published/check_publish_browser.py $(S)/tests/edits/test_edits
+TEST_ALL = $(TEST_LONG) $(filter-out $(TEST_LONG),$(TEST_BIN) $(TEST_SCRIPTS))
 # The spec files and the recordings with gold, against floors.
 SPEC_RUN = "tests/spec/run_spec --floor tests/spec/floors.tsv $(B)/dishtake"
 ACCURACY_RUN = "tests/accuracy/accuracy.sh $(B)/dishtake"
@@ -125,14 +130,6 @@ ACCURACY_RUN = "tests/accuracy/accuracy.sh $(B)/dishtake"
 $(S)/%.o: src/%.c
 	@mkdir -p $(@D)
 	$(call say,CC) $(COMPILE) $(SAN) -c -o $@ $<
-
-$(S)/pack_builtin.o: $(B)/pack_builtin.c
-	@mkdir -p $(@D)
-	$(call say,CC) $(COMPILE) -c -o $@ $<
-
-$(S)/page_files.o: $(B)/page_files.c
-	@mkdir -p $(@D)
-	$(call say,CC) $(COMPILE) -c -o $@ $<
 
 $(S)/libcore.a: $(call CORE_O,$(S))
 	$(call say,AR) rm -f $@ && ar qcs $@ $^
@@ -181,7 +178,7 @@ packages: ## installs the Debian packages that are missing
 test: ## every test, after installing what is missing
 	@.ci/packages $(PACKAGES) -- $(TEST_PACKAGES)
 	@$(MAKE) --no-print-directory $(PARALLEL) tests
-	@B=$(B) python3 tests/tools/run.py $(TEST_BIN) $(TEST_SCRIPTS) $(SPEC_RUN) $(ACCURACY_RUN)
+	@B=$(B) python3 tests/tools/run.py $(TEST_ALL) $(SPEC_RUN) $(ACCURACY_RUN)
 
 demo: ## the main job on samples/, from a fresh machine
 	@.ci/packages $(PACKAGES)
@@ -225,7 +222,7 @@ BENCH_BIN = $(patsubst %,$(B)/bench/%,gen run empty)
 bench: all $(BENCH_BIN) $(B)/bench/icu ## throughput and memory, beside public yardsticks, as Markdown
 	@sh tests/bench/bench.sh $(B)
 
-bench-instr: all $(BENCH_BIN) ## instructions at the start and a byte, by callgrind: fails above the floors
+bench-instr: all $(BENCH_BIN) ## instructions at the start and a byte, by cachegrind: fails above the floors
 	@sh tests/bench/instr.sh $(B)
 
 bench-stages: all $(BENCH_BIN) ## instructions of each stage on an hour, by callgrind
@@ -241,14 +238,6 @@ $(F)/%.o: src/%.c
 	@mkdir -p $(@D)
 	$(call say,CC) clang $(CPPFLAGS) $(LIBRARY_FLAGS) $(STD) $(FUZZ) -fsanitize=fuzzer-no-link -c -o $@ $<
 
-$(F)/pack_builtin.o: $(B)/pack_builtin.c
-	@mkdir -p $(@D)
-	$(call say,CC) $(COMPILE) -c -o $@ $<
-
-$(F)/page_files.o: $(B)/page_files.c
-	@mkdir -p $(@D)
-	$(call say,CC) $(COMPILE) -c -o $@ $<
-
 $(F)/libcore.a: $(call CORE_O,$(F))
 	$(call say,AR) rm -f $@ && ar qcs $@ $^
 
@@ -256,7 +245,8 @@ $(F)/tests/%: tests/%.c $(F)/libcore.a
 	@mkdir -p $(@D)
 	$(call say,CC) clang $(CPPFLAGS) $(LIBRARY_FLAGS) $(STD) $(FUZZ) -Itests -fsanitize=fuzzer -o $@ $(filter %.c %.a,$^) $(LDLIBS)
 
-fuzz: $(FUZZ_BIN) ## every fuzz target for SECONDS=60 each, with clang
+fuzz: ## every fuzz target for SECONDS=60 each, with clang
+	@$(MAKE) --no-print-directory $(PARALLEL) $(FUZZ_BIN)
 	@bash tests/tools/fuzz.sh $(SECONDS) $(FUZZ_BIN)
 
 # ---- checks of the source
@@ -267,7 +257,7 @@ format: ## lays out every source file with clang-format
 
 check: ## format, lint, banned calls, purity of the core, both compilers
 	@.ci/packages $(PACKAGES) $(CHECK_PACKAGES) -- $(TEST_PACKAGES)
-	@bash tests/tools/check.sh $(B) "$(CORE_DIRS)" "$(CPPFLAGS) $$(pkg-config --cflags $(LIBRARIES)) -std=c11"
+	@mkdir -p $(B) && CC="$(CC)" bash tests/tools/check.sh $(B) "$(CORE_DIRS)" "$(CPPFLAGS) $$(pkg-config --cflags $(LIBRARIES)) -std=c11"
 
 install: all ## program, libraries, header, pkg-config file, under PREFIX (and DESTDIR)
 	install -d $(DESTDIR)$(PREFIX)/bin $(DESTDIR)$(PREFIX)/lib/pkgconfig $(DESTDIR)$(PREFIX)/include

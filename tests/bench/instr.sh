@@ -1,5 +1,5 @@
 #!/bin/sh
-# Instructions, counted by callgrind: the same on every run of one program, so these are gates: instr.sh BUILD
+# Instructions, counted by cachegrind: the same on every run of one program, so these are gates: instr.sh BUILD
 # From 60 and 600 KB of made talk: what a run costs at the start, and each byte of the recording.
 # SPDX-License-Identifier: MIT
 set -eu
@@ -12,14 +12,18 @@ work=$(mktemp -d)
 trap 'rm -rf "$work"' EXIT
 
 count() { # FILE: instructions of a whole run
-    valgrind --tool=callgrind --callgrind-out-file=/dev/null "$B/dishtake" extract -q "$1" 2>&1 >/dev/null |
+    valgrind --tool=cachegrind --cache-sim=no --cachegrind-out-file=/dev/null "$B/dishtake" extract -q "$1" 2>&1 >/dev/null |
         sed -n 's/.*refs: *//p' | tr -d ,
 }
 "$B/bench/gen" --seed 1 1000 >"$work/tiny.srt"
 "$B/bench/gen" --seed 1 35000 >"$work/small.srt"
 "$B/bench/gen" --seed 1 350000 >"$work/large.srt"
 bytes() { wc -c <"$1"; }
-t=$(count "$work/tiny.srt") s=$(count "$work/small.srt") l=$(count "$work/large.srt")
+for size in large small tiny; do
+    count "$work/$size.srt" >"$work/$size" &
+done
+wait
+t=$(cat "$work/tiny") s=$(cat "$work/small") l=$(cat "$work/large")
 tb=$(bytes "$work/tiny.srt") sb=$(bytes "$work/small.srt") lb=$(bytes "$work/large.srt")
 small=$(((s - t) / (sb - tb))) large=$(((l - s) / (lb - sb)))
 start=$(((t - small * tb) / 1000000))

@@ -3,16 +3,21 @@
 
   run.py "PROGRAM ARGUMENT..."...
 
-A program may be a cmocka one, a Python unittest, or anything that prints lines "N passed, N failed"; what says
+As many run at once as there are processors (JOBS=1: one at a time), begun in the order given, so the longest stand
+first. Each has its wall time and its processor time, children included. A program may be a cmocka one, a Python unittest, or anything that prints lines "N passed, N failed"; what says
 none of this counts as one test. The output of a program that failed is shown whole, with the command that
 repeats it; a program that passed has a line. Lines that begin with "figure:" are always shown.
 SPDX-License-Identifier: MIT
 """
+import concurrent.futures
 import os
 import re
 import shlex
+import signal
 import subprocess
 import sys
+import tempfile
+import threading
 import time
 
 TIMEOUT_SECONDS = 1200
@@ -47,44 +52,59 @@ def counts(output, status):
 
 
 def run(program):
+    """What it printed, its exit status, and how many seconds of the clock and of processors it took."""
     words = shlex.split(program)
     command = [sys.executable, *words] if words[0].endswith(".py") else [os.path.join(".", words[0]), *words[1:]]
     env = dict(os.environ, ASAN_OPTIONS="detect_leaks=1:allocator_may_return_null=1", LC_ALL="C.UTF-8",
                PYTHONDONTWRITEBYTECODE="1")
     begin = time.monotonic()
-    try:
-        done = subprocess.run(command, stdin=subprocess.DEVNULL, stdout=subprocess.PIPE, stderr=subprocess.STDOUT,
-                              env=env, timeout=TIMEOUT_SECONDS, check=False)
-        output, status = done.stdout.decode("utf-8", "replace"), done.returncode
-    except subprocess.TimeoutExpired as late:
-        output = (late.stdout or b"").decode("utf-8", "replace") + f"\nstopped after {TIMEOUT_SECONDS} s\n"
-        status = 1
-    except OSError as error:
-        output, status = f"{error}\n", 1
-    return output, status, time.monotonic() - begin
+    with tempfile.TemporaryFile() as out:
+        try:
+            process = subprocess.Popen(command, stdin=subprocess.DEVNULL, stdout=out, stderr=subprocess.STDOUT, env=env,
+                                       start_new_session=True)
+        except OSError as error:
+            return f"{error}\n", 1, 0, 0
+        # Not communicate(): only wait4 says what the program and its children took.
+        late = threading.Timer(TIMEOUT_SECONDS, os.killpg, (process.pid, signal.SIGKILL))
+        late.start()
+        _, status, used = os.wait4(process.pid, 0)
+        late.cancel()
+        process.returncode = os.waitstatus_to_exitcode(status)
+        out.seek(0)
+        output = out.read().decode("utf-8", "replace")
+    seconds = time.monotonic() - begin
+    if process.returncode == -signal.SIGKILL and seconds >= TIMEOUT_SECONDS:
+        output += f"\nstopped after {TIMEOUT_SECONDS} s\n"
+    return output, process.returncode, seconds, used.ru_utime + used.ru_stime
 
 
 def main(programs):
-    total_passed = total_failed = total_skipped = 0
-    for program in programs:
-        output, status, seconds = run(program)
-        passed, failed, skipped = counts(output, status)
-        total_passed, total_failed, total_skipped = (
-            total_passed + passed, total_failed + failed, total_skipped + skipped)
-        left_out = f", {skipped} skipped" if skipped else ""
-        if failed:
-            print(output.rstrip())
-            print(f"FAILED {program}: {passed} passed, {failed} failed{left_out} (repeat: {program})")
-        else:
-            print(f"  {program}: {passed} passed{left_out} ({seconds:.1f} s)")
-            for line in output.splitlines():
-                if line.startswith("figure:"):
-                    print("    " + line)
-        sys.stdout.flush()
-    if total_skipped:
-        print(f"({total_skipped} skipped: see the programs above)")
-    print(f"{total_passed} passed, {total_failed} failed")
-    return 1 if total_failed or not total_passed else 0
+    totals = [0, 0, 0]
+    with concurrent.futures.ThreadPoolExecutor(int(os.environ.get("JOBS") or os.cpu_count() or 1)) as pool:
+        running = {pool.submit(run, program): program for program in programs}
+        for done in concurrent.futures.as_completed(running):
+            totals = [a + b for a, b in zip(totals, report(running[done], *done.result()))]
+    passed, failed, skipped = totals
+    if skipped:
+        print(f"({skipped} skipped: see the programs above)")
+    print(f"{passed} passed, {failed} failed")
+    return 1 if failed or not passed else 0
+
+
+def report(program, output, status, seconds, processor):
+    """Prints the program's line, or all it said if it failed; its counts."""
+    passed, failed, skipped = counts(output, status)
+    left_out = f", {skipped} skipped" if skipped else ""
+    if failed:
+        print(output.rstrip())
+        print(f"FAILED {program}: {passed} passed, {failed} failed{left_out} (repeat: {program})")
+    else:
+        print(f"  {program}: {passed} passed{left_out} ({seconds:.1f} s, processor {processor:.1f} s)")
+        for line in output.splitlines():
+            if line.startswith("figure:"):
+                print("    " + line)
+    sys.stdout.flush()
+    return passed, failed, skipped
 
 
 if __name__ == "__main__":

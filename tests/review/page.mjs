@@ -331,7 +331,32 @@ async function textIsNoCode() {
   await review.stop();
 }
 
-for (const part of [byMouse, byKeyboard, looks, twoTabs, textIsNoCode]) {
+// ---- captions far down are text, and become words with buttons as they come near
+
+async function farCaptions() {
+  const clock = (i) => `[${Math.floor(i / 60)}:${String(i % 60).padStart(2, "0")}]`;
+  const chat = Array.from({ length: 280 }, (_, i) => `${clock(i)} And number ${i} of what I say while it rests.\n`).join("");
+  const review = await start(`${chat}[4:41] Today we're making a tomato soup. Add two cups of tomatoes.\n[4:45] Simmer for ten minutes. That's our tomato soup.\n`);
+  for (const width of [1280, 360]) {
+    const page = await open(review, { viewport: { width, height: 740 } });
+    const rows = page.locator(".cue");
+    expect("every caption is there to be searched", (await rows.count()) === 282 && /Simmer for ten minutes/.test(await rows.last().textContent()));
+    expect("those far down are no words yet", (await page.locator(".w").count()) < 1500 && (await rows.last().locator(".w, button").count()) === 0);
+    await page.locator(".line-row .time").first().click();
+    expect("playing a line shows its words", await until(async () => /two cups of tomatoes/.test((await page.locator(".w.spoken").allTextContents()).join(""))));
+    expect(`in sight at ${width}`, await until(() => page.evaluate(() => {
+      const [word, box] = [document.querySelector(".w.spoken"), document.getElementById("captions")].map((e) => e.getBoundingClientRect());
+      return word.top >= box.top && word.bottom <= box.bottom;
+    })));
+    await rows.nth(150).scrollIntoViewIfNeeded();
+    expect("what is scrolled to has its buttons", await until(async () => (await rows.nth(150).locator(".mend-words").count()) === 1));
+    await shot(page, `far-captions-${width}`);
+    await page.context().close();
+  }
+  await review.stop();
+}
+
+for (const part of [byMouse, byKeyboard, looks, twoTabs, farCaptions, textIsNoCode]) {
   try {
     await part();
   } catch (error) {

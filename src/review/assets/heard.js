@@ -4,7 +4,8 @@ import { byId, clock, h, lastUpTo } from "./parts.js";
 import { change, state, trouble } from "./main.js";
 
 let player = null;
-let words = []; // one span a word
+let rows = []; // one a cue
+let words = []; // one span a word, of the cues that were in sight
 let now = -1; // the word being said
 let mending = null; // {first, last} while words are being corrected
 const LEAD_SECONDS = 0.4; // a little before the word, so that its first sound is heard
@@ -24,10 +25,10 @@ export function begin(media, pictures) {
 
 function mark(word, scroll) {
   if (word === now) return;
-  words[now]?.classList.remove("now");
+  spanOf(now)?.classList.remove("now");
   now = word;
-  words[now]?.classList.add("now");
-  if (scroll && !mending) bring(words[now]); // what is being corrected stays in sight
+  spanOf(now)?.classList.add("now");
+  if (scroll && !mending) bring(spanOf(now)); // what is being corrected stays in sight
 }
 
 // Scrolls the captions and nothing else.
@@ -35,7 +36,7 @@ function bring(element) {
   if (!element) return;
   const box = byId("captions");
   const cue = element.closest(".cue") ?? element;
-  const top = cue.offsetTop - box.offsetTop;
+  const top = cue.offsetTop; // within the box, since that is positioned
   if (top < box.scrollTop || top + cue.offsetHeight > box.scrollTop + box.clientHeight)
     box.scrollTop = Math.max(0, top - box.clientHeight / 3);
 }
@@ -51,8 +52,8 @@ export const time = () => (player ? player.currentTime : now >= 0 ? state.words.
 export function play(seconds, span = null) {
   const word = span ? span[0] : lastUpTo(state.words.times, seconds + 0.01);
   document.querySelectorAll("#captions .spoken").forEach((e) => e.classList.remove("spoken"));
-  if (span) for (let i = span[0]; i <= span[1] && i - span[0] < 80; i++) words[i]?.classList.add("spoken");
-  bring(words[word]);
+  if (span) for (let i = span[0]; i <= span[1] && i - span[0] < 80; i++) spanOf(i)?.classList.add("spoken");
+  bring(spanOf(word));
   mark(word, false);
   if (!player) return;
   player.currentTime = Math.max(0, seconds - LEAD_SECONDS);
@@ -73,26 +74,45 @@ function wordSpan(text, number) {
   return span;
 }
 
-function cueRow(cue) {
-  const [, start, first, speaker, ...texts] = cue;
-  const row = h("p", { class: "cue" });
+// A cue is its words as text, which can be searched, until it comes near to sight; then it has a span a word and its buttons.
+function cueRow([, , first, speaker, ...texts], i) {
+  const row = h("p", { class: "cue" }, h("span", { class: "talk" }, talkOf(speaker), texts.map((t) => (Array.isArray(t) ? t[0] : t)).join("")));
   row.dataset.first = first;
   row.dataset.count = texts.length;
-  row.append(h("button", { type: "button", class: "time", "data-at": `cue-${first}`, "aria-label": `Play from ${clock(start)}` }, clock(start)));
-  const talk = h("span", { class: "talk" }, speaker && speaker !== "-" ? h("b", {}, `${speaker}: `) : "");
-  texts.forEach((text, i) => talk.append(wordSpan(text, first + i)));
-  row.append(talk, h("button", { type: "button", class: "small mend-words", "aria-label": `Correct words at ${clock(start)}` }, "Correct"));
+  row.dataset.cue = i;
   return row;
+}
+
+const talkOf = (speaker) => (speaker && speaker !== "-" ? h("b", {}, `${speaker}: `) : "");
+
+function fill(row) {
+  near.unobserve(row);
+  if (row.querySelector("button")) return;
+  const [, start, first, speaker, ...texts] = state.words.cues[row.dataset.cue];
+  row.replaceChildren(h("button", { type: "button", class: "time", "data-at": `cue-${first}`, "aria-label": `Play from ${clock(start)}` }, clock(start)),
+    h("span", { class: "talk" }, talkOf(speaker), texts.map((text, i) => wordSpan(text, first + i))),
+    h("button", { type: "button", class: "small mend-words", "aria-label": `Correct words at ${clock(start)}` }, "Correct"));
+}
+
+const near = new IntersectionObserver((seen) => seen.forEach((s) => s.isIntersecting && fill(s.target)), { root: byId("captions"), rootMargin: "800px" });
+
+function spanOf(word) {
+  const row = words[word] ? null : rows[lastUpTo(state.words.cues, word, (cue) => cue[2])];
+  if (row) fill(row);
+  return words[word];
 }
 
 export function draw() {
   const box = byId("captions");
   const top = box.scrollTop;
+  near.disconnect();
   words = [];
   now = -1;
   mending = null;
-  box.replaceChildren(...state.words.cues.map(cueRow));
+  rows = state.words.cues.map(cueRow);
+  box.replaceChildren(...rows);
   box.scrollTop = top;
+  rows.forEach((row) => near.observe(row));
 }
 
 function onClick(event) {

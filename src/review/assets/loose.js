@@ -1,7 +1,7 @@
 // loose.js: loose ends: what should be mended, decided or known before a recipe is published, one after the other.
 // SPDX-License-Identifier: MIT
 import { byId, clock, h, redraw } from "./parts.js";
-import { change, state, trouble } from "./main.js";
+import { change, show, state, trouble } from "./main.js";
 import * as heard from "./heard.js";
 import * as recipe from "./recipe.js";
 
@@ -21,8 +21,7 @@ function go(finding) {
   if (finding.dish) state.dish = finding.dish;
   heard.play(finding.at, finding.words);
   recipe.close(false);
-  draw();
-  import("./main.js").then((m) => m.show());
+  show();
   byId("loose-title")?.focus({ preventScroll: true });
 }
 

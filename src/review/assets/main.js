@@ -53,13 +53,13 @@ function draw() {
   recipe.draw();
 }
 
-async function take(answer) {
+async function take(answer, wordsToo = null) {
   const words = JSON.stringify(answer.page.edits.filter((e) => /word|undo|redo/.test(e.kind)));
   if (state.revision && state.revision !== answer.revision) state.card = null; // it shows what was
   state.revision = answer.revision;
   state.page = answer.page;
   if (words !== state.wordEdits || !state.words) {
-    state.words = (await talk.words()).page;
+    state.words = (await (wordsToo ?? talk.words())).page;
     state.wordEdits = words;
     heard.draw();
   }
@@ -161,9 +161,10 @@ async function begin() {
   });
   document.addEventListener("keydown", onKey);
   try {
+    const wordsToo = talk.words();
     const answer = await talk.recipes();
     heard.begin(answer.media, answer.pictures);
-    await take(answer);
+    await take(answer, wordsToo);
     saved(answer.page.edits.length ? "Saved" : "Nothing changed yet");
     document.body.dataset.ready = "yes";
     setInterval(lookForNews, LOOK_AGAIN_MS);

@@ -39,9 +39,7 @@ export const byId = (id) => document.getElementById(id);
 // Draws a part of the page anew; what had the focus has it again, by its data-at name.
 export function redraw(where, ...children) {
   const focused = where.contains(document.activeElement) ? document.activeElement.dataset.at : null;
-  const top = where.scrollTop;
   where.replaceChildren(...children.flat(9).filter(Boolean));
-  where.scrollTop = top;
   if (focused) where.querySelector(`[data-at="${CSS.escape(focused)}"]`)?.focus({ preventScroll: true });
 }
 

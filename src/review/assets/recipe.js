@@ -18,7 +18,8 @@ function mark(from, text) {
 // What is open: {what: "line", id} and so on.
 export function openAt(what, id) {
   state.open = { what, id };
-  show();
+  if (byId("sheet").dataset.dish === state.dish) draw();
+  else show();
   const form = document.querySelector("#sheet form");
   form?.querySelector("[data-first]")?.focus();
   form?.scrollIntoView({ block: "nearest" });
@@ -31,7 +32,7 @@ export function close(settle = true) {
   if (state.open) state.last = state.open;
   state.open = null;
   if (!settle) return;
-  show();
+  draw();
   const back = state.last && byId("sheet").querySelector(`[data-at="${CSS.escape(`${state.last.what}-${state.last.id}`)}"]`);
   (back ?? byId("sheet")).focus({ preventScroll: true });
 }

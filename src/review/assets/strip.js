@@ -104,9 +104,11 @@ function tab(dish, i) {
 
 export function draw() {
   const dish = currentDish();
+  const top = byId("strip").querySelector(".tabs")?.scrollTop;
   const line = h("div", { class: "line" }, state.page.dishes.map((d, i) => d.spans.map((s) => block(d, s, i + 1))),
     dish && [handleOf(dish, "start"), handleOf(dish, "end")]);
   redraw(byId("strip"), h("h2", {}, "Running order"), line,
     h("ol", { class: "tabs" }, state.page.dishes.map(tab)),
     !dish && h("p", {}, "No dish was heard in this recording."));
+  if (top) byId("strip").querySelector(".tabs").scrollTop = top;
 }

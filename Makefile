@@ -208,6 +208,21 @@ sentence-ends: $(B)/sentence_units ## makes grammars/en/sentence-ends.tsv anew, 
 accept: all ## raises the floors to what is reached, to be read in the diff
 	@python3 tests/accuracy/accept.py $(B)/dishtake
 
+# ---- coverage: without sanitizers, whose checks would count as branches. Left out is what takes long and reaches nothing
+# that the others do not, and what looks at each write, since counts are written too.
+COVERAGE = B=$(B)/cov CFLAGS="-O0 -g --coverage" LDFLAGS=--coverage SAN=
+COVERED = $(filter-out $(filter %.py %/check_package,$(TEST_LONG)) tests/faults/check_faults \
+          tests/api/test_install.py,$(TEST_ALL))
+
+coverage: ## lines and branches of the core that the tests reach, by gcov
+	@$(MAKE) --no-print-directory $(PARALLEL) $(COVERAGE) tests
+	@find $(B)/cov -name '*.gcda' -delete
+	@$(MAKE) --no-print-directory $(COVERAGE) covered
+	@python3 tests/tools/coverage.py $(B)/cov $(CORE_DIRS)
+
+covered:
+	@B=$(B) python3 tests/tools/run.py $(COVERED) $(SPEC_RUN) $(ACCURACY_RUN) || echo "coverage all the same:"
+
 # ---- speed: see docs/gates.md. Only instructions are a gate, since times drift from run to run.
 $(B)/bench/icu: tests/bench/icu.c
 	@mkdir -p $(@D)
@@ -221,6 +236,9 @@ BENCH_BIN = $(patsubst %,$(B)/bench/%,gen run empty)
 
 bench: all $(BENCH_BIN) $(B)/bench/icu ## throughput and memory, beside public yardsticks, as Markdown
 	@sh tests/bench/bench.sh $(B)
+
+bench-nlp: all $(BENCH_BIN) ## whole runs beside general language libraries from npm, as Markdown
+	@sh tests/bench/nlp.sh $(B)
 
 bench-instr: all $(BENCH_BIN) ## instructions at the start and a byte, by cachegrind: fails above the floors
 	@sh tests/bench/instr.sh $(B)
@@ -293,4 +311,4 @@ FORCE:
 
 .DELETE_ON_ERROR:
 .SECONDARY:
-.PHONY: FORCE all tests packages test demo spec accuracy accuracy-stripped sentence-ends accept bench bench-instr bench-stages faults walks fuzz format check install deb uninstall clean help
+.PHONY: FORCE all tests packages test demo spec accuracy accuracy-stripped sentence-ends accept coverage covered bench bench-nlp bench-instr bench-stages faults walks fuzz format check install deb uninstall clean help

@@ -130,6 +130,68 @@ static void what_is_asked_for_wrongly_has_a_message(void **state)
     assert_non_null(strstr(message(*state), "mars"));
 }
 
+static void units_and_amounts_are_as_asked(void **state)
+{
+    static const struct {
+        struct dishtake_write_options o;
+        const char *card, *said; /* what the card has; or why there is none */
+    } ROWS[] = {
+        {{.at = -1}, "2 cups flour", NULL},
+        {{.at = -1, .units = "us"}, "2 cups flour", NULL},
+        {{.at = -1, .units = "metric"}, "250 grams flour", NULL},
+        {{.at = -1, .units = "both"}, "2 cups (", NULL},
+        {{.at = -1, .units = "parsecs"}, NULL, "units \"parsecs\": us, metric or both is needed"},
+        {{.at = -1, .units = ""}, NULL, "us, metric or both is needed"},
+        {{.at = -1, .times = "1/2"}, "1 cup flour", NULL},
+        {{.at = -1, .times = "0"}, NULL, "times \"0\": a number above 0"},
+        {{.at = -1, .times = "-1"}, NULL, "a number above 0"},
+        {{.at = -1, .times = "two"}, NULL, "a number above 0"},
+        {{.at = -1, .serves = "1/0"}, NULL, "serves \"1/0\": a number above 0"},
+        {{.at = -1, .video_url = "javascript:x"}, NULL, "video address \"javascript:x\""},
+    };
+    size_t length;
+    for (size_t i = 0; i < sizeof ROWS / sizeof *ROWS; i++) {
+        struct dishtake_write_options o = ROWS[i].o;
+        o.size = sizeof o;
+        assert_int_equal(read_talk(*state, NULL), DISHTAKE_DONE);
+        const char *card = dishtake_write(*state, "card", "text", &o, &length);
+        if (ROWS[i].card ? !card || !strstr(card, ROWS[i].card) : card != NULL)
+            fail_msg("row %zu: %s", i, card ? card : message(*state));
+        if (ROWS[i].said && !strstr(message(*state), ROWS[i].said))
+            fail_msg("row %zu: %s", i, message(*state));
+    }
+}
+
+/* Before anything was read, and past the end of what was. */
+static void nothing_is_found_in_nothing(void **state)
+{
+    static const char UNDO[] = "{\"kind\":\"undo\"}";
+    struct dishtake *fresh = dishtake_again(*state);
+    struct dishtake_published file;
+    struct dishtake_still still;
+    size_t length;
+    assert_int_equal(dishtake_dishes(fresh), 0);
+    assert_int_equal(dishtake_findings(fresh, DISHTAKE_NOTE), 0);
+    assert_int_equal(dishtake_edits(fresh), 0);
+    assert_null(dishtake_edit(fresh, UNDO, sizeof UNDO - 1, &length));
+    assert_non_null(dishtake_edit_unplaced(fresh, 1));
+    assert_false(dishtake_published(fresh, 0, &file));
+    assert_false(dishtake_still(fresh, 0, &still));
+    struct dishtake_shopping *list = dishtake_shopping_new(fresh);
+    assert_non_null(list);
+    assert_false(dishtake_shopping_add(list, fresh, 1, NULL));
+    assert_int_equal(read_talk(fresh, NULL), DISHTAKE_DONE);
+    assert_true(dishtake_shopping_add(list, fresh, 1, NULL));
+    assert_null(dishtake_shopping_write(list, "clay", NULL, &length));
+    assert_non_null(strstr(dishtake_shopping_write(list, "text", NULL, &length), "flour"));
+    assert_true(dishtake_published(fresh, 0, &file));
+    assert_false(dishtake_published(fresh, 1000, &file));
+    assert_null(dishtake_edit(fresh, UNDO, sizeof UNDO - 1, &length));
+    assert_non_null(dishtake_edit_unplaced(fresh, 0));
+    dishtake_shopping_free(list);
+    dishtake_free(fresh);
+}
+
 static void one_dish_finds_no_borders(void **state)
 {
     struct dishtake_read_options one = {.size = sizeof one, .one_dish = true};
@@ -178,6 +240,8 @@ int main(void)
         cmocka_unit_test(two_handles_share_a_grammar),
         cmocka_unit_test(any_ceiling_of_memory_ends_in_order),
         cmocka_unit_test(what_is_asked_for_wrongly_has_a_message),
+        cmocka_unit_test(units_and_amounts_are_as_asked),
+        cmocka_unit_test(nothing_is_found_in_nothing),
         cmocka_unit_test(one_dish_finds_no_borders),
         cmocka_unit_test(findings_are_counted_from_a_level),
         cmocka_unit_test(a_bad_grammar_only_has_messages),

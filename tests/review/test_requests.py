@@ -383,12 +383,16 @@ class Edits(unittest.TestCase):
         self.assertEqual(sorted(e["key"] for e in self.saved()), sorted(f"k{i}" for i in range(100)))
 
     def test_killed_in_a_loop(self):
-        """Killed at a random moment while edits come in: what was acknowledged is in the file."""
-        acknowledged = []
+        """Killed at a random moment while edits come in: what was acknowledged is in the file. The moments are counted in
+        edits, so that a slow machine makes as many."""
+        acknowledged = ["first"]
+        begin = time.monotonic()
+        self.assertEqual(self.review.edit({**self.title("Soup"), "key": "first"})[0], 200)
+        edit_seconds = time.monotonic() - begin
         self.review.end()
         for turn in range(12):
             review = Review(self.review.folder, video=False)
-            end = time.monotonic() + 0.02 + 0.013 * turn
+            end = time.monotonic() + edit_seconds * (0.6 + 0.9 * turn)
             kill = concurrent.futures.ThreadPoolExecutor(1).submit(
                 lambda r=review, e=end: (time.sleep(max(0, e - time.monotonic())), r.process.kill()))
             try:

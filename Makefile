@@ -223,6 +223,10 @@ coverage: ## lines and branches of the core that the tests reach, by gcov
 covered:
 	@B=$(B) python3 tests/tools/run.py $(COVERED) $(SPEC_RUN) $(ACCURACY_RUN) || echo "coverage all the same:"
 
+FAULTS ?= 40
+mutants: ## FAULTS=40 small faults put into a copy of the core, one at a time: how many the quick tests notice
+	@python3 tests/tools/mutants.py $(B)/mutants $(FAULTS)
+
 # ---- speed: see docs/gates.md. Only instructions are a gate, since times drift from run to run.
 $(B)/bench/icu: tests/bench/icu.c
 	@mkdir -p $(@D)
@@ -311,4 +315,4 @@ FORCE:
 
 .DELETE_ON_ERROR:
 .SECONDARY:
-.PHONY: FORCE all tests packages test demo spec accuracy accuracy-stripped sentence-ends accept coverage covered bench bench-nlp bench-instr bench-stages faults walks fuzz format check install deb uninstall clean help
+.PHONY: FORCE all tests packages test demo spec accuracy accuracy-stripped sentence-ends accept coverage covered mutants bench bench-nlp bench-instr bench-stages faults walks fuzz format check install deb uninstall clean help

@@ -348,6 +348,7 @@ async function farCaptions() {
       const [word, box] = [document.querySelector(".w.spoken"), document.getElementById("captions")].map((e) => e.getBoundingClientRect());
       return word.top >= box.top && word.bottom <= box.bottom;
     })));
+    await page.evaluate(() => document.querySelector("video")?.pause()); // while it plays, the captions follow it
     await rows.nth(150).scrollIntoViewIfNeeded();
     expect("what is scrolled to has its buttons", await until(async () => (await rows.nth(150).locator(".mend-words").count()) === 1));
     await shot(page, `far-captions-${width}`);

@@ -3,6 +3,7 @@
 #include "split/join.h"
 
 #include "base/arena.h"
+#include "split/evidence.h"
 #include "split/title.h"
 
 /* Less is a tip or a mention, no dish (common practice, no source). */
@@ -45,11 +46,13 @@ static void count_stretch(const struct feature *f, struct stretch s, struct tall
     }
 }
 
-/* One that was announced, by name or by number, may be told in few words. */
-static bool is_dish(const struct tally *t)
+/* One that was announced, by name or by number, may be told in few words, and so may one that is
+ * all of a short talk. */
+static bool is_dish(const struct tally *t, double room)
 {
-    return t->lines + t->announced >= LINES_LEAST && t->mentions >= MENTIONS_LEAST
-           && t->actions + t->announced >= ACTIONS_LEAST && t->measured > 0
+    return (double) (t->lines + t->announced) >= LINES_LEAST * room
+           && (double) t->mentions >= MENTIONS_LEAST * room
+           && (double) (t->actions + t->announced) >= ACTIONS_LEAST * room && t->measured > 0
            && (t->announced || !is_talk(t->cooking, t->lines + t->announced, t->sentences));
 }
 
@@ -151,7 +154,7 @@ size_t join_stretches(const struct recording *r, const struct feature *f, const 
     }
     for (size_t k = 0; k < count; k++) {
         size_t t = s[k].thread;
-        if (number[t] == NO_DISH && is_dish(&tallies[t]))
+        if (number[t] == NO_DISH && is_dish(&tallies[t], room(r->sentences.count)))
             number[t] = dishes++;
         dish[k] = number[t] != NO_DISH ? number[t] : nearest(r, f, s, k, dish);
     }

@@ -10,27 +10,27 @@
 
 /* Scores of a sentence, in the units of border.def. */
 #define CHAT_INSIDE 0.18     /* a sentence without cooking inside a dish */
-#define COOKING_OUTSIDE 0.47 /* for each unit of cooking left outside */
+#define COOKING_OUTSIDE 0.55 /* for each unit of cooking left outside */
 #define FAREWELL_COST 0.12   /* a sentence of talk after the dish was named */
-#define CLOSE_CLEAR 3.22     /* a closing phrase that is no mere hint */
+#define CLOSE_CLEAR 2.70     /* a closing phrase that is no mere hint */
 #define AFTER_CLOSE 1.56     /* a dish begins after another was closed */
 #define CLOSE_INSIDE 0.30    /* a closing phrase that closes nothing */
-#define ASIDE_COST 1.80      /* talk begins inside a dish that goes on after it */
-#define ASIDE_TALK 0.30      /* each sentence of it */
-#define RENAMED_COST 5.00    /* a dish gets a second name that has nothing of the first */
+#define ASIDE_COST 3.11      /* talk begins inside a dish that goes on after it */
+#define ASIDE_TALK 0.10      /* each sentence of it */
+#define RENAMED_COST 4.27    /* a dish gets a second name that has nothing of the first */
 #define BACK_COST 1.68       /* a dish that was left goes on */
 #define BACK_LEAST (-4.50)   /* what must speak for it, so that it is looked at */
 #define BACK_LINK 1.01       /* for each of its things spoken of, and each not of the other dish */
-#define NEW_LINK 0.87        /* a dish begins, and a thing of the one that was on is spoken of */
+#define NEW_LINK 0.90        /* a dish begins, and a thing of the one that was on is spoken of */
 #define NEW_OTHER 0.25       /* ... a thing of another one */
-#define LINKS_MOST 6.0
+#define LINKS_MOST 6.94
 #define PLAIN_LINK 0.02  /* salt, water, oil, spice: every dish has them */
 #define COMMON_LINK 0.25 /* milk, eggs, flour */
 /* Things are looked for in so many sentences. */
 #define LINK_SENTENCES 13
-#define LINK_AT_ONCE 1.62 /* in the first one */
+#define LINK_AT_ONCE 1.66 /* in the first one */
 #define LINK_LATER 6      /* after so many ... */
-#define LINK_LATE 0.37    /* ... a thing tells less */
+#define LINK_LATE 0.23    /* ... a thing tells less */
 #define LINK_TIMES 16     /* so often back a thing is looked for before them */
 #define LINK_AGAIN 0.22   /* what it counts for a dish that spoke of it earlier, each time */
 /* How many ways are kept; and a dish can be gone back to while no more than so many others have
@@ -38,7 +38,7 @@
 #define WAYS_MOST 12
 #define DISHES_KEPT 64
 
-#define TASTE_COST 1.43 /* for each food that is found in desserts only, in a dish of others */
+#define TASTE_COST 1.62 /* for each food that is found in desserts only, in a dish of others */
 #define TASTE_SURE 2.60 /* ... once it has many more than so many of these */
 
 #define COMMON (MARK_OF(dairy) | MARK_OF(egg) | MARK_OF(flour))

@@ -178,6 +178,7 @@ static void find_words(const struct talk *t, size_t i, double *x)
     x[FIRST_DEPENDENT] = here->beginning == OF_DEPENDENT;
     x[VESSEL] = sum_after(t, i, SOON_SENTENCES).vessel;
     x[VESSEL_FIRST] = here->vessel_first;
+    x[OTHER_BOWL] = here->other_bowl;
     x[PAUSE] = t->r->words.at[first].pause;
     x[SILENCE] = fmin(silence_before(t->r, first), SILENCE_MOST);
     x[SPEAKER] = t->r->words.at[first].new_speaker;

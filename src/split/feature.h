@@ -34,6 +34,7 @@ struct feature {
     bool meanwhile;       /* "while that's going" */
     bool vessel;          /* "in the big pot" */
     bool vessel_first;    /* "now the big pot": what follows goes into it */
+    bool other_bowl;      /* "in the other bowl": its dry things, its sauce */
     bool points;          /* "these", "here's" */
     bool timed;           /* says how long something takes */
     bool turns;           /* begins with "okay", "now", "right" */

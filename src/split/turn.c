@@ -97,6 +97,17 @@ static bool is_marked(const struct word *w, uint64_t mark)
     return w->entry && w->entry->marks & mark;
 }
 
+/* "In another bowl": a vessel for a part of the dish, but no second pan on the stove. */
+static bool is_other_bowl(const struct recording *r, const struct sentence *s, size_t i)
+{
+    const struct word *w = &r->words.at[i];
+    size_t before = w->entry_first;
+    if (w->tag != TAG_VESSEL || !w->entry || w->entry->marks & MARK_OF(wet) || before <= s->first)
+        return false;
+    const struct entry *e = r->words.at[before - 1].entry;
+    return e && (text_is(entry_value(e), "other") || text_is(entry_value(e), "more"));
+}
+
 /* Words by which a sentence turns to something, or goes on with it. */
 void read_turn(const struct recording *r, const struct sentence *s, struct feature *f)
 {
@@ -112,6 +123,7 @@ void read_turn(const struct recording *r, const struct sentence *s, struct featu
     for (size_t i = s->first; i <= s->last; i++) {
         const struct word *w = &r->words.at[i];
         f->meanwhile |= w->tag == TAG_MEANWHILE && i < s->first + MEANWHILE_WORDS;
+        f->other_bowl |= is_other_bowl(r, s, i);
         f->vessel |= w->tag == TAG_VESSEL && i > s->first;
         f->order |= w->tag == TAG_OPENER && is_marked(w, MARK_OF(counts))
                     && i < s->first + ORDER_WORDS && !acted;

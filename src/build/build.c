@@ -30,7 +30,8 @@ static const struct match *find_match(const struct builder *b, enum rule_kind ki
 /* "I added the salt": told as done, which puts it in all the same. */
 static bool is_told(const struct builder *b, size_t i)
 {
-    return i > 0 && b->chunks.at[i].tag == TAG_DONE && b->chunks.at[i - 1].tag == TAG_ME;
+    const struct chunk *before = i ? &b->chunks.at[i - 1] : NULL;
+    return before && before->tag == TAG_ME && b->chunks.at[i].tag == TAG_DONE;
 }
 
 /* Whether the sentence puts something in. */

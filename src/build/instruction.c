@@ -124,8 +124,8 @@ static bool is_done_by_thing(const struct builder *b, size_t i, uint64_t marks)
  * not what that thing does. */
 static bool is_order(const struct builder *b, size_t i)
 {
-    const struct chunk *before = &b->chunks.at[i - 1];
-    return i > 1 && !is_third_person(b->chunks.at[i].entry) && has_object(b, i)
+    const struct chunk *before = i > 1 ? &b->chunks.at[i - 1] : NULL;
+    return before && !is_third_person(b->chunks.at[i].entry) && has_object(b, i)
            && (before->tag == TAG_OTHER || before->tag == TAG_IT || before->tag == TAG_THE)
            && !text_equal(b->r->words.at[before->last].key, step_word(b->k, "subject"));
 }

@@ -140,12 +140,28 @@ static bool numbers_pieces(const struct recording *r, const struct sentence *s,
     return false;
 }
 
+/* How sure a name must be that opens a dish: "meanwhile the rice" turns to it, "meanwhile two
+ * onions" does not. */
+static int sure_enough(const struct recording *r, const struct match *m)
+{
+    struct span title = match_slot(m, SLOT_title);
+    if (text_is(m->rule->option, "meanwhile"))
+        return 1;
+    if (!text_is(m->rule->option, "meanwhile-the") || title.first > title.last || !title.first)
+        return 2;
+    return r->words.at[title.first].tag == TAG_THE || r->words.at[title.first - 1].tag == TAG_THE
+               ? 1
+               : 2;
+}
+
 void read_phrase(const struct recording *r, const struct sentence *s, const struct match *m,
                  struct feature *f)
 {
     bool opens = m->rule->kind == RULE_opening;
     struct span title = named(r, s, m);
     int sure = title_weight(r, title);
+    if (sure == 0 && text_is(m->rule->option, "meanwhile-the") && span_has_tag(r, title, TAG_FOOD))
+        sure = 1; /* "in the meantime, the fish" */
     double weight = m->rule->weight;
     bool counted = is_counted(r, m, title) && sure > 1;
     if (!opens && sure > 1 && is_one_word(r, title))
@@ -162,7 +178,7 @@ void read_phrase(const struct recording *r, const struct sentence *s, const stru
     bool bare = text_is(m->rule->option, "bare"), turn = bare && turns_to(r, s, title);
     if (bare && !turn && (!title_alone(r, s, title) || span_has_tag(r, title, TAG_UNIT)))
         return; /* "a scoop of ice cream" */
-    if (opens && sure < (text_is(m->rule->option, "meanwhile") ? 1 : 2) && !is_strong(r, m))
+    if (opens && sure < sure_enough(r, m) && !is_strong(r, m))
         return; /* "now for the onions" */
     if (m->rule->kind == RULE_naming && sure < 2 && tells_only(r, m))
         return;

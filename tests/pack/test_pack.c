@@ -482,9 +482,9 @@ static const struct mistake mistakes[] = {
     /* lexicons */
     {LEX "egg\nham\n@tag FOOD\npie\n",
      "p/a.lex:1:1: a row before any `@tag`; the tag says what the words are\n"},
-    {LEX "@tag FOD\negg\tx\tsweet\n@tag\n@tag FOOD\negg\n",
+    {LEX "@tag FOD\negg\tx\tbitter\n@tag\n@tag FOOD\negg\n",
      "p/a.lex:1:6: unknown tag \"FOD\"; tags.def lists them\n"
-     "p/a.lex:2:7: unknown mark \"sweet\"; marks.def lists them\n"
+     "p/a.lex:2:7: unknown mark \"bitter\"; marks.def lists them\n"
      "p/a.lex:3:5: unknown tag \"\"; tags.def lists them\n"},
     {LEX "@tag FOOD\n@mark salt\n@marks salt sour\negg\t\tdairy  bad\n",
      "p/a.lex:2:1: unknown directive \"@mark\"; there are @tag, @forms, @marks\n"

@@ -4,6 +4,7 @@
 
 #include "base/arena.h"
 #include "match/capture.h"
+#include "split/order.h"
 #include "split/phrase.h"
 #include "split/turn.h"
 
@@ -183,6 +184,7 @@ struct feature *features_make(const struct recording *r)
         settle_name(r, f, i);
     for (size_t i = 0; i < r->sentences.count; i++)
         settle_bare(r, f, i);
+    find_order(r, f);
     for (size_t i = 0; i < r->sentences.count; i++)
         for (size_t n = 0; n < f[i].mentions_count; n++)
             f[i].mentions[n].before = named_before(f, i, f[i].mentions[n].kind);

@@ -38,6 +38,8 @@ static bool is_announced(const struct feature *f)
 static bool beats(const struct feature *f, const double *begins, size_t n, size_t i)
 {
     bool one = is_announced(&f[n]), other = is_announced(&f[i]);
+    if (f[n].order && f[i].order)
+        return false; /* each number is another dish's */
     return one != other ? one : begins[n] > begins[i] || (n < i && begins[n] == begins[i]);
 }
 

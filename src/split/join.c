@@ -51,7 +51,7 @@ static void count_stretch(const struct feature *f, struct stretch s, struct tall
 static bool is_dish(const struct tally *t, double room)
 {
     return (double) (t->lines + t->announced) >= LINES_LEAST * room
-           && (double) t->mentions >= MENTIONS_LEAST * room
+           && (double) (t->mentions + t->announced) >= MENTIONS_LEAST * room
            && (double) (t->actions + t->announced) >= ACTIONS_LEAST * room && t->measured > 0
            && (t->announced || !is_talk(t->cooking, t->lines + t->announced, t->sentences));
 }

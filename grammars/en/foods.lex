@@ -950,7 +950,7 @@ smoked salmon			lox | cold smoked salmon | hot smoked salmon | gravlax
 smoked mackerel
 smoked trout
 smoked fish
-tuna			canned tuna | tinned tuna | tuna fish | tin of tuna | tuna in oil | tuna in water | albacore tuna | canned tuna in water | canned tuna in oil | tuna in brine
+tuna			canned tuna | tinned tuna | tuna fish | tuna in oil | tuna in water | albacore tuna | canned tuna in water | canned tuna in oil | tuna in brine
 canned salmon			tinned salmon | pink salmon
 canned sardine			tinned sardine
 anchovy			tinned anchovy	noun

@@ -111,16 +111,10 @@ static bool list_goes_on(const struct builder *b, size_t line)
            && text_equal(b->dish->steps.at[b->list_step - 1].group, b->group);
 }
 
-/* One amount after another is one step: nothing when the step before has just put something in. */
+/* One amount after another is one step. */
 static size_t goes_on(const struct builder *b, size_t line)
 {
-    if (list_goes_on(b, line))
-        return NOWHERE;
-    const struct step *last = step_near(b, line);
-    struct text add = implied_list(b->k);
-    bool adding =
-        last && last->actions.count && text_equal(last->actions.at[last->actions.count - 1], add);
-    return adding && last->durations.count == 0 ? NOWHERE : line;
+    return list_goes_on(b, line) ? NOWHERE : line;
 }
 
 /* Of two chunks that must both be there. */

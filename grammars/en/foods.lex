@@ -713,7 +713,7 @@ vegan cheese			dairy free cheese
 # --- meat ---
 @forms noun
 @marks uncounted poultry savory
-chicken			whole chicken | chicken meat | chicken piece | roasting chicken | fryer chicken | stewing hen | frying chicken | boneless chicken | chicken part | chicken strip
+chicken			whole chicken | chicken meat | chicken piece | roasting chicken | fryer chicken | stewing hen | frying chicken | chicken part | chicken strip
 @marks poultry savory
 chicken breast			chicken breast half | breast of chicken | boneless skinless chicken breast half | chicken cutlet | chicken breast meat | skinless chicken breast half | chicken escalope
 chicken breast halves	chicken breast	plural	boneless skinless chicken breast halves | skinless boneless chicken breast halves	none

@@ -60,6 +60,9 @@ static bool is_plural(struct arena *a, const struct ingredient *line, const stru
         return ratio_compare(amount->max, RATIO(1)) > 0;
     char *folded = arena_alloc(a, line->said.length * 3 + 1);
     size_t length = fold_word(line->said, folded, line->said.length * 3);
+    for (size_t i = 0; i < length; i++)
+        if (folded[i] == '\n')
+            folded[i] = ' '; /* a caption of two lines */
     return contains((struct text){folded, length}, plural);
 }
 

@@ -99,6 +99,16 @@ static void the_same_food_in_one_part_is_one_divided_line(void **state)
     assert_null(strstr(out, "3 tablespoons"));
 }
 
+/* A caption may break its lines anywhere. */
+static void what_is_said_in_the_plural_is_printed_so(void **state)
+{
+    struct one t = one_open(state);
+    assert_line(&t,
+                made_line(&t.r, t.d, 1, "one cup of rolled\noats", "rolled oat", "1", "1", "cup"),
+                "1 cup rolled oats");
+    assert_line(&t, made_line(&t.r, t.d, 2, "a cup of oat", "oat", "1", "1", "cup"), "1 cup oat");
+}
+
 static void what_is_counted_twice_is_in_the_plural(void **state)
 {
     struct one t = one_open(state);
@@ -255,6 +265,7 @@ int main(void)
         cmocka_unit_test_teardown(notes_at_the_end_of_a_line, open_reset),
         cmocka_unit_test_teardown(a_line_begins_with_a_capital_in_any_script, open_reset),
         cmocka_unit_test_teardown(the_same_food_in_one_part_is_one_divided_line, open_reset),
+        cmocka_unit_test_teardown(what_is_said_in_the_plural_is_printed_so, open_reset),
         cmocka_unit_test_teardown(what_is_counted_twice_is_in_the_plural, open_reset),
         cmocka_unit_test_teardown(the_same_food_in_two_parts_keeps_two_amounts, open_reset),
         cmocka_unit_test_teardown(the_dishs_own_lines_come_before_its_parts, open_reset),

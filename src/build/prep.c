@@ -282,6 +282,13 @@ static bool leads_to_done(const struct builder *b, size_t i)
            || b->r->words.at[c->at[i].last].after >= AFTER_COMMA;
 }
 
+/* "Four cloves of garlic in there too, grated." */
+static bool is_in_there(const struct chunks *c, size_t i)
+{
+    return i + 2 < c->count && c->at[i].tag == TAG_INTO && c->at[i + 1].tag == TAG_OTHER
+           && c->at[i + 2].tag == TAG_DONE;
+}
+
 void read_prep_after(struct builder *b, struct ingredient *line, size_t index)
 {
     struct chunks *c = &b->chunks;
@@ -295,7 +302,7 @@ void read_prep_after(struct builder *b, struct ingredient *line, size_t index)
             give_all(b, c->at[i].first, p.prep);
         else if (p.prep.length)
             add_line_prep(b, line, p.prep);
-        else if (!passes(&c->at[i]) && !leads_to_done(b, i))
+        else if (!passes(&c->at[i]) && !leads_to_done(b, i) && !is_in_there(c, i))
             return;
         others += c->at[i].tag == TAG_OTHER || c->at[i].tag == TAG_BE || c->at[i].tag == TAG_THERE;
         all = means_all(b, i) || (all && p.prep.length);

@@ -27,8 +27,8 @@ static int by_value(const void *a, const void *b)
 double letter_seconds(const struct recording *r)
 {
     double *paces = arena_alloc(r->arena, (r->cues.count + 1) * sizeof *paces);
-    size_t count = 0;
-    for (unsigned cue = 0; cue < r->cues.count; cue++) {
+    size_t count = 0, last = r->cues.count > 1 ? r->cues.count - 1 : r->cues.count;
+    for (unsigned cue = 0; cue < last; cue++) { /* the last one may stand for any time, or none */
         double seconds = cue_seconds(r, cue);
         if (seconds > 0 && r->cues.at[cue].text.length > 0)
             paces[count++] = seconds / (double) r->cues.at[cue].text.length;

@@ -21,7 +21,6 @@ pop	put		pop in | pop into | pop on | plop in | slap on	verb2
 stick in	put		stick into	verb:sticks,sticking,stuck,stuck
 bung	put		whack | whack on | shove | shove in | plonk in | plonk | pile in | pile on | load | load up | ease in | stack in
 plop	put			verb2
-pile	put		pile up | pile on top
 tip	tip		tip in | tip into | tip out	verb2
 pour	pour		pour in | pour over | pour into | pour on
 slip in	add		slip into | drop in | drop into	verb2

@@ -117,11 +117,18 @@ static bool says_side(const struct builder *b)
     return false;
 }
 
+/* The step shortly before chunk `i`; NULL where the sentence does something or puts something in.
+ */
+static const struct step *step_before(const struct builder *b, size_t i)
+{
+    return says_amount(b) || says_verb(b) ? NULL : step_near(b, i);
+}
+
 /* "Stir it in. About two minutes.": the time is of the step before, which has none yet. "An onion,
  * and that takes five minutes" is not, nor what comes after food was put in where it is hot. */
 static bool waits_for_time(const struct builder *b, size_t time)
 {
-    const struct step *last = says_amount(b) || says_verb(b) ? NULL : step_near(b, time);
+    const struct step *last = step_before(b, time);
     const struct entry *e = last && last->actions.count
                                 ? action_entry(b->k, last->actions.at[last->actions.count - 1])
                                 : NULL;
@@ -146,7 +153,7 @@ static bool is_hot(const struct builder *b)
 
 struct step *step_of_time(const struct builder *b, size_t i)
 {
-    const struct step *last = says_amount(b) || says_verb(b) ? NULL : step_near(b, i);
+    const struct step *last = step_before(b, i);
     bool takes = last && !last->durations.count && last->actions.count < STEP_ACTIONS
                  && text_equal(last->group, b->group);
     return takes ? &b->dish->steps.at[b->dish->steps.count - 1] : NULL;

@@ -3,6 +3,7 @@
 #include "split/order.h"
 
 #include "base/arena.h"
+#include "split/turn.h"
 
 /* So many numbers in a row are no chance. One between them may be missing: not heard, or said in
  * another way ("number five"). */
@@ -62,11 +63,7 @@ static size_t number_of(const struct word *w)
  */
 static size_t first_number(const struct recording *r, const struct sentence *s)
 {
-    size_t i = s->first;
-    while (i < s->last
-           && (r->words.at[i].tag == TAG_SO || r->words.at[i].tag == TAG_INSIDE
-               || r->words.at[i].tag == TAG_AND))
-        i++;
+    size_t i = after_so(r, s);
     const struct word *w = &r->words.at[i];
     bool ordinal = ordinal_of(w) != NULL;
     if (!ordinal && w->tag != TAG_ONES && w->tag != TAG_TEENS && w->tag != TAG_NUMBER)

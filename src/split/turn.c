@@ -63,13 +63,18 @@ static void find_first_thing(const struct recording *r, const struct sentence *s
     }
 }
 
-static enum beginning find_beginning(const struct recording *r, const struct sentence *s)
+size_t after_so(const struct recording *r, const struct sentence *s)
 {
     size_t i = s->first;
     unsigned char tag = r->words.at[i].tag;
     while (i < s->last && (tag == TAG_SO || tag == TAG_INSIDE || tag == TAG_AND))
         tag = r->words.at[++i].tag;
-    switch (tag) {
+    return i;
+}
+
+static enum beginning find_beginning(const struct recording *r, const struct sentence *s)
+{
+    switch (r->words.at[after_so(r, s)].tag) {
     case TAG_THE:
         return OF_THE;
     case TAG_ME:
@@ -104,8 +109,8 @@ static bool is_other_bowl(const struct recording *r, const struct sentence *s, s
     size_t before = w->entry_first;
     if (w->tag != TAG_VESSEL || !w->entry || w->entry->marks & MARK_OF(wet) || before <= s->first)
         return false;
-    const struct entry *e = r->words.at[before - 1].entry;
-    return e && (text_is(entry_value(e), "other") || text_is(entry_value(e), "more"));
+    w = &r->words.at[before - 1];
+    return w->tag == TAG_MORE || is_marked(w, MARK_OF(counts));
 }
 
 /* Words by which a sentence turns to something, or goes on with it. */

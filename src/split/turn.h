@@ -5,6 +5,8 @@
 
 #include "split/feature.h"
 
+/* The first word of the sentence that is no "so", "okay" or "and"; its last one where all are. */
+size_t after_so(const struct recording *r, const struct sentence *s);
 /* Fills in what the sentence's own words say of it, beside its phrases and its mentions; these are
  * known already. */
 void read_turn(const struct recording *r, const struct sentence *s, struct feature *f);

@@ -43,9 +43,9 @@ pepper	black pepper
 @marks uncounted spice savory
 cumin			ground cumin | cumin powder | jeera powder
 cumin seed			jeera | whole cumin	noun
-ground coriander			coriander powder
+ground coriander			coriander powder | dhania powder | dhaniya powder | dhania | dhaniya
 coriander seed			whole coriander	noun
-turmeric			ground turmeric | turmeric powder | haldi
+turmeric			ground turmeric | turmeric powder | haldi | haldi powder
 paprika			sweet paprika | hungarian paprika | ground paprika
 smoked paprika			sweet smoked paprika | pimenton | spanish paprika | smoky paprika
 hot paprika			hot smoked paprika
@@ -122,8 +122,8 @@ peppercorn			black peppercorn | whole peppercorn | whole black peppercorn | whol
 green peppercorn		savory	pink peppercorn	noun
 shichimi togarashi			togarashi | seven spice
 furikake
-asafoetida			asafetida | hing
-amchur			dried mango powder | mango powder | amchoor
+asafoetida			asafetida | hing | hing powder
+amchur			dried mango powder | dry mango powder | mango powder | amchoor | amchur powder | amchoor powder
 sumac powder	sumac	savory
 celery seed			ground celery seed	noun
 caraway seed			caraway | ground caraway	noun
@@ -616,7 +616,7 @@ half and half	half-and-half		half and half cream | half n half | half & half
 sour cream			soured cream | light sour cream | low fat sour cream | reduced fat sour cream | fat free sour cream
 creme fraiche			half fat creme fraiche
 mexican crema			crema | crema mexicana | table crema
-yogurt			yoghurt | plain yogurt | natural yogurt | plain yoghurt | natural yoghurt | low fat yogurt | nonfat yogurt | plain low fat yogurt | plain nonfat yogurt | vanilla yogurt | whole milk yogurt | full fat yogurt | set yogurt
+yogurt			yoghurt | curd | thick curd | fresh curd | dahi | plain yogurt | natural yogurt | plain yoghurt | natural yoghurt | low fat yogurt | nonfat yogurt | plain low fat yogurt | plain nonfat yogurt | vanilla yogurt | whole milk yogurt | full fat yogurt | set yogurt
 greek yogurt			greek yoghurt | greek style yogurt | greek style yoghurt | strained yogurt | thick yogurt | thick yoghurt | plain greek yogurt | skyr
 labneh			labne
 kefir			milk kefir

@@ -502,7 +502,7 @@ smoked brisket
 sauerbraten
 piroshki
 stuffed shells
-salad			green salad | caesar salad | potato salad | greek salad | chicken salad | tuna salad | egg salad | fruit salad | side salad | waldorf salad | nicoise salad | cobb salad | bean salad | quinoa salad | tomato salad | caprese | caprese salad | cucumber salad | warm salad | rice salad | noodle salad | beet salad | broccoli salad | panzanella | macaroni salad | garden salad | house salad | kale salad | spinach salad | lentil salad | orzo salad
+salad			green salad | kachumber | kachumber salad | raita | caesar salad | potato salad | greek salad | chicken salad | tuna salad | egg salad | fruit salad | side salad | waldorf salad | nicoise salad | cobb salad | bean salad | quinoa salad | tomato salad | caprese | caprese salad | cucumber salad | warm salad | rice salad | noodle salad | beet salad | broccoli salad | panzanella | macaroni salad | garden salad | house salad | kale salad | spinach salad | lentil salad | orzo salad
 coleslaw
 omelette			omelet | spanish omelette | tortilla espanola
 frittata

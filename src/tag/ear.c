@@ -13,6 +13,12 @@ struct text ear_sound(const struct ear *ear, struct arena *a, struct text words)
     return arena_text(a, (struct text){out, length});
 }
 
+bool ear_knows(const struct ear *ear, struct text word)
+{
+    const struct table *t = pack_table(ear->k, "pronunciations");
+    return !t || table_find(t, word) < t->rows;
+}
+
 /* The first row of mishearings.tsv whose first cell is `key`, or the next one after `row`;
  * table.rows when there is none. */
 static size_t pair_row(const struct ear *ear, struct text key, size_t row_plus_1)
@@ -42,6 +48,26 @@ static void index_pairs(struct ear *ear)
     }
 }
 
+uint32_t ear_long_find(const struct ear *ear, struct text sounds)
+{
+    return ear->long_names[sound_frame(&ear->sounds, sounds) % LONG_BUCKETS];
+}
+
+static void index_long_names(struct ear *ear)
+{
+    size_t count;
+    const struct pronounced *all = pack_pronounced(ear->k, &count);
+    ear->long_next = arena_alloc(&ear->memory, (count + 1) * sizeof *ear->long_next);
+    for (size_t i = count; i-- > 0;) {
+        struct text sounds = ref_text(&all[i].sounds);
+        if (all[i].tag != TAG_FOOD || sounds.length < LONG_SOUNDS)
+            continue;
+        uint32_t *bucket = &ear->long_names[sound_frame(&ear->sounds, sounds) % LONG_BUCKETS];
+        ear->long_next[i] = *bucket;
+        *bucket = (uint32_t) i + 1;
+    }
+}
+
 static struct opening opening_of(const struct hearing_slot *slot)
 {
     struct opening o = {.slot = slot};
@@ -66,6 +92,7 @@ static bool load(struct ear *ear, struct problems *p)
         *LIST_ADD(&ear->memory, &ear->openings[slot->again]) = opening_of(slot);
     }
     index_pairs(ear);
+    index_long_names(ear);
     return ear->ready = true;
 }
 

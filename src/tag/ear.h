@@ -8,6 +8,8 @@
 #include "tag/sound.h"
 
 #define PAIR_BUCKETS 512
+#define LONG_BUCKETS 1024
+#define LONG_SOUNDS 6
 
 /* What must stand before a slot, side by side for all slots, since every unit is held against each.
  */
@@ -29,6 +31,9 @@ struct ear {
     size_t pair_rows[PAIR_BUCKETS],
         *pair_next;         /* rows of `pairs` + 1 by their first cell; 0: the end */
     struct unit_set wanted; /* tags that slots ask for */
+    /* Names of foods of LONG_SOUNDS or more by their sound_frame(): 1 + the number among
+     * pack_pronounced(), and the next one of the bucket; 0: the end. */
+    uint32_t long_names[LONG_BUCKETS], *long_next;
 };
 
 /* NULL: no memory. ear_free frees; the pack must outlive it. */
@@ -41,6 +46,10 @@ enum ear_state ear_ready(struct ear *ear, struct problems *p);
 
 /* How words sound, in the arena. */
 struct text ear_sound(const struct ear *ear, struct arena *a, struct text words);
+/* Whether the folded word is one of the language: one that pronunciations.tsv has. */
+bool ear_knows(const struct ear *ear, struct text word);
+/* The first long name that may sound like that, 0 for none; ear->long_next has the next one. */
+uint32_t ear_long_find(const struct ear *ear, struct text sounds);
 /* The first row of `pairs` for the heard word, and the next one after `row`; pairs->rows when there
  * is none. */
 size_t ear_pair_find(const struct ear *ear, struct text key);

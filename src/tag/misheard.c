@@ -2,6 +2,7 @@
  * SPDX-License-Identifier: MIT */
 #include "tag/misheard.h"
 
+#include <limits.h>
 #include <string.h>
 
 #include "tag/slot.h"
@@ -16,6 +17,9 @@ enum {
     KNOWN_COST =
         10, /* a word of the kitchen is less likely wrong than one that has no place in it */
     JOINED_COST = 5,     /* words put together, for each word after the first */
+    NO_WORD_BONUS = 10,  /* captions print words of a dictionary: what is none is likely wrong */
+    SMALL_TRUST = 10,    /* the most where a small word is one of those put together */
+    LONG_TRUST = 8,      /* the most for words that are a long name anywhere */
     PLURAL_COST = 15,    /* "rings" for one wing */
     NEIGHBOUR_TRUST = 18 /* a word that a name of several words asks for: "chicken sock" */
 };
@@ -148,20 +152,36 @@ static bool strong_enough(const struct hearing *h, struct text strength,
     if (slot->always || slot->nouns)
         return text_is(strength, "always") || (slot->nouns && text_is(strength, "noun"));
     bool weak = text_is(strength, "weak"), faint = text_is(strength, "faint");
-    return !(weak || faint) || slot->sure || slot->again
+    return !(weak || faint) || slot->sure || (slot->again && !slot->strong)
            || (weak && meant->tag == TAG_FOOD && times_heard(h, meant));
 }
 
-/* The entry that is known to be heard as `key` and fits the slot; NULL when none is. A pair whose
- * heard word is ordinary talk ("time") needs a place that leaves no doubt. */
-static const struct entry *known_pair(const struct hearing *h, struct text key,
+/* How far words may be from what was said. */
+struct doubt {
+    int cost; /* of being wrong there at all */
+    int most;
+};
+
+/* Some units in a row, as they are asked about. */
+struct phrase {
+    size_t begin, end; /* of the units */
+    struct text key;
+    size_t row;  /* the first pair that is listed for it; pairs->rows: there is none */
+    bool heard;  /* taken for another one elsewhere */
+    bool doubts; /* may be wrong by its sound */
+    struct doubt doubt;
+};
+
+/* The entry that is known to be heard as the phrase and fits the slot; NULL when none is. A pair
+ * whose heard word is ordinary talk ("time") needs a place that leaves no doubt. */
+static const struct entry *known_pair(const struct hearing *h, const struct phrase *p,
                                       const struct hearing_slot *slot)
 {
     const struct unit_set *tags = &slot->expects;
-    if (slot->again && !heard_before(h, key))
+    if (slot->again && !p->heard)
         return NULL;
-    for (size_t row = ear_pair_find(h->ear, key); row < h->ear->pairs->rows;
-         row = ear_pair_after(h->ear, key, row)) {
+    for (size_t row = p->row; row < h->ear->pairs->rows;
+         row = ear_pair_after(h->ear, p->key, row)) {
         for (const struct entry *e = pack_find(h->ear->k, table_cell(h->ear->pairs, row, 1), NULL);
              e; e = entry_next(e))
             if (unit_set_has(tags, e->tag)
@@ -173,9 +193,8 @@ static const struct entry *known_pair(const struct hearing *h, struct text key,
 
 /* Ordinary talk, which has no second word or a weak one, is never taken for something else by its
  * sound. */
-static bool never_wrong(const struct hearing *h, struct text key)
+static bool never_wrong(const struct hearing *h, size_t row)
 {
-    size_t row = ear_pair_find(h->ear, key);
     struct text strength =
         row < h->ear->pairs->rows ? table_cell(h->ear->pairs, row, 2) : TEXT_EMPTY;
     return row < h->ear->pairs->rows
@@ -233,7 +252,7 @@ static int trust_in(const struct hearing_slot *slot, const struct entry *e, int 
 struct asked {
     struct text key, sounds;
     bool plural;
-    int cost; /* of being wrong there at all */
+    struct doubt doubt;
 };
 
 static void guess_candidate(struct hearing *h, const struct hearing_slot *slot,
@@ -245,7 +264,9 @@ static void guess_candidate(struct hearing *h, const struct hearing_slot *slot,
     const struct entry *e = &pack_entries(h->ear->k, &count)[p->entry];
     int heard = slot->trust || e->tag == TAG_FOOD ? times_heard(h, e) : 0;
     int bonus = (e->marks & slot->marks ? MARK_BONUS : 0) + (slot->trust ? SEEN_BONUS * heard : 0);
-    int most = trust_in(slot, e, heard) - a->cost + bonus;
+    int most = trust_in(slot, e, heard) - a->doubt.cost + bonus;
+    if (most > a->doubt.most)
+        most = a->doubt.most;
     if (most >= 0 && a->plural && !plural(entry_words(e)))
         most -= PLURAL_COST;
     if (most < 0) /* before the distance, which takes long */
@@ -273,9 +294,9 @@ static void list_foods(struct hearing *h)
 /* All candidates that the slot expects, by their sound; where only a food that was heard is
  * trusted, only those. */
 static void guess_by_sound(struct hearing *h, const struct hearing_slot *slot, struct text key,
-                           int cost, struct guess *g)
+                           struct doubt doubt, struct guess *g)
 {
-    const struct asked a = {key, ear_sound(h->ear, h->r->arena, key), plural(key), cost};
+    const struct asked a = {key, ear_sound(h->ear, h->r->arena, key), plural(key), doubt};
     size_t count;
     const struct pronounced *all = pack_pronounced(h->ear->k, &count);
     bool few = !slot->trust && !slot->sure;
@@ -337,35 +358,70 @@ static bool of_the_kitchen(const struct hearing *h, const struct word *w)
     return w->tag != TAG_OTHER || begins;
 }
 
-/* Whether units [begin, end) may be misheard at all, and what that costs. */
-static bool doubtful(const struct hearing *h, const struct sentence_units *u, size_t begin,
-                     size_t end, int *cost)
+/* "Card a mom", "cash you": a small word may be a part of what was said. */
+static bool small(const struct word *w)
 {
-    bool odd = false;
-    *cost = JOINED_COST * (int) (end - begin - 1);
-    for (size_t i = begin; i < end; i++) {
-        const struct word *w = &h->r->words.at[u->last[i]];
-        if (!may_be_wrong(w))
-            return false;
-        odd |= w->tag == TAG_OTHER;
-        *cost += of_the_kitchen(h, w) ? KNOWN_COST : 0;
-    }
-    return odd && h->r->words.at[u->last[end - 1]].tag != TAG_FOOD;
+    static const unsigned char TAGS[] = {TAG_ARTICLE, TAG_YOU, TAG_ME, TAG_BE, TAG_IT,
+                                         TAG_INTO,    TAG_OF,  TAG_OR, TAG_THE};
+    return memchr(TAGS, w->tag, sizeof TAGS) || w->key.length == 1;
 }
 
-static void hear_slot(struct hearing *h, const struct sentence_units *u, size_t begin, size_t end,
+/* Whether units [begin, end) may be misheard at all, and how near a reading of them must be. */
+static bool doubtful(const struct hearing *h, const struct sentence_units *u, size_t begin,
+                     size_t end, struct doubt *d)
+{
+    bool odd = false, with_small = false;
+    const struct word *last = &h->r->words.at[u->last[end - 1]];
+    int cost = JOINED_COST * (int) (end - begin - 1);
+    for (size_t i = begin; i < end; i++) {
+        const struct word *w = &h->r->words.at[u->last[i]];
+        bool part = end - begin > 1 && small(w);
+        if (part && i == begin && w->tag != TAG_BE && w->tag != TAG_ME && w->tag != TAG_OTHER)
+            return false; /* "a flower" is one */
+        if (!part && !may_be_wrong(w))
+            return false;
+        with_small |= part;
+        odd |= w->tag == TAG_OTHER && !part;
+        cost += !part && of_the_kitchen(h, w) ? KNOWN_COST : 0;
+    }
+    *d = with_small ? (struct doubt){0, SMALL_TRUST} : (struct doubt){cost, INT_MAX};
+    return odd && last->tag != TAG_FOOD;
+}
+
+/* "Gira", "bus mati": a word among the units that is none of the language. */
+static bool no_word(const struct hearing *h, const struct sentence_units *u, size_t begin,
+                    size_t end)
+{
+    for (size_t i = begin; i < end; i++) {
+        struct text key = h->r->words.at[u->last[i]].key;
+        if (!text_ends(key, "'s") && !ear_knows(h->ear, key))
+            return true;
+    }
+    return false;
+}
+
+/* "Rest the dough": a verb of the kitchen that may stand there is what was said; "see" is none. */
+static bool kitchen_verb(const struct word *w, const struct hearing_slot *slot)
+{
+    const struct entry *verb = entry_as(w->entry, TAG_ACTION);
+    return verb && unit_set_has(&slot->expects, TAG_ACTION)
+           && !(verb->marks & (MARK_OF(light) | MARK_OF(hidden)));
+}
+
+static void hear_slot(struct hearing *h, const struct sentence_units *u, const struct phrase *p,
                       const struct hearing_slot *slot, struct guess *g)
 {
-    char room[KEY_BYTES];
-    int cost;
-    struct text key = joined_key(h, u->first[begin], u->last[end - 1], room);
-    const struct entry *known = known_pair(h, key, slot);
-    bool fits = has_reading(&h->r->words.at[u->last[begin]], &slot->expects);
-    if (known && (!fits || end - begin > 1 || slot->again || slot->sure))
-        consider(g, known, -100 - (int) (end - begin));
-    else if (!fits && !slot->nouns && !slot->always && doubtful(h, u, begin, end, &cost)
-             && !never_wrong(h, key))
-        guess_by_sound(h, slot, key, cost, g);
+    const struct entry *known = known_pair(h, p, slot);
+    bool fits = has_reading(&h->r->words.at[u->last[p->begin]], &slot->expects);
+    bool other = slot->sure && !kitchen_verb(&h->r->words.at[u->last[p->begin]], slot);
+    if (known && (!fits || p->end - p->begin > 1 || slot->again || other))
+        consider(g, known, -100 - (int) (p->end - p->begin));
+    else if (p->doubts && !fits && !slot->nouns && !slot->always && !slot->strong) {
+        struct doubt doubt = p->doubt;
+        if (slot->sure && unit_set_has(&slot->expects, TAG_FOOD) && no_word(h, u, p->begin, p->end))
+            doubt.cost -= NO_WORD_BONUS;
+        guess_by_sound(h, slot, p->key, doubt, g);
+    }
 }
 
 /* Whether a stop or comma stands inside units [begin, end). */
@@ -397,22 +453,46 @@ static void open_slots(struct hearing *h, const struct sentence_units *u, size_t
     }
 }
 
+/* The phrases from `begin` on of one, two and three units, of which at least one may be wrong: most
+ * cannot, and need no slot. */
+static size_t list_phrases(struct hearing *h, const struct sentence_units *u, size_t begin,
+                           struct phrase list[JOINED_WORDS], char room[JOINED_WORDS][KEY_BYTES])
+{
+    bool any = false;
+    size_t count = 0;
+    for (size_t end = begin + 1; end <= u->count && end <= begin + JOINED_WORDS; end++) {
+        if (divided(h, u, begin, end))
+            break;
+        struct phrase *p = &list[count];
+        *p = (struct phrase){.begin = begin, .end = end};
+        p->key = joined_key(h, u->first[begin], u->last[end - 1], room[count++]);
+        p->row = ear_pair_find(h->ear, p->key);
+        p->doubts = doubtful(h, u, begin, end, &p->doubt) && !never_wrong(h, p->row);
+        p->heard = p->row < h->ear->pairs->rows && heard_before(h, p->key);
+        any |= p->doubts || p->row < h->ear->pairs->rows;
+    }
+    return any ? count : 0;
+}
+
 /* Tries one, two and three units from `begin` on; the nearest reading wins. */
 static void hear_unit(struct hearing *h, struct sentence_units *u, size_t begin, bool again)
 {
+    char room[JOINED_WORDS][KEY_BYTES];
+    struct phrase list[JOINED_WORDS];
     struct guess best = {0};
     struct span words = {1, 0};
+    size_t count = list_phrases(h, u, begin, list, room);
+    if (!count)
+        return;
     open_slots(h, u, begin, again);
-    for (size_t end = begin + 1; end <= u->count && end <= begin + JOINED_WORDS; end++) {
+    for (size_t n = 0; n < count; n++) {
         struct guess g = {0};
-        if (divided(h, u, begin, end))
-            break;
         for (size_t i = 0; i < h->open.count; i++)
-            if (slot_ends(h->open.at[i], h->r, u, end))
-                hear_slot(h, u, begin, end, h->open.at[i], &g);
+            if (slot_ends(h->open.at[i], h->r, u, list[n].end))
+                hear_slot(h, u, &list[n], h->open.at[i], &g);
         if (g.entry && (!best.entry || g.distance < best.distance)) {
             best = g;
-            words = (struct span){u->first[begin], u->last[end - 1]};
+            words = (struct span){u->first[begin], u->last[list[n].end - 1]};
         }
     }
     if (settle(h, words, &best))
@@ -465,7 +545,7 @@ static int name_distance(struct hearing *h, const struct sentence *s, size_t i, 
         return -100;
     bool other = w->tag == TAG_OTHER;
     if (text_equal(w->key, asked) || !may_be_wrong(w) || w->tag == TAG_FOOD
-        || never_wrong(h, w->key) || (!other && !amount_before(h, s, begin)))
+        || never_wrong(h, ear_pair_find(h->ear, w->key)) || (!other && !amount_before(h, s, begin)))
         return NEIGHBOUR_TRUST + 1;
     struct text heard = ear_sound(h->ear, h->r->arena, w->key),
                 meant = ear_sound(h->ear, h->r->arena, asked);
@@ -517,6 +597,55 @@ static void hear_name(struct hearing *h, const struct sentence *s, size_t i)
         apply(h, words, (struct span){i, i}, best.entry);
 }
 
+/* ---- long names in several short words */
+
+/* Whether units [begin, end) mean nothing in a kitchen: talk, and small words between. */
+static bool plain_talk(const struct hearing *h, const struct sentence_units *u, size_t begin,
+                       size_t end)
+{
+    bool other = false;
+    for (size_t i = begin; i < end; i++) {
+        const struct word *w = &h->r->words.at[u->last[i]];
+        if (w->heard_as || ratio_known(w->number) || (w->tag != TAG_OTHER && !small(w)))
+            return false;
+        other |= w->tag == TAG_OTHER;
+    }
+    const struct word *last = &h->r->words.at[u->last[end - 1]];
+    return other && (last->tag == TAG_OTHER || last->tag == TAG_YOU) && !divided(h, u, begin, end);
+}
+
+/* "Card a mom", "bus mati": no place is asked for where several words together sound as a long name
+ * does. */
+static void hear_long(struct hearing *h, struct sentence_units *u, size_t begin, size_t end)
+{
+    char room[KEY_BYTES];
+    struct guess g = {0};
+    size_t count;
+    const struct pronounced *all = pack_pronounced(h->ear->k, &count);
+    const struct entry *entries = pack_entries(h->ear->k, &count);
+    struct text key = joined_key(h, u->first[begin], u->last[end - 1], room),
+                sounds = ear_sound(h->ear, h->r->arena, key);
+    for (uint32_t i = ear_long_find(h->ear, sounds); i; i = h->ear->long_next[i - 1]) {
+        struct text name = ref_text(&all[i - 1].sounds);
+        unsigned distance = sound_distance(&h->ear->sounds, sounds, name, LONG_TRUST);
+        if (distance <= LONG_TRUST)
+            consider(&g, &entries[all[i - 1].entry], (int) distance);
+    }
+    struct span words = {u->first[begin], u->last[end - 1]};
+    if (g.entry)
+        apply(h, words, words, g.entry);
+}
+
+static void hear_long_names(struct hearing *h, const struct sentence *s)
+{
+    struct sentence_units u;
+    units_make(&u, h->r, s);
+    for (size_t i = 0; i < u.count; i++)
+        for (size_t end = i + 2; end <= u.count && end <= i + JOINED_WORDS; end++)
+            if (plain_talk(h, &u, i, end))
+                hear_long(h, &u, i, end);
+}
+
 static bool beside_food(const struct hearing *h, const struct sentence *s, size_t i)
 {
     static const unsigned char TAGS[] = {TAG_FOOD,   TAG_STATE, TAG_EXTRACT, TAG_PART,
@@ -543,6 +672,7 @@ static void hear_sentence(struct hearing *h, const struct sentence *s)
             hear_name(h, s, i);
     }
     hear_units(h, s, false);
+    hear_long_names(h, s);
 }
 
 bool hear_words(struct recording *r, struct ear *ear, struct problems *p)

@@ -99,7 +99,8 @@ static bool slot_read(struct hearing_slot *slot, struct arena *a, const struct t
     slot->sure = text_is(table_cell(t, row, 5), "sure");
     slot->nouns = text_is(table_cell(t, row, 5), "noun");
     slot->always = text_is(table_cell(t, row, 5), "always");
-    slot->again = text_is(table_cell(t, row, 5), "again");
+    slot->strong = text_is(table_cell(t, row, 5), "strong");
+    slot->again = slot->strong || text_is(table_cell(t, row, 5), "again");
     return tokens_read(slot->before, &slot->before_count, a, table_cell(t, row, 0), p, at)
            && tokens_read(slot->after, &slot->after_count, a, table_cell(t, row, 1), p, at)
            && tags_read(&slot->expects, table_cell(t, row, 2), p, at)

@@ -31,6 +31,7 @@ struct hearing_slot {
     bool nouns;     /* takes only pairs whose captioned word no cook handles ("leak") */
     bool always;    /* takes only pairs whose captioned word is never meant ("pharaoh") */
     bool again;     /* only for a pair that was heard in a better place of the same recording */
+    bool strong;    /* of those, only pairs that are no ordinary talk */
 };
 
 /* A sentence's entries, fillers left out. */

@@ -18,6 +18,11 @@ enum {
 
 enum sounds_column { SOUND_NAME, SOUND_LETTER, SOUND_KIND, SOUND_NEAR };
 
+static unsigned char at(struct text t, size_t i)
+{
+    return (unsigned char) t.at[i] % SOUND_LETTERS;
+}
+
 static unsigned char letter(struct text t)
 {
     return t.length == 1 && (unsigned char) t.at[0] < SOUND_LETTERS ? (unsigned char) t.at[0] : 0;
@@ -56,18 +61,31 @@ bool sounds_load(struct sounds *s, const struct pack *k)
     for (size_t a = 0; a < SOUND_LETTERS; a++)
         s->apart[a][a] = 0;
     s->lost['u'] = s->lost['i'] = s->lost['h'] = s->lost['y'] = LOST_FAINT;
+    for (size_t a = 0; a < t->rows; a++) {
+        struct text kind = table_cell(t, a, SOUND_KIND);
+        unsigned char sound = letter(table_cell(t, a, SOUND_LETTER));
+        bool keeps = kind.length > 1 && !text_is(kind, "vowel") && s->lost[sound] != LOST_FAINT;
+        s->kind[sound] = keeps ? kind.at[1] : '\0';
+    }
     return true;
+}
+
+size_t sound_frame(const struct sounds *s, struct text sounds)
+{
+    char frame[SOUNDS_MOST];
+    size_t length = 0;
+    for (size_t i = 0; i < sounds.length && length < sizeof frame; i++) {
+        char kind = s->kind[at(sounds, i)];
+        if (kind)
+            frame[length++] = kind;
+    }
+    return text_hash((struct text){frame, length});
 }
 
 static unsigned least(unsigned a, unsigned b, unsigned c)
 {
     unsigned low = a < b ? a : b;
     return low < c ? low : c;
-}
-
-static unsigned char at(struct text t, size_t i)
-{
-    return (unsigned char) t.at[i] % SOUND_LETTERS;
 }
 
 /* Row by row of the usual table of edits, with a row's least value to give up early. */

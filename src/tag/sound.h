@@ -11,6 +11,8 @@
 struct sounds {
     /* Hundredths of a whole slip: one sound heard for another; one heard too many or too few. */
     unsigned char apart[SOUND_LETTERS][SOUND_LETTERS], lost[SOUND_LETTERS];
+    char kind[SOUND_LETTERS]; /* the second letter of a consonant's kind, which tells it; 0: a
+                                 vowel, or faint */
 };
 
 /* False where the pack has no such table: then nothing can be compared. */
@@ -19,5 +21,9 @@ bool sounds_load(struct sounds *s, const struct pack *k);
 /* The least number of slips, in hundredths, that make one the other, for each sound of the longer.
  * More than `most`: some number above it. */
 unsigned sound_distance(const struct sounds *s, struct text a, struct text b, unsigned most);
+
+/* What stays of the sounds when vowels and faint ones are left out, and of the rest only their
+ * kinds are kept: words that sound nearly the same nearly always have the same. */
+size_t sound_frame(const struct sounds *s, struct text sounds);
 
 #endif

@@ -5,6 +5,7 @@
 /* Words that look back stand so near to what they are about. */
 #define LEAD_WORDS 6
 #define BEHIND_WORDS 2
+#define AFTER_WORDS 8
 #define TIMER_WORDS 9
 
 /* Whether the set's words stand right before word `next`. */
@@ -37,7 +38,7 @@ bool looks_back(const struct checker *c, const char *before, struct span words)
     if (!s)
         return false;
     size_t from = words.first > s->first + LEAD_WORDS ? words.first - LEAD_WORDS : s->first;
-    size_t to = words.last + LEAD_WORDS < s->last ? words.last + LEAD_WORDS : s->last;
+    size_t to = words.last + AFTER_WORDS < s->last ? words.last + AFTER_WORDS : s->last;
     return leads_to(c, before, from, words.first) || timer_before(c, s, words)
            || (said_find(&c->sayings, c->r, "recap", (struct span){words.last + 1, to}, &where)
                && where.first <= words.last + BEHIND_WORDS);

@@ -7,28 +7,36 @@
 
 /* ---- amounts */
 
-static bool same_amount(const struct amount *a, const struct amount *b)
+/* The lamb is the leg of lamb that was bought; "oil" is any oil. */
+static bool same_food(const struct ingredient *line, const struct entry *food)
 {
-    return overlap(ratio_double(a->min), ratio_double(a->max), ratio_double(b->min),
-                   ratio_double(b->max));
+    return text_equal(line->kind, entry_value(food))
+           || one_names_both(line->kind, entry_value(food));
 }
 
-/* What went in before of that food, in that unit: true where one line, or all together, is as much
- * as `said`.
- * `*other` is the last line that is not. */
-static bool went_in(const struct checker *c, struct text food, size_t before,
+/* What went in before of that food, in measures of the same kind: true where one line, or all
+ * together, is as much as `said`. `*other` is the last line that is not. */
+static bool went_in(const struct checker *c, const struct entry *food, size_t before,
                     const struct amount *said, const struct ingredient **other)
 {
-    struct amount sum = {true, RATIO(0), RATIO(0), said->unit, false};
+    const struct amount once = {true, RATIO(1), RATIO(1), TEXT_EMPTY, false};
+    const double low = ratio_double(said->min), high = ratio_double(said->max);
+    double least = 0, most = 0;
     *other = NULL;
     for (size_t i = 0; i < c->dish->ingredients.count; i++) {
         const struct ingredient *line = &c->dish->ingredients.at[i];
-        if (line->id >= before || !line->amount.known || line->vague
-            || !text_equal(line->kind, food) || !text_equal(line->amount.unit, said->unit))
+        if (line->id >= before || !line->amount.known || line->vague || !same_food(line, food))
             continue;
-        sum.min = ratio_add(sum.min, line->amount.min);
-        sum.max = ratio_add(sum.max, line->amount.max);
-        if (same_amount(&line->amount, said) || same_amount(&sum, said))
+        double times = text_equal(line->amount.unit, said->unit)
+                           ? 1
+                           : amount_in(c, &once, line->amount.unit, said->unit),
+               one = ratio_double(line->amount.min) * times,
+               each = ratio_double(line->amount.max) * times;
+        if (times <= 0)
+            continue;
+        least += one;
+        most += each;
+        if (overlap(one, each, low, high) || overlap(least, most, low, high))
             return true;
         *other = line;
     }
@@ -43,7 +51,7 @@ static void check_recap(struct checker *c, const struct sentence *s, const struc
     const struct entry *food = span_is_empty(words) ? NULL : entry_at(c->r, words);
     line_amount(c->r, s, m, &said);
     if (!food || !said.amount.known || said.vague || said.more || said.each
-        || went_in(c, entry_value(food), m->words.first, &said.amount, &other) || !other)
+        || went_in(c, food, m->words.first, &said.amount, &other) || !other)
         return;
     struct subject_of what = {c->r->words.at[m->words.first].start, m->words, entry_shown(food)};
     REPORT(c, amount_otherwise, what, said_words(c->r, m->words), said_words(c->r, other->words));
@@ -74,8 +82,8 @@ static void check_count(struct checker *c, const struct sentence *s, struct span
         const struct word *w = &c->r->words.at[i];
         if (w->tag != TAG_FOOD || !w->entry)
             continue;
-        if (number_in(c, s, where, &count)
-            && !went_in(c, entry_value(w->entry), where.first, &count, &other) && other) {
+        if (number_in(c, s, where, &count) && !went_in(c, w->entry, where.first, &count, &other)
+            && other) {
             struct span words = {where.first, i};
             REPORT(c, amount_otherwise,
                    ((struct subject_of){c->r->words.at[where.first].start, words,
@@ -123,6 +131,51 @@ static void find_amounts_again(struct checker *c)
             check_sentence(c, &c->r->sentences.at[i]);
 }
 
+/* ---- one amount in two measures */
+
+/* "A pound of beef, that's about 450 grams": the second stands within so many words, and labels
+ * round by as much (common practice, no source). */
+#define SAME_AMOUNT_WORDS 6
+#define ROUNDED 1.25
+
+/* Whether words between the two say that they are one: "that's", "or", "which is". */
+static bool same_again(const struct checker *c, const struct match *a, const struct match *b)
+{
+    struct span where, between = {a->words.last + 1, b->words.first - 1};
+    return b->words.first > a->words.last + 1 && b->words.first <= a->words.last + SAME_AMOUNT_WORDS
+           && said_find(&c->sayings, c->r, "same_amount", between, &where)
+           && where.last == between.last;
+}
+
+/* A quantity of what units measure: a pinch, or a can, is as much as it is. */
+static bool measured_in(const struct checker *c, const struct match *m, struct amount *said)
+{
+    const struct entry *unit = entry_at(c->r, match_slot(m, SLOT_unit));
+    if (!unit || unit->tag != TAG_UNIT || !ratio_finite(m->low) || !ratio_finite(m->high))
+        return false;
+    *said = (struct amount){true, m->low, m->high, entry_value(unit), false};
+    return true;
+}
+
+static void check_measures(struct checker *c, const struct match *a, const struct match *b)
+{
+    struct amount one, other;
+    if (!same_again(c, a, b) || !measured_in(c, a, &one) || !measured_in(c, b, &other)
+        || text_equal(one.unit, other.unit))
+        return;
+    double as = amount_in(c, &one, one.unit, other.unit), said = ratio_double(other.min);
+    if (as > 0 && said > 0 && (as > said * ROUNDED || said > as * ROUNDED))
+        REPORT(c, two_measures, subject_words(c, b->words), said_words(c->r, a->words));
+}
+
+static void find_two_measures(struct checker *c)
+{
+    match_list amounts = {0};
+    add_matches(c, RULE_amount, SCOPE_NOT_DONE, &amounts);
+    for (size_t n = 1; n < amounts.count; n++)
+        check_measures(c, amounts.at[n - 1], amounts.at[n]);
+}
+
 /* ---- yields */
 
 /* "It serves eight", not "I get two of them". */
@@ -161,6 +214,7 @@ void find_contradictions(struct checker *c)
     find_heats_again(c);
     find_times_again(c);
     find_amounts_again(c);
+    find_two_measures(c);
     find_yields(c);
     find_pieces_again(c);
 }

@@ -237,8 +237,7 @@ static bool words_within(struct text part, struct text whole)
     return true;
 }
 
-/* "Beer" and "brown beer" may be one food, "chili oil" and "sesame oil" are two. */
-static bool one_names_both(struct text a, struct text b)
+bool one_names_both(struct text a, struct text b)
 {
     return words_within(a, b) || words_within(b, a);
 }

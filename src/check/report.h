@@ -89,6 +89,8 @@ double amount_in(const struct checker *c, const struct amount *amount, struct te
                  struct text unit);
 /* The dish's words, and those around it that no dish has: talk there may be of this one. */
 struct span talk_around(const struct checker *c);
+/* "Beer" and "brown beer" may be one food, "chili oil" and "sesame oil" are two. */
+bool one_names_both(struct text a, struct text b);
 /* Whether another line of the dish that may be the same food says how much: "chicken" after "eight
  * chicken thighs". */
 bool amount_elsewhere(const struct dish *d, const struct ingredient *line);

@@ -40,8 +40,11 @@ static bool adds_up(const struct checker *c, const match_list *times, size_t n, 
     return false;
 }
 
+/* "An hour at least" is as long as nothing in particular. */
 static bool same_time(const struct match *a, const struct match *b)
 {
+    if (!ratio_finite(a->high) || !ratio_finite(b->high))
+        return ratio_equal(a->low, b->low);
     return overlap(ratio_double(a->low), ratio_double(a->high), ratio_double(b->low),
                    ratio_double(b->high));
 }
@@ -94,15 +97,99 @@ static const struct match *own_other(const match_list *own, const struct match *
     return nearest;
 }
 
+/* ---- what a time that looks back is about, where it is not told by the dish */
+
+/* A thing is spoken of so near its time, and one wait is told again so soon. */
+#define THING_WORDS 20
+#define SOON_WORDS 80
+
+static bool is_thing(const struct word *w)
+{
+    return w->entry && (w->tag == TAG_FOOD || w->tag == TAG_DISH || w->tag == TAG_PART);
+}
+
+/* "And the scones, they've had their ten minutes": the scones; NULL: nothing is named. */
+static const struct word *thing_before(const struct checker *c, const struct match *time)
+{
+    const struct sentence *s = sentence_of(c->r, time->words.first);
+    for (size_t i = time->words.first; s && i-- > s->first;)
+        if (is_thing(&c->r->words.at[i]))
+            return &c->r->words.at[i];
+    return NULL;
+}
+
+/* Whether the last thing that is named before the match is that one. */
+static bool near_thing(const struct checker *c, const struct word *thing, const struct match *m)
+{
+    size_t from = m->words.first > THING_WORDS ? m->words.first - THING_WORDS : 0;
+    for (size_t i = m->words.first; thing && i-- > from;) {
+        const struct word *w = &c->r->words.at[i];
+        if (is_thing(w))
+            return text_equal(entry_value(w->entry), entry_value(thing->entry));
+    }
+    return false;
+}
+
+static bool is_wait(const struct word *w)
+{
+    return w->tag == TAG_ACTION && w->entry
+           && !(w->entry->marks & (MARK_OF(light) | MARK_OF(hidden)));
+}
+
+/* The verb nearest before the time in its sentence, or else the first behind it. */
+static const struct entry *verb_with(const struct checker *c, const struct match *time)
+{
+    const struct sentence *s = sentence_of(c->r, time->words.first);
+    for (size_t i = time->words.first; s && i-- > s->first;)
+        if (is_wait(&c->r->words.at[i]))
+            return c->r->words.at[i].entry;
+    for (size_t i = time->words.last + 1; s && i <= s->last; i++)
+        if (is_wait(&c->r->words.at[i]))
+            return c->r->words.at[i].entry;
+    return NULL;
+}
+
+/* "Twenty minutes it sits there", after "let it sit for fifteen". */
+static bool same_wait(const struct checker *c, const struct match *time, const struct match *m)
+{
+    const struct entry *now = verb_with(c, time), *then = verb_with(c, m);
+    return now && then && text_equal(entry_value(now), entry_value(then))
+           && m->words.last + SOON_WORDS >= time->words.first;
+}
+
+/* The last time before that is of the same thing, or the same wait; NULL: there is none, or one
+ * that is the same. */
+static const struct match *linked_other(const struct checker *c, const struct match *time)
+{
+    const struct word *thing = thing_before(c, time);
+    const struct match *other = NULL;
+    for (size_t i = 0; i < c->r->matches.count; i++) {
+        const struct match *m = &c->r->matches.at[i];
+        if (m->words.first >= time->words.first)
+            break;
+        if (m->rule->kind != RULE_duration || !ratio_finite(m->low)
+            || c->r->words.at[m->words.last].scope & SCOPE_NOT_DONE
+            || !(near_thing(c, thing, m) || same_wait(c, time, m)))
+            continue;
+        if (same_time(m, time))
+            return NULL;
+        other = m;
+    }
+    return other && in_dish(c, other->words.first) ? other : NULL;
+}
+
 /* A time that looks back, in this dish's words or where it is named. Where it is named, only its
  * own times count; else another dish may be meant. */
 static void check_spent(struct checker *c, const match_list *own, const struct spent *spent)
 {
-    const struct match *time = spent->time;
+    const struct match *time = spent->time, *other;
     bool named = spent->dish != NO_DISH;
-    if (named ? spent->dish != c->number : !in_dish(c, time->words.first) || time_said(c, time))
-        return;
-    const struct match *other = own_other(own, time, named);
+    if (named)
+        other = spent->dish == c->number ? own_other(own, time, true) : NULL;
+    else if (in_dish(c, time->words.first) && !time_said(c, time))
+        other = own_other(own, time, false);
+    else
+        other = linked_other(c, time);
     if (other)
         REPORT(c, said_otherwise, subject_words(c, time->words), said_words(c->r, other->words));
 }

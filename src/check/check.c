@@ -57,7 +57,9 @@ bool check_recipes(struct recording *r, const struct pack *k, const struct ingre
     for (size_t i = 0; i < r->dishes.count; i++) {
         look_at(c, i);
         find_unmeasured(c);
+        find_unlisted(c);
         find_dusting(c);
+        find_spoons(c);
         find_missing(c);
         find_misheard(c);
         find_unused(c);

@@ -99,12 +99,16 @@ bool amount_elsewhere(const struct dish *d, const struct ingredient *line);
 bool known_elsewhere(const struct checker *c, const struct ingredient *line);
 /* Whether one of the set is said in the sentence of these words. */
 bool said_with(const struct checker *c, const char *set, struct span words);
+/* Whether the words say spoons, and not themselves which. */
+bool says_spoon(const struct checker *c, struct span words);
 /* Whether the word belongs to c->dish. */
 bool in_dish(const struct checker *c, size_t word);
 
 /* One file a family. Each looks at c->dish. */
 void find_unmeasured(struct checker *c);
+void find_unlisted(struct checker *c);
 void find_dusting(struct checker *c);
+void find_spoons(struct checker *c);
 void find_missing(struct checker *c);
 void find_misheard(struct checker *c);
 void find_unused(struct checker *c);

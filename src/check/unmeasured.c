@@ -160,7 +160,24 @@ static bool counted(const struct checker *c, const struct ingredient *line)
         if (c->r->words.at[i].tag == TAG_OF && c->r->words.at[i + 1].tag == TAG_IT)
             return true; /* "Stock cubes, two of them" */
     return ratio_compare(line->amount.min, RATIO(COUNT_MOST)) < 0
-           && (one || (said && said->marks & MARK_OF(plural)));
+           && (one || (said && said->marks & (MARK_OF(plural) | MARK_OF(fish))));
+}
+
+/* "Two tablespoons of vinegar, and three of oil": the unit is the one before; "110 of butter" has
+ * none. */
+#define UNIT_WORDS 6
+#define UNITS_MOST 10
+static bool unit_before(const struct checker *c, const struct ingredient *line)
+{
+    const struct sentence *s = sentence_of(c->r, line->words.first);
+    for (size_t n = 0; s && n < s->match_count; n++) {
+        const struct match *m = &c->r->matches.at[s->match_first + n];
+        if (is_amount(m) && !span_is_empty(match_slot(m, SLOT_unit))
+            && ratio_compare(line->amount.min, RATIO(UNITS_MOST)) < 0
+            && m->words.last < line->words.first && m->words.last + UNIT_WORDS >= line->words.first)
+            return span_has_tag(c->r, line->words, TAG_OF);
+    }
+    return false;
 }
 
 /* "With a bit of the syrup over": a part of what the dish has already. */
@@ -193,12 +210,14 @@ static bool all_spices(const struct ingredient *line)
     return line->entry && (line->entry->marks & both) == both;
 }
 
-/* "A lump of bicarb tastes of soap", after a teaspoon of it went in, is talk. */
+/* "A lump of bicarb tastes of soap", after a teaspoon of it went in, is talk; so is "that's a lot
+ * of oil". */
 static bool vague_amount(const struct checker *c, const struct ingredient *line)
 {
+    struct span where, from = {line->words.first > 2 ? line->words.first - 2 : 0, line->words.last};
     return !line->to_taste && !said_with(c, "to_taste", line->words) && !is_share(c, line)
-           && !all_spices(line) && !is_serving(c, line)
-           && !(matters(line) && amount_elsewhere(c->dish, line));
+           && !said_find(&c->sayings, c->r, "judges", from, &where) && !all_spices(line)
+           && !is_serving(c, line) && !(matters(line) && amount_elsewhere(c->dish, line));
 }
 
 /* A gap of what was said is none of what is shown: where the list has the amount, it is told, and
@@ -295,10 +314,10 @@ void find_unmeasured(struct checker *c)
 {
     for (size_t i = 0; i < c->dish->ingredients.count; i++) {
         const struct ingredient *line = &c->dish->ingredients.at[i];
-        if (line->role == ROLE_SERVE_WITH || waits(c, line))
+        if (line->role == ROLE_SERVE_WITH || waits(c, line) || says_spoon(c, line->words))
             continue;
         if (line->no_unit) {
-            if (!counted(c, line))
+            if (!counted(c, line) && !unit_before(c, line))
                 report_amount(c, CASE_no_unit, line);
         } else if (line->vague || vague_more(c, line)) {
             if (vague_amount(c, line))

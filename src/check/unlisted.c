@@ -1,0 +1,61 @@
+/* check/unlisted.c: vague amounts that no line of the list has: "a bit of oil on the grate", where
+ * the oil's line has what went in before.
+ * SPDX-License-Identifier: MIT */
+#include <string.h>
+
+#include "check/report.h"
+#include "match/capture.h"
+
+/* Whether the list has the match's words, or says there is a vague amount of the food near them. */
+static bool listed(const struct checker *c, const struct match *m, const struct entry *food)
+{
+    for (size_t i = 0; i < c->dish->ingredients.count; i++) {
+        const struct ingredient *line = &c->dish->ingredients.at[i];
+        bool meets = line->words.first <= m->words.last && m->words.first <= line->words.last;
+        if (meets
+            || ((line->vague || !line->amount.known) && text_equal(line->kind, entry_value(food))))
+            return true;
+    }
+    return false;
+}
+
+/* "That's a lot of oil", "with it some cream": a judgement, or what it is eaten with. */
+#define BESIDE_WORDS 2
+static bool beside(const struct checker *c, const struct match *m)
+{
+    static const unsigned char TAGS[] = {TAG_WITH, TAG_BESIDE, TAG_THERE, TAG_BE, TAG_LIKE};
+    for (size_t i = m->words.first; i-- > 0 && i + BESIDE_WORDS >= m->words.first;)
+        if (memchr(TAGS, c->r->words.at[i].tag, sizeof TAGS)
+            || (i + 1 == m->words.first && c->r->words.at[i].tag == TAG_THE))
+            return true;
+    return false;
+}
+
+/* "A bit of oil on the grate", where the list has another oil's amount: that one is no less vague.
+ */
+static void check_unlisted(struct checker *c, const struct sentence *s, const struct match *m)
+{
+    struct said_amount said;
+    struct span words = match_slot(m, SLOT_food);
+    const struct entry *food = span_is_empty(words) ? NULL : entry_at(c->r, words);
+    if (m->rule->kind != RULE_line || !food || !in_dish(c, m->words.first)
+        || c->r->words.at[words.last].scope & (SCOPE_NOT_DONE | SCOPE_UNREAL | SCOPE_UNTIL))
+        return;
+    line_amount(c->r, s, m, &said);
+    if (said.vague && !said.more && !beside(c, m) && !listed(c, m, food)
+        && !span_has_tag(c->r, (struct span){m->words.first, words.last}, TAG_THE)
+        && !said_with(c, "to_taste", m->words))
+        REPORT_PLAIN(c, vague_amount,
+                     ((struct subject_of){c->r->words.at[m->words.first].start, m->words,
+                                          entry_shown(food)}));
+}
+
+void find_unlisted(struct checker *c)
+{
+    const size_t until = sentence_until(c->r, c->dish->words.last);
+    for (size_t i = sentence_from(c->r, c->dish->words.first); i < until; i++) {
+        const struct sentence *s = &c->r->sentences.at[i];
+        for (size_t n = s->match_first; n < s->match_first + s->match_count; n++)
+            check_unlisted(c, s, &c->r->matches.at[n]);
+    }
+}

@@ -82,6 +82,17 @@ bool food_before(const struct checker *c, struct text marks, size_t word)
     return false;
 }
 
+bool nearest_food_is(const struct checker *c, struct text marks, size_t word)
+{
+    size_t least = word > NEAR_WORDS ? word - NEAR_WORDS : 0;
+    for (size_t i = word; i-- > least;) {
+        const struct word *w = &c->r->words.at[i];
+        if (w->tag == TAG_FOOD && w->entry)
+            return is_one(w->entry->marks, entry_value(w->entry), marks);
+    }
+    return false;
+}
+
 bool other_animal(const struct checker *c, struct text marks, size_t word)
 {
     struct text rest = marks, name;

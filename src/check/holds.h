@@ -14,6 +14,8 @@
 const struct ingredient *food_of(const struct checker *c, const struct dish *d, struct text marks);
 /* Whether one of them is named within a minute of talk before the word. */
 bool food_before(const struct checker *c, struct text marks, size_t word);
+/* Whether the last food that is named near before the word is of the marks or names. */
+bool nearest_food_is(const struct checker *c, struct text marks, size_t word);
 /* Whether the last meat, fish or egg named before the word is none of them, where all of them are
  * meat or fish: "the lamb ... pink in the middle", in a dish that has sausages too. */
 bool other_animal(const struct checker *c, struct text marks, size_t word);

@@ -56,90 +56,7 @@ static void report_rule(struct checker *c, const struct safety_rule *rule, struc
     level_read(cell(rule, RULE_LEVEL), &f->level);
 }
 
-/* ---- rules that listen */
-
-static unsigned long number_cell(struct text t, unsigned long otherwise)
-{
-    struct ratio n = ratio_read(t.at, t.length);
-    return ratio_finite(n) ? (unsigned long) n.over : otherwise;
-}
-
-static bool set_said(const struct checker *c, struct text set, struct span within,
-                     struct span *where)
-{
-    char name[32];
-    if (set.length >= sizeof name)
-        return false;
-    for (size_t i = 0; i < set.length; i++)
-        name[i] = set.at[i];
-    name[set.length] = '\0';
-    return said_find(&c->sayings, c->r, name, within, where);
-}
-
-/* Whether what the rule's `column` names is said around the words. */
-static bool said_around(const struct checker *c, const struct safety_rule *rule,
-                        enum safety_column column, struct span said)
-{
-    unsigned long near = number_cell(cell(rule, RULE_NEAR), c->r->words.count);
-    struct span where, around = c->dish->words;
-    if (said.first > around.first + near)
-        around.first = said.first - near;
-    if (said.last + near < around.last)
-        around.last = said.last + near;
-    return set_said(c, cell(rule, column), around, &where);
-}
-
-/* Whether the rule's words stand as they must, and nothing that satisfies it is said. */
-static bool broken(const struct checker *c, const struct safety_rule *rule, struct span said)
-{
-    if (cell(rule, RULE_WITH).length && !said_around(c, rule, RULE_WITH, said))
-        return false;
-    return !cell(rule, RULE_UNLESS).length || !said_around(c, rule, RULE_UNLESS, said);
-}
-
-static bool real(const struct checker *c, struct span words)
-{
-    for (size_t i = words.first; i <= words.last; i++)
-        if (c->r->words.at[i].scope & (SCOPE_NEGATED | SCOPE_INSTEAD))
-            return false;
-    return true;
-}
-
-/* "Will I lick the spoon? You will not." */
-#define TAKEN_BACK_WORDS 4
-static bool taken_back(const struct checker *c, struct span words)
-{
-    struct span where, behind = {words.last + 1, words.last + TAKEN_BACK_WORDS};
-    if (behind.last > c->dish->words.last)
-        behind.last = c->dish->words.last;
-    return set_said(c, text_from("taken_back"), behind, &where);
-}
-
-/* Whether the dish holds one of the foods, or they are spoken of right before; and no other meat is
- * nearer to the words. */
-static bool is_of(const struct checker *c, struct text foods, struct span said)
-{
-    return !foods.length
-           || ((food_of(c, c->dish, foods) || food_before(c, foods, said.first))
-               && !other_animal(c, foods, said.first));
-}
-
-static void listen(struct checker *c, const struct safety_rule *rule, struct span part)
-{
-    struct span where;
-    while (part.first <= part.last && set_said(c, cell(rule, RULE_SAID), part, &where)) {
-        part.first = where.last + 1;
-        bool kept = text_starts(cell(rule, RULE_SAID), "kept"); /* its own words are a "don't" */
-        if ((!kept && !real(c, where)) || !broken(c, rule, where) || taken_back(c, where)
-            || !is_of(c, cell(rule, RULE_FOODS), where))
-            continue;
-        struct subject_of what = {c->r->words.at[where.first].start, where,
-                                  said_words(c->r, where)};
-        report_rule(c, rule, what, TEXT_EMPTY);
-    }
-}
-
-/* ---- rules of least temperatures */
+/* ---- inside temperatures */
 
 static struct ratio fahrenheit(const struct temperature *t)
 {
@@ -163,6 +80,140 @@ static const struct temperature *inside_most(const struct dish *d)
         }
     return most;
 }
+
+/* Where two dishes lie between each other, or a border is not sure, the other one's temperature may
+ * be this one's. */
+static bool checked_beside(const struct checker *c, struct text foods)
+{
+    for (size_t i = c->number ? c->number - 1 : 0; i <= c->number + 1 && i < c->r->dishes.count;
+         i++)
+        if (inside_most(&c->r->dishes.at[i])
+            && (i == c->number || food_of(c, &c->r->dishes.at[i], foods)))
+            return true;
+    return false;
+}
+
+/* ---- rules that listen */
+
+static unsigned long number_cell(struct text t, unsigned long otherwise)
+{
+    struct ratio n = ratio_read(t.at, t.length);
+    return ratio_finite(n) ? (unsigned long) n.over : otherwise;
+}
+
+static bool set_said(const struct checker *c, struct text set, struct span within,
+                     struct span *where)
+{
+    char name[32];
+    if (set.length >= sizeof name)
+        return false;
+    for (size_t i = 0; i < set.length; i++)
+        name[i] = set.at[i];
+    name[set.length] = '\0';
+    return said_find(&c->sayings, c->r, name, within, where);
+}
+
+static bool real(const struct checker *c, struct span words)
+{
+    for (size_t i = words.first; i <= words.last; i++)
+        if (c->r->words.at[i].scope & (SCOPE_NEGATED | SCOPE_INSTEAD))
+            return false;
+    return true;
+}
+
+/* Whether what the rule's `column` names is said around the words. */
+static bool said_around(const struct checker *c, const struct safety_rule *rule,
+                        enum safety_column column, struct span said)
+{
+    unsigned long near = number_cell(cell(rule, RULE_NEAR), c->r->words.count);
+    struct span where, around = c->dish->words;
+    if (said.first > around.first + near)
+        around.first = said.first - near;
+    if (said.last + near < around.last)
+        around.last = said.last + near;
+    for (; around.first <= around.last && set_said(c, cell(rule, column), around, &where);
+         around.first = where.last + 1)
+        if (real(c, where) || span_has_tag(c->r, where, TAG_NOT))
+            return true; /* "no need to wash it" is no washing, "don't pour it over" is no use */
+    return false;
+}
+
+/* "Until it says 165": whatever the number was taken for. */
+static bool inside_said(const struct checker *c)
+{
+    struct span where;
+    return said_find(&c->sayings, c->r, "inside_said", c->dish->words, &where);
+}
+
+/* Whether the rule's words stand as they must, and nothing that satisfies it is said. */
+static bool broken(const struct checker *c, const struct safety_rule *rule, struct span said)
+{
+    if (cell(rule, RULE_WITH).length && !said_around(c, rule, RULE_WITH, said))
+        return false;
+    if (text_is(cell(rule, RULE_UNLESS), "inside"))
+        return !checked_beside(c, cell(rule, RULE_FOODS)) && !inside_said(c);
+    return !cell(rule, RULE_UNLESS).length || !said_around(c, rule, RULE_UNLESS, said);
+}
+
+/* "Will I lick the spoon? You will not." */
+#define TAKEN_BACK_WORDS 4
+static bool taken_back(const struct checker *c, struct span words)
+{
+    struct span where, behind = {words.last + 1, words.last + TAKEN_BACK_WORDS};
+    if (behind.last > c->dish->words.last)
+        behind.last = c->dish->words.last;
+    return set_said(c, text_from("taken_back"), behind, &where);
+}
+
+/* Whether the dish holds one of the foods, or they are spoken of right before; and no other meat is
+ * nearer to the words. */
+static bool is_of(const struct checker *c, struct text foods, struct span said)
+{
+    if (text_starts(foods, "nearest ")) {
+        struct text nearest;
+        text_part(&foods, ' ', &nearest);
+        return nearest_food_is(c, foods, said.first);
+    }
+    return !foods.length
+           || ((food_of(c, c->dish, foods) || food_before(c, foods, said.first))
+               && !other_animal(c, foods, said.first));
+}
+
+/* Whether another rule of the same publication has spoken of the dish: "until the juices run
+ * clear".
+ */
+static bool told(const struct checker *c, const struct safety_rule *rule)
+{
+    struct text publication = TEXT_EMPTY;
+    published(c, cell(rule, RULE_SOURCE), &publication);
+    for (size_t i = 0; i < c->r->findings.count; i++) {
+        const struct finding *f = &c->r->findings.at[i];
+        if (f->dish == c->number && text_equal(f->kind, c->rows[CASE_unsafe].kind)
+            && text_equal(f->source, publication))
+            return true;
+    }
+    return false;
+}
+
+static void listen(struct checker *c, const struct safety_rule *rule, struct span part)
+{
+    struct span where;
+    const bool once = text_is(cell(rule, RULE_UNLESS), "inside");
+    while (part.first <= part.last && set_said(c, cell(rule, RULE_SAID), part, &where)) {
+        part.first = where.last + 1;
+        /* Its own words are a "don't". */
+        bool kept = text_starts(cell(rule, RULE_SAID), "kept")
+                    || text_starts(cell(rule, RULE_SAID), "judged");
+        if ((!kept && !real(c, where)) || !broken(c, rule, where) || taken_back(c, where)
+            || (once && told(c, rule)) || !is_of(c, cell(rule, RULE_FOODS), where))
+            continue;
+        struct subject_of what = {c->r->words.at[where.first].start, where,
+                                  said_words(c->r, where)};
+        report_rule(c, rule, what, TEXT_EMPTY);
+    }
+}
+
+/* ---- rules of least temperatures */
 
 static void check_low(struct checker *c, const struct safety_rule *rule)
 {
@@ -191,23 +242,11 @@ static const struct step *dry_heat(const struct checker *c)
     return last;
 }
 
-/* Where two dishes lie between each other, or a border is not sure, the other one's temperature may
- * be this one's. */
-static bool checked_beside(const struct checker *c, struct text foods)
-{
-    for (size_t i = c->number ? c->number - 1 : 0; i <= c->number + 1 && i < c->r->dishes.count;
-         i++)
-        if (inside_most(&c->r->dishes.at[i])
-            && (i == c->number || food_of(c, &c->r->dishes.at[i], foods)))
-            return true;
-    return false;
-}
-
 static void check_none(struct checker *c, const struct safety_rule *rule,
                        const struct ingredient *food)
 {
     const struct step *s = dry_heat(c);
-    if (!s || checked_beside(c, cell(rule, RULE_FOODS)))
+    if (!s || checked_beside(c, cell(rule, RULE_FOODS)) || inside_said(c) || told(c, rule))
         return;
     struct subject_of what = subject_step(c->r, s);
     what.about = food->kind;

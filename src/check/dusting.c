@@ -18,13 +18,49 @@ static const struct entry *food_in(const struct checker *c, struct span words)
     return NULL;
 }
 
+/* The seasoning of another part of the dish stands farther off. */
+#define PART_WORDS 80
+static bool has_line(const struct dish *d, struct text kind, size_t word)
+{
+    for (size_t i = 0; i < d->ingredients.count; i++) {
+        const struct ingredient *line = &d->ingredients.at[i];
+        if (line->id + PART_WORDS > word && line->id < word + PART_WORDS
+            && text_share_part(line->kind, kind, ' '))
+            return true;
+    }
+    return false;
+}
+
 /* "Of butter the", "some flour on the": the words belong to an amount. */
 static bool has_amount(const struct checker *c, size_t word)
 {
     static const unsigned char TAGS[] = {TAG_OF,    TAG_UNIT, TAG_NUMBER,  TAG_ONES,
                                          TAG_VAGUE, TAG_MORE, TAG_THE,     TAG_DONE,
                                          TAG_STATE, TAG_WITH, TAG_COUNTER, TAG_NOT};
-    return word && memchr(TAGS, c->r->words.at[word - 1].tag, sizeof TAGS);
+    return word && c->r->words.at[word - 1].after < AFTER_STOP
+           && memchr(TAGS, c->r->words.at[word - 1].tag, sizeof TAGS);
+}
+
+/* "Salt and pepper on both sides": each food that the dish's list has not. */
+static void find_seasoning(struct checker *c, struct span part)
+{
+    struct span where;
+    while (part.first <= part.last && said_find(&c->sayings, c->r, "seasons", part, &where)) {
+        part.first = where.last + 1;
+        if (has_amount(c, where.first) || c->r->words.at[where.first].scope & SCOPE_NOT_DONE
+            || said_with(c, "to_taste", where))
+            continue;
+        for (size_t i = where.first; i <= where.last; i++) {
+            const struct word *w = &c->r->words.at[i];
+            const struct entry *food =
+                w->entry ? entry_as(pack_find(c->k, entry_value(w->entry), NULL), TAG_FOOD) : NULL;
+            if (food && w->tag != TAG_INSIDE && !has_line(c->dish, entry_value(food), i))
+                REPORT_PLAIN(c, no_amount,
+                             ((struct subject_of){w->start, where,
+                                                  w->tag == TAG_FOOD ? entry_shown(w->entry)
+                                                                     : entry_shown(food)}));
+        }
+    }
 }
 
 /* "Flour the board", "butter a tin": more of it goes in than the dough or the batter had, and
@@ -33,6 +69,7 @@ void find_dusting(struct checker *c)
 {
     for (size_t i = 0; i < c->parts.count; i++) {
         struct span where, rest = c->parts.at[i];
+        find_seasoning(c, rest);
         while (rest.first <= rest.last && said_find(&c->sayings, c->r, "dusts", rest, &where)) {
             const struct entry *food = food_in(c, where);
             rest.first = where.last + 1;

@@ -38,6 +38,23 @@ static bool names_dish(const struct entry *e)
 }
 
 /* "That's our lemon and thyme chicken", and no thyme was heard. The last word names the dish. */
+/* Where a border is not sure, another dish may have it: then nothing can be told. */
+static bool in_another(const struct checker *c, const struct entry *food)
+{
+    for (size_t i = 0; i < c->r->dishes.count; i++)
+        if (i != c->number && has_food(&c->r->dishes.at[i], food))
+            return true;
+    return false;
+}
+
+static bool misheard(const struct checker *c, struct text key)
+{
+    for (size_t i = c->dish->words.first; i <= c->dish->words.last; i++)
+        if (c->r->words.at[i].heard_as && text_equal(c->r->words.at[i].key, key))
+            return true;
+    return false;
+}
+
 static void find_title_foods(struct checker *c)
 {
     struct text rest = c->dish->title, word;
@@ -50,7 +67,8 @@ static void find_title_foods(struct checker *c)
         struct text key = {folded, length};
         const struct entry *first = pack_find(c->k, key, NULL);
         if (!first || first->tag != TAG_FOOD || first->marks & MARK_OF(generic) || names_dish(first)
-            || has_food(c->dish, first) || food_said(c, first))
+            || has_food(c->dish, first) || food_said(c, first) || misheard(c, key)
+            || in_another(c, first))
             continue;
         REPORT(c, title_food, ((struct subject_of){c->dish->start, NO_WORDS, entry_shown(first)}),
                c->dish->title);

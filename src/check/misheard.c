@@ -33,6 +33,21 @@ static void find_heard(struct checker *c, struct span part)
     }
 }
 
+/* "A quarter teaspoon of. Nutmeg": the stop was set by a machine, and the rest is said at once. */
+#define AT_ONCE_SECONDS 1.0
+static bool goes_on(const struct checker *c, size_t last)
+{
+    if (last + 2 >= c->r->words.count)
+        return false;
+    const struct word *w = &c->r->words.at[last], *next = w + 1;
+    if (next->tag == TAG_THE)
+        next++;
+    while (next->tag == TAG_INSIDE)
+        next++;
+    return w[1].start - w->end < AT_ONCE_SECONDS
+           && (next->tag == TAG_FOOD || next->tag == TAG_PART || next->tag == TAG_STATE);
+}
+
 /* "And half a teaspoon of -- get down": what the set "cut_off" listens for, where no food follows.
  */
 static void find_cut_off(struct checker *c, const struct sentence *s)
@@ -41,7 +56,8 @@ static void find_cut_off(struct checker *c, const struct sentence *s)
     while (within.first <= within.last && said_find(&c->sayings, c->r, "cut_off", within, &where)) {
         struct subject_of what = {c->r->words.at[where.first].start, where,
                                   said_words(c->r, where)};
-        REPORT_PLAIN(c, cut_off, what);
+        if (!goes_on(c, where.last))
+            REPORT_PLAIN(c, cut_off, what);
         within.first = where.last + 1;
     }
 }

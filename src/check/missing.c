@@ -30,6 +30,15 @@ static bool heat_said(const struct checker *c, const struct step *s, uint64_t ma
     return false;
 }
 
+/* "Roast it in the pan till it smells": without an oven in the talk, a verb that is also done in a
+ * pan is no baking. */
+static bool in_oven(const struct checker *c, const struct step *s)
+{
+    struct span where;
+    return !said_find(&c->sayings, c->r, "roasts_too", s->words, &where)
+           || said_find(&c->sayings, c->r, "oven_said", c->dish->words, &where);
+}
+
 /* The first step that needs a temperature where the whole dish has none. */
 static void find_temperature(struct checker *c, uint64_t marks, const char *of)
 {
@@ -37,7 +46,7 @@ static void find_temperature(struct checker *c, uint64_t marks, const char *of)
         return;
     for (size_t i = 0; i < c->dish->steps.count; i++) {
         const struct step *s = &c->dish->steps.at[i];
-        if (step_marks(c, s) & marks && heat_said(c, s, marks, of)) {
+        if (step_marks(c, s) & marks && heat_said(c, s, marks, of) && in_oven(c, s)) {
             REPORT(c, no_temperature, subject_step(c->r, s), text_from(of));
             return;
         }

@@ -137,10 +137,17 @@ static bool measured(const struct checker *c, const struct ingredient *line)
     return false;
 }
 
-/* "Do you put chilli in?": nobody does yet. */
+/* "Do you put chilli in?": nobody does yet. "Garlic. How many is that? Four cloves": it is told. */
+#define ASKED_WORDS 20
 static bool is_asked(const struct checker *c, const struct ingredient *line)
 {
-    return said_with(c, "asked", line->words);
+    struct span where, behind = {line->id + 1, line->id + ASKED_WORDS};
+    if (behind.last > c->dish->words.last)
+        behind.last = c->dish->words.last;
+    return said_with(c, "asked", line->words)
+           || (said_find(&c->sayings, c->r, "asks_amount", behind, &where)
+               && said_find(&c->sayings, c->r, "answers",
+                            (struct span){where.last + 1, behind.last}, &where));
 }
 
 /* "The meat", "some spices": a kind, which stands for foods that are listed. */
@@ -270,13 +277,23 @@ static bool vague_more(const struct checker *c, const struct ingredient *line)
 
 static bool is_vague(const struct checker *c, const struct ingredient *line, struct span *where)
 {
-    return vague_said(c, line, where) || vague_behind(c, line, where);
+    *where = (struct span){line->id ? line->id - 1 : 0, line->id};
+    return said_find(&c->sayings, c->r, "vague_bare", *where, where) || vague_said(c, line, where)
+           || vague_behind(c, line, where);
 }
 
-/* "My sister puts peas in hers", "until a drop of water skates": nothing goes in there. */
+/* "My sister puts peas in hers", "until a drop of water skates", "like popcorn", "hot sauce on
+ * mine": nothing goes in there. */
 static bool in_passing(const struct checker *c, const struct ingredient *line)
 {
     const struct word *w = food_word(c, line);
+    const struct sentence *s = w ? sentence_of(c->r, line->id) : NULL;
+    struct span where, rest = s ? (struct span){s->first, s->last} : NO_WORDS;
+    while (s && rest.first <= rest.last && said_find(&c->sayings, c->r, "passing", rest, &where)) {
+        if (where.first <= line->id && line->id <= where.last)
+            return true;
+        rest.first = where.first + 1;
+    }
     return w && w->scope & (SCOPE_UNREAL | SCOPE_UNTIL);
 }
 

@@ -45,16 +45,21 @@ static bool all_of_it(const struct checker *c, size_t verb, size_t last)
  * "when it goes in" is a promise. */
 static bool taken_up(const struct checker *c, size_t i, size_t last)
 {
+    struct span where;
     for (size_t n = i + 1; n + 1 <= last && n < i + BREATH_WORDS; n++) {
         const struct word *w = &c->r->words.at[n], *next = w + 1;
         size_t verb = n + 1;
         while (verb < last && c->r->words.at[verb].tag == TAG_INSIDE)
             verb++;
-        if (is_action(w) && all_of_it(c, n, last))
+        bool promised = w[-1].tag == TAG_TO; /* "to go in that" */
+        if (is_action(w) && !promised && all_of_it(c, n, last))
             return true;
         if (n >= i + NEAR_WORDS)
             continue;
         if (is_action(w) && next->tag == TAG_IT)
+            return true;
+        if (said_find(&c->sayings, c->r, "takes_part", (struct span){n, last}, &where)
+            && where.first == n)
             return true;
         if (w->tag == TAG_IT && w[-1].tag != TAG_WHEN && goes(c, verb, last))
             return true;
@@ -91,13 +96,27 @@ static bool is_in(const struct checker *c, struct span said)
     return said_find(&c->sayings, c->r, "in_already", said, &where);
 }
 
+/* "I've put out chives. No, they're for the other one": laid out as the dish ends, and the next one
+ * has it. */
+#define LEAVING_WORDS 60
+static bool of_next(const struct checker *c, size_t word, const struct entry *food)
+{
+    if (c->number + 1 >= c->r->dishes.count || word + LEAVING_WORDS < c->dish->words.last)
+        return false;
+    const struct dish *next = &c->r->dishes.at[c->number + 1];
+    for (size_t i = 0; i < next->ingredients.count; i++)
+        if (text_share_part(next->ingredients.at[i].kind, entry_value(food), ' '))
+            return true;
+    return false;
+}
+
 /* The foods of words [first, last] of the sentence are laid out. */
 static void check_foods(struct checker *c, const struct sentence *s, size_t first, size_t last)
 {
     for (size_t i = first; i <= last; i++) {
         const struct word *w = &c->r->words.at[i];
         if (w->tag != TAG_FOOD || !w->entry || w->entry->marks & MARK_OF(water) || is_main(w->entry)
-            || w->scope & NOT_HERE || taken_up(c, i, s->last)
+            || w->scope & NOT_HERE || taken_up(c, i, s->last) || of_next(c, i, w->entry)
             || spoken_elsewhere(c, w->entry, (struct span){first, last}))
             continue;
         struct span words = {w->entry_first, i};
@@ -109,9 +128,14 @@ static void check_foods(struct checker *c, const struct sentence *s, size_t firs
 static void check_laid_out(struct checker *c, const struct sentence *s, struct span said)
 {
     bool named = span_has_tag(c->r, said, TAG_FOOD);
-    size_t before = named ? 0 : NEAR_WORDS;
-    size_t first = said.first > s->first + before ? said.first - before : s->first;
+    size_t before = named ? 0 : NEAR_WORDS, begin = s->first;
+    /* Captions without stops divide where nobody paused: "some pecans | I was going to put in". */
     size_t last = said.last + NEAR_WORDS < s->last ? said.last + NEAR_WORDS : s->last;
+    bool here = span_has_tag(c->r, (struct span){s->first, last}, TAG_FOOD);
+    while (!here && begin && said.first - begin < before
+           && c->r->words.at[begin - 1].after < AFTER_COMMA)
+        here = c->r->words.at[--begin].tag == TAG_FOOD;
+    size_t first = said.first > begin + before ? said.first - before : begin;
     check_foods(c, s, named ? said.first : first, last);
 }
 
@@ -126,22 +150,35 @@ static void check_list(struct checker *c, const struct sentence *s)
         check_foods(c, next, next->first, next->last);
 }
 
-/* Things are laid out before a dish is begun, too. */
+/* The last word of the talk behind the dish that is nearest to it. */
+static size_t last_word(const struct checker *c)
+{
+    size_t last = c->dish->words.last;
+    for (size_t i = 0; i < c->beside_count; i++)
+        last = c->beside[i].last > last ? c->beside[i].last : last;
+    return last;
+}
+
+/* Things are laid out before a dish is begun, too, and missed when it is done: "I had pecans for
+ * that". */
 static bool belongs(const struct checker *c, size_t word)
 {
-    return in_dish(c, word) || word < c->dish->words.first;
+    return in_dish(c, word) || word < c->dish->words.first || word > c->dish->words.last;
 }
 
 void find_unused(struct checker *c)
 {
-    const size_t first = talk_around(c).first, until = sentence_until(c->r, c->dish->words.last);
+    const size_t first = talk_around(c).first, until = sentence_until(c->r, last_word(c));
     for (size_t i = sentence_from(c->r, first); i < until; i++) {
         const struct sentence *s = &c->r->sentences.at[i];
         struct span where, within = {s->first, s->last};
         if (s->first < first || !belongs(c, s->first))
             continue;
         check_list(c, s);
-        if (said_find(&c->sayings, c->r, "laid_out", within, &where) && !is_in(c, where))
-            check_laid_out(c, s, where);
+        for (; within.first <= within.last
+               && said_find(&c->sayings, c->r, "laid_out", within, &where);
+             within.first = where.last + 1)
+            if (!is_in(c, where))
+                check_laid_out(c, s, where);
     }
 }

@@ -275,6 +275,7 @@ taro			taro root | eddo | dasheen
 cassava			yuca | manioc | yucca root
 yam			yam root
 malanga
+ackee			akee
 oca
 parsley root
 water chestnut
@@ -1012,7 +1013,8 @@ hazelnut flour			ground hazelnuts
 chestnut flour
 soy flour
 lupin flour
-cassava flour
+cassava flour			garri
+egusi			egusi seed | ground egusi
 gluten free flour	gluten-free flour		gluten free flour blend | gluten free plain flour
 vital wheat gluten			wheat gluten | gluten flour
 semolina			semolina flour | fine semolina | coarse semolina | sooji | suji | rava | durum flour

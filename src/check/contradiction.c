@@ -36,7 +36,7 @@ static bool went_in(const struct checker *c, const struct entry *food, size_t be
             continue;
         least += one;
         most += each;
-        if (overlap(one, each, low, high) || overlap(least, most, low, high))
+        if (overlap(low, high, one, each) || overlap(low, high, least, most))
             return true;
         *other = line;
     }

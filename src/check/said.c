@@ -44,20 +44,103 @@ static void join_set(struct sayings *list, struct arena *a, const struct saying 
     }
     set->end = row + 1;
     set->anything |= s->gap[0];
-    unit_set_join(&set->tags, &s->tokens[0].tags);
-    set->word_shapes |= s->tokens[0].word_shapes;
-    set->value_shapes |= s->tokens[0].value_shapes;
+    unit_set_join(&set->begins.tags, &s->tokens[0].tags);
+    set->begins.word_shapes |= s->tokens[0].word_shapes;
+    set->begins.value_shapes |= s->tokens[0].value_shapes;
 }
 
-static struct word_shape *shapes_of(struct arena *a, const struct recording *r)
+/* The word after the one that a token takes, or after the entry that it takes; `i` itself where it
+ * does not fit. */
+static size_t step_over(const struct token *t, const struct recording *r, size_t i, size_t last)
 {
-    struct word_shape *shapes = arena_alloc(a, (r->words.count + 1) * sizeof *shapes);
+    size_t end = i;
+    if (token_fits(t, &r->words.at[i], false))
+        return i + 1;
+    while (end < last && r->words.at[end].tag == TAG_INSIDE)
+        end++;
+    return end > i && token_fits(t, &r->words.at[end], false) ? end + 1 : i;
+}
+
+static void set_bit(uint64_t *bits, size_t n)
+{
+    bits[n / 64] |= (uint64_t) 1 << (n % 64);
+}
+
+static bool has_bit(const uint64_t *bits, size_t n)
+{
+    return bits[n / 64] >> (n % 64) & 1;
+}
+
+/* Whether the shapes of the word, or of its entry's last one, allow the token at all; most do not.
+ */
+static bool may_fit(const struct token *t, const struct recording *r, const size_t ends[2],
+                    const uint64_t shapes[2][2])
+{
+    for (size_t n = 0; n < 2; n++)
+        if (unit_set_has(&t->tags, r->words.at[ends[n]].tag)
+            || (t->word_shapes & shapes[n][0]) | (t->value_shapes & shapes[n][1]))
+            return true;
+    return false;
+}
+
+static size_t entry_last(const struct recording *r, size_t i)
+{
+    while (i + 1 < r->words.count && r->words.at[i].tag == TAG_INSIDE)
+        i++;
+    return i;
+}
+
+/* The bits of a word that was not met before. */
+static uint64_t *look_at_word(const struct sayings *list, const struct recording *r, size_t i)
+{
+    const size_t last = r->words.count - 1, ends[2] = {i, entry_last(r, i)};
+    uint64_t *bits = arena_alloc(r->arena, (list->row_words + list->set_words) * sizeof *bits),
+             shapes[2][2];
+    for (size_t n = 0; n < 2; n++) {
+        const struct word *w = &r->words.at[ends[n]];
+        shapes[n][0] = text_shape(w->key);
+        shapes[n][1] = w->entry ? text_shape(entry_value(w->entry)) : 0;
+    }
+    for (size_t n = 0; n < list->sets.count; n++) {
+        const struct saying_set *set = &list->sets.at[n];
+        bool fits = may_fit(&set->begins, r, ends, (const uint64_t(*)[2]) shapes);
+        for (size_t row = set->first; row < set->end && (fits || set->anything); row++) {
+            const struct saying *said = &list->all.at[row];
+            const struct token *t = &said->tokens[0];
+            if (!said->gap[0]
+                && !(may_fit(t, r, ends, (const uint64_t(*)[2]) shapes)
+                     && step_over(t, r, i, last) > i))
+                continue;
+            set_bit(bits, row);
+            set_bit(bits + list->row_words, n);
+        }
+    }
+    return bits;
+}
+
+#define WORD_BUCKETS 1024
+
+static void list_words(struct sayings *list, struct arena *a, const struct recording *r)
+{
+    struct saying_word **buckets = arena_alloc(a, WORD_BUCKETS * sizeof(struct saying_word *));
+    list->row_words = list->all.count / 64 + 1;
+    list->set_words = list->sets.count / 64 + 1;
+    list->opens = arena_alloc(a, (r->words.count + 1) * sizeof *list->opens);
     for (size_t i = 0; i < r->words.count; i++) {
         const struct word *w = &r->words.at[i];
-        shapes[i] = (struct word_shape){text_shape(w->key),
-                                        w->entry ? text_shape(entry_value(w->entry)) : 0};
+        const struct entry *whole = r->words.at[entry_last(r, i)].entry;
+        struct saying_word **at = &buckets[text_hash(w->key) % WORD_BUCKETS];
+        while (*at
+               && ((*at)->tag != w->tag || (*at)->entry != w->entry || (*at)->whole != whole
+                   || !text_equal((*at)->key, w->key)))
+            at = &(*at)->next;
+        if (!*at) {
+            *at = arena_alloc(a, sizeof **at);
+            **at = (struct saying_word){w->key, w->entry, whole, w->tag, look_at_word(list, r, i),
+                                        NULL};
+        }
+        list->opens[i] = (*at)->bits;
     }
-    return shapes;
 }
 
 bool sayings_load(struct sayings *list, struct arena *a, const struct pack *k,
@@ -72,20 +155,8 @@ bool sayings_load(struct sayings *list, struct arena *a, const struct pack *k,
             return false;
         join_set(list, a, s);
     }
-    list->shapes = shapes_of(a, r);
+    list_words(list, a, r);
     return true;
-}
-
-/* The word after the one that a token takes, or after the entry that it takes; `i` itself where it
- * does not fit. */
-static size_t step_over(const struct token *t, const struct recording *r, size_t i, size_t last)
-{
-    size_t end = i;
-    if (token_fits(t, &r->words.at[i], false))
-        return i + 1;
-    while (end < last && r->words.at[end].tag == TAG_INSIDE)
-        end++;
-    return end > i && token_fits(t, &r->words.at[end], false) ? end + 1 : i;
 }
 
 /* The word after the saying's rest, from token `n` on; 0 where it is not said at word `i`. */
@@ -110,14 +181,6 @@ static size_t said_from(const struct saying *s, const struct recording *r, size_
     return next > i ? said_from(s, r, n + 1, next, last) : 0;
 }
 
-/* Whether a word with such shapes can fit a first place with those; most cannot. */
-static bool may_fit(const struct unit_set *tags, uint64_t words, uint64_t values,
-                    const struct word *w, const struct word_shape *shape)
-{
-    return w->tag == TAG_INSIDE || unit_set_has(tags, w->tag)
-           || (words & shape->key) | (values & shape->value);
-}
-
 static const struct saying_set *set_named(const struct sayings *list, const char *name)
 {
     const struct text set = text_from(name);
@@ -131,17 +194,8 @@ static const struct saying_set *set_named(const struct sayings *list, const char
 static size_t said_at(const struct sayings *list, const struct saying_set *set,
                       const struct recording *r, size_t i, size_t last)
 {
-    const struct word *w = &r->words.at[i];
-    const struct word_shape *shape = &list->shapes[i];
-    if (!set->anything && !may_fit(&set->tags, set->word_shapes, set->value_shapes, w, shape))
-        return 0;
     for (size_t n = set->first; n < set->end; n++) {
-        const struct saying *s = &list->all.at[n];
-        const struct token *t = &s->tokens[0];
-        if (!s->count
-            || !(s->gap[0] || may_fit(&t->tags, t->word_shapes, t->value_shapes, w, shape)))
-            continue;
-        size_t end = said_from(s, r, 0, i, last);
+        size_t end = has_bit(list->opens[i], n) ? said_from(&list->all.at[n], r, 0, i, last) : 0;
         if (end)
             return end;
     }
@@ -154,8 +208,10 @@ bool said_find(const struct sayings *list, const struct recording *r, const char
     const struct saying_set *s = set_named(list, set);
     if (!s || within.first > within.last || within.last >= r->words.count)
         return false;
+    const size_t n = (size_t) (s - list->sets.at);
     for (size_t i = within.first; i <= within.last; i++) {
-        size_t end = said_at(list, s, r, i, within.last);
+        size_t end =
+            has_bit(list->opens[i] + list->row_words, n) ? said_at(list, s, r, i, within.last) : 0;
         if (end) {
             *where = (struct span){i, end - 1};
             return true;

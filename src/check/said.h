@@ -24,20 +24,26 @@ struct saying {
 struct saying_set {
     struct text name;
     size_t first, end;
-    struct unit_set tags;
-    uint64_t word_shapes, value_shapes;
+    struct token begins;
     bool anything; /* one begins with a gap */
 };
 
-/* text_shape() of a word's key and of what it is read as. */
-struct word_shape {
-    uint64_t key, value;
+/* What may begin at a word: a bit for each row, `row_words` of them, then one for each set. It
+ * depends on nothing but the word, and in an entry of several words on its last one; so each word
+ * of the language is looked at once, however often it is said. */
+struct saying_word {
+    struct text key;
+    const struct entry *entry, *whole; /* of the word, and of the last one of its entry */
+    unsigned char tag;
+    uint64_t *bits;
+    struct saying_word *next;
 };
 
 struct sayings {
     LIST(struct saying) all;
     LIST(struct saying_set) sets;
-    struct word_shape *shapes; /* of each word of the recording */
+    const uint64_t **opens; /* of each word of the recording: bits, see saying_word */
+    size_t row_words, set_words;
 };
 
 /* Reads the pack's table, for one recording; false with a problem where a row is wrong. Arena. */

@@ -39,7 +39,7 @@ static void check_unlisted(struct checker *c, const struct sentence *s, const st
     struct span words = match_slot(m, SLOT_food);
     const struct entry *food = span_is_empty(words) ? NULL : entry_at(c->r, words);
     if (m->rule->kind != RULE_line || !food || !in_dish(c, m->words.first)
-        || c->r->words.at[words.last].scope & (SCOPE_NOT_DONE | SCOPE_UNREAL | SCOPE_UNTIL))
+        || c->r->words.at[words.last].scope & (SCOPE_NOT_DONE | SCOPE_UNTIL))
         return;
     line_amount(c->r, s, m, &said);
     if (said.vague && !said.more && !beside(c, m) && !listed(c, m, food)

@@ -72,14 +72,12 @@ bool sounds_load(struct sounds *s, const struct pack *k)
 
 size_t sound_frame(const struct sounds *s, struct text sounds)
 {
-    char frame[SOUNDS_MOST];
-    size_t length = 0;
-    for (size_t i = 0; i < sounds.length && length < sizeof frame; i++) {
-        char kind = s->kind[at(sounds, i)];
-        if (kind)
-            frame[length++] = kind;
+    size_t frame = 0;
+    for (size_t i = 0; i < sounds.length; i++) {
+        unsigned char kind = (unsigned char) s->kind[at(sounds, i)];
+        frame = kind ? frame * 31 + kind : frame;
     }
-    return text_hash((struct text){frame, length});
+    return frame;
 }
 
 static unsigned least(unsigned a, unsigned b, unsigned c)

@@ -2,6 +2,8 @@
  * pieces, yields. A correction in the next breath is none: the builder has dropped what was taken
  * back.
  * SPDX-License-Identifier: MIT */
+#include <string.h>
+
 #include "build/quantity.h"
 #include "check/again.h"
 
@@ -43,6 +45,35 @@ static bool went_in(const struct checker *c, const struct entry *food, size_t be
     return false;
 }
 
+static bool has_number(const struct checker *c, struct span words)
+{
+    static const unsigned char TAGS[] = {TAG_NUMBER, TAG_ONES,    TAG_TEENS,   TAG_TENS,
+                                         TAG_DOZEN,  TAG_HUNDRED, TAG_ARTICLE, TAG_FRACTION};
+    for (size_t i = words.first; i <= words.last && i < c->r->words.count; i++)
+        if (memchr(TAGS, c->r->words.at[i].tag, sizeof TAGS))
+            return true;
+    return false;
+}
+
+/* The words that say the line's amount: its own, or those elsewhere that it was taken from ("the
+ * lamb ... about two kilos"). */
+static struct text amount_words(const struct checker *c, const struct ingredient *line)
+{
+    struct span words = line->words;
+    size_t nearest = SIZE_MAX;
+    for (size_t i = 0; i < c->r->matches.count && !has_number(c, line->words); i++) {
+        const struct match *m = &c->r->matches.at[i];
+        size_t far =
+            m->words.first > line->id ? m->words.first - line->id : line->id - m->words.first;
+        if (m->rule->kind != RULE_amount || far >= nearest || !ratio_equal(m->low, line->amount.min)
+            || !ratio_equal(m->high, line->amount.max))
+            continue;
+        nearest = far;
+        words = m->words;
+    }
+    return said_words(c->r, words);
+}
+
 static void check_recap(struct checker *c, const struct sentence *s, const struct match *m)
 {
     struct said_amount said = {0};
@@ -54,7 +85,7 @@ static void check_recap(struct checker *c, const struct sentence *s, const struc
         || went_in(c, food, m->words.first, &said.amount, &other) || !other)
         return;
     struct subject_of what = {c->r->words.at[m->words.first].start, m->words, entry_shown(food)};
-    REPORT(c, amount_otherwise, what, said_words(c->r, m->words), said_words(c->r, other->words));
+    REPORT(c, amount_otherwise, what, said_words(c->r, m->words), amount_words(c, other));
 }
 
 bool number_in(const struct checker *c, const struct sentence *s, struct span where,
@@ -88,7 +119,7 @@ static void check_count(struct checker *c, const struct sentence *s, struct span
             REPORT(c, amount_otherwise,
                    ((struct subject_of){c->r->words.at[where.first].start, words,
                                         entry_shown(w->entry)}),
-                   said_words(c->r, words), said_words(c->r, other->words));
+                   said_words(c->r, words), amount_words(c, other));
         }
         return;
     }

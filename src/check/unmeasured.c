@@ -163,6 +163,8 @@ static bool counted(const struct checker *c, const struct ingredient *line)
     const struct word *w = food_word(c, line);
     const struct entry *said = w ? w->entry : NULL;
     bool one = ratio_equal(line->amount.min, RATIO(1));
+    if (w && span_has_tag(c->r, line->words, TAG_VAGUE))
+        return true; /* "some chicken ... eight of them" */
     for (size_t i = line->words.first; w && i < line->words.last; i++)
         if (c->r->words.at[i].tag == TAG_OF && c->r->words.at[i + 1].tag == TAG_IT)
             return true; /* "Stock cubes, two of them" */
@@ -327,17 +329,26 @@ static bool waits(const struct checker *c, const struct ingredient *line)
     return line->announced && !line->used && !placed;
 }
 
+/* "A handful of -- hey, boots off": what follows is no food. */
+static bool breaks_off(const struct checker *c, const struct ingredient *line)
+{
+    struct span where;
+    return said_with(c, "cut_off", line->words)
+           && said_find(&c->sayings, c->r, "cut_off", line->words, &where) && !line->entry;
+}
+
 void find_unmeasured(struct checker *c)
 {
     for (size_t i = 0; i < c->dish->ingredients.count; i++) {
         const struct ingredient *line = &c->dish->ingredients.at[i];
-        if (line->role == ROLE_SERVE_WITH || waits(c, line) || says_spoon(c, line->words))
+        if (line->role == ROLE_SERVE_WITH || waits(c, line) || says_spoon(c, line->words)
+            || breaks_off(c, line))
             continue;
         if (line->no_unit) {
             if (!counted(c, line) && !unit_before(c, line))
                 report_amount(c, CASE_no_unit, line);
         } else if (line->vague || vague_more(c, line)) {
-            if (vague_amount(c, line))
+            if (vague_amount(c, line) && !said_with(c, "laid_out", line->words))
                 report_amount(c, matters(line) ? CASE_vague_matters : CASE_vague_amount, line);
         } else if (needs_amount(c, line)) {
             struct ingredient vague = *line;

@@ -99,6 +99,8 @@ bool amount_elsewhere(const struct dish *d, const struct ingredient *line);
 bool known_elsewhere(const struct checker *c, const struct ingredient *line);
 /* Whether one of the set is said in the sentence of these words. */
 bool said_with(const struct checker *c, const char *set, struct span words);
+/* Whether the line's number, which has no unit, is no count, and none goes on from before. */
+bool lacks_unit(const struct checker *c, const struct ingredient *line);
 /* Whether the words say spoons, and not themselves which. */
 bool says_spoon(const struct checker *c, struct span words);
 /* Whether the word belongs to c->dish. */

@@ -186,14 +186,26 @@ static bool all_spices(const struct ingredient *line)
     return line->entry && (line->entry->marks & both) == both;
 }
 
-/* "A lump of bicarb tastes of soap", after a teaspoon of it went in, is talk; so is "that's a lot
- * of oil". */
+/* "That's a lot of oil", "some blueberries if you've got them": a judgement, or as much as there
+ * is.
+ */
+#define AS_YOU_WORDS 8
+static bool no_measure(const struct checker *c, const struct ingredient *line)
+{
+    struct span where, behind = {line->id, line->id + AS_YOU_WORDS},
+                       from = {line->words.first > 2 ? line->words.first - 2 : 0, line->words.last};
+    if (behind.last > c->dish->words.last)
+        behind.last = c->dish->words.last;
+    return said_find(&c->sayings, c->r, "judges", from, &where)
+           || said_find(&c->sayings, c->r, "as_you_have", behind, &where);
+}
+
+/* "A lump of bicarb tastes of soap", after a teaspoon of it went in, is talk. */
 static bool vague_amount(const struct checker *c, const struct ingredient *line)
 {
-    struct span where, from = {line->words.first > 2 ? line->words.first - 2 : 0, line->words.last};
     return !line->to_taste && !said_with(c, "to_taste", line->words) && !is_share(c, line)
-           && !said_find(&c->sayings, c->r, "judges", from, &where) && !all_spices(line)
-           && !is_serving(c, line) && !(matters(line) && amount_elsewhere(c->dish, line));
+           && !no_measure(c, line) && !all_spices(line) && !is_serving(c, line)
+           && !(matters(line) && amount_elsewhere(c->dish, line));
 }
 
 /* A gap of what was said is none of what is shown: where the list has the amount, it is told, and

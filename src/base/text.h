@@ -39,7 +39,8 @@ static inline uint64_t text_shape(struct text t)
     unsigned last = t.length ? (unsigned char) t.at[t.length - 1] : 0;
     return (uint64_t) 1 << ((first * 5 + last * 11 + (unsigned) t.length * 3) & 63);
 }
-size_t text_hash(struct text t); /* for hash tables in memory */
+/* For hash tables, in memory or built in; the same on every machine of one byte order. */
+size_t text_hash(struct text t);
 /* Byte order, shorter first when one begins the other; for qsort and bsearch. */
 int text_compare(struct text a, struct text b);
 bool text_starts(struct text t, const char *start);

@@ -88,22 +88,9 @@ struct text pack_bytes(const struct pack *k)
 
 /* ---- words */
 
-/* Eight bytes at a time: words are short, so most take one or two rounds. */
 uint32_t key_hash(struct text t)
 {
-    const uint64_t odd = 0x9E3779B97F4A7C15u; /* 2^64 / golden ratio, as usual for such hashes */
-    uint64_t h = t.length * odd, part;
-    size_t i = 0;
-    for (; i + 8 <= t.length; i += 8) {
-        memcpy(&part, t.at + i, 8);
-        h = (h ^ part) * odd;
-        h ^= h >> 32;
-    }
-    part = 0;
-    for (; i < t.length; i++)
-        part = part << 8 | (unsigned char) t.at[i];
-    h = (h ^ part) * odd;
-    return (uint32_t) (h >> 32);
+    return (uint32_t) text_hash(t);
 }
 
 static const struct image_key *find_key(const struct image *m, struct section s, struct text t)

@@ -117,7 +117,7 @@ struct number_step {
     int value; /* index into rule.slots, or the integer */
 };
 
-/* A set of code units. */
+/* A set of numbers below 256: of code units, most often. */
 struct unit_set {
     uint64_t bits[4];
 };
@@ -133,6 +133,16 @@ static inline void unit_set_join(struct unit_set *s, const struct unit_set *more
 static inline bool unit_set_has(const struct unit_set *s, unsigned char unit)
 {
     return s->bits[unit / 64] >> unit % 64 & 1;
+}
+/* The least one of the set that is `from` or more; -1: there is none. */
+static inline int unit_set_next(const struct unit_set *s, int from)
+{
+    for (int i = from / 64; i < 4; i++, from = i * 64) {
+        uint64_t rest = s->bits[i] >> from % 64;
+        if (rest)
+            return from + __builtin_ctzll(rest);
+    }
+    return -1;
 }
 /* Whether they have a unit in common. */
 static inline bool unit_set_meets(const struct unit_set *a, const struct unit_set *b)

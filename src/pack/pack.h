@@ -125,6 +125,10 @@ static inline void unit_set_add(struct unit_set *s, unsigned char unit)
 {
     s->bits[unit / 64] |= (uint64_t) 1 << unit % 64;
 }
+static inline void unit_set_remove(struct unit_set *s, unsigned char unit)
+{
+    s->bits[unit / 64] &= ~((uint64_t) 1 << unit % 64);
+}
 static inline void unit_set_join(struct unit_set *s, const struct unit_set *more)
 {
     for (size_t i = 0; i < 4; i++)
@@ -133,6 +137,15 @@ static inline void unit_set_join(struct unit_set *s, const struct unit_set *more
 static inline bool unit_set_has(const struct unit_set *s, unsigned char unit)
 {
     return s->bits[unit / 64] >> unit % 64 & 1;
+}
+static inline void unit_set_meet(struct unit_set *s, const struct unit_set *with)
+{
+    for (size_t i = 0; i < 4; i++)
+        s->bits[i] &= with->bits[i];
+}
+static inline bool unit_set_empty(const struct unit_set *s)
+{
+    return !(s->bits[0] | s->bits[1] | s->bits[2] | s->bits[3]);
 }
 /* The least one of the set that is `from` or more; -1: there is none. */
 static inline int unit_set_next(const struct unit_set *s, int from)

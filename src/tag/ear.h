@@ -4,19 +4,13 @@
 #ifndef DISHTAKE_TAG_EAR_H
 #define DISHTAKE_TAG_EAR_H
 
+#include "tag/fits.h"
 #include "tag/slot.h"
 #include "tag/sound.h"
 
-#define PAIR_BUCKETS 512
-
-/* What must stand before a slot, side by side for all slots, since every unit is held against each.
- */
-struct opening {
-    const struct token *last; /* the place right before it; NULL: there is none */
-    const struct hearing_slot *slot;
-    struct unit_set tags; /* copies of the last one's */
-    uint64_t word_shapes, value_shapes;
-};
+/* Slots have numbers below this; behind what stands before a unit, what stands after it is counted
+ * from here on. */
+#define EAR_SLOTS (FITS_MOST / 2)
 
 struct ear {
     struct arena memory;  /* of all that follows */
@@ -25,10 +19,13 @@ struct ear {
     const struct table *pairs; /* mishearings.tsv: heard, meant */
     struct sounds sounds;
     slot_list slots;
-    LIST(struct opening) openings[2]; /* of the same by their `again`, in order */
-    size_t pair_rows[PAIR_BUCKETS],
-        *pair_next;         /* rows of `pairs` + 1 by their first cell; 0: the end */
-    struct unit_set wanted; /* tags that slots ask for */
+    struct fits
+        beside; /* slots that a unit may stand right before, and, from EAR_SLOTS on, behind */
+    struct unit_set again[2];         /* the slots by their `again` */
+    struct unit_set open, closed;     /* slots that need nothing before them; behind them */
+    struct unit_set at_begin, at_end; /* slots that a sentence's begin may stand before; its end
+                                         behind */
+    struct unit_set wanted;           /* tags that slots ask for */
 };
 
 /* NULL: no memory. ear_free frees; the pack must outlive it. */
@@ -42,7 +39,7 @@ enum ear_state ear_ready(struct ear *ear, struct problems *p);
 /* How words sound, in the arena. */
 struct text ear_sound(const struct ear *ear, struct arena *a, struct text words);
 /* The first row of `pairs` for the heard word, and the next one after `row`; pairs->rows when there
- * is none. */
+ * is none. Rows of one word stand together. */
 size_t ear_pair_find(const struct ear *ear, struct text key);
 size_t ear_pair_after(const struct ear *ear, struct text key, size_t row);
 

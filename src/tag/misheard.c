@@ -41,8 +41,6 @@ struct heard_count {
 struct hearing {
     struct recording *r;
     const struct ear *ear;
-    LIST(const struct hearing_slot *)
-    open;                    /* those that what stands before the unit at hand opens */
     LIST(struct text) heard; /* each word that was taken for another one, once */
     struct heard_count *counts[COUNT_BUCKETS];
     LIST(size_t) foods; /* numbers of the pronounced that were heard as a food, now or before */
@@ -236,21 +234,30 @@ struct asked {
     int cost; /* of being wrong there at all */
 };
 
+/* The largest distance at which the candidate is taken, or less than 0, if it was heard so often.
+ */
+static int most_for(const struct hearing_slot *slot, const struct asked *a, const struct entry *e,
+                    int heard)
+{
+    int bonus = (e->marks & slot->marks ? MARK_BONUS : 0) + (slot->trust ? SEEN_BONUS * heard : 0);
+    int most = trust_in(slot, e, heard) - a->cost + bonus;
+    return most >= 0 && a->plural && !plural(entry_words(e)) ? most - PLURAL_COST : most;
+}
+
 static void guess_candidate(struct hearing *h, const struct hearing_slot *slot,
                             const struct asked *a, const struct pronounced *p, struct guess *g)
 {
-    if (!unit_set_has(&slot->expects, p->tag))
-        return;
     size_t count;
     const struct entry *e = &pack_entries(h->ear->k, &count)[p->entry];
-    int heard = slot->trust || e->tag == TAG_FOOD ? times_heard(h, e) : 0;
-    int bonus = (e->marks & slot->marks ? MARK_BONUS : 0) + (slot->trust ? SEEN_BONUS * heard : 0);
-    int most = trust_in(slot, e, heard) - a->cost + bonus;
-    if (most >= 0 && a->plural && !plural(entry_words(e)))
-        most -= PLURAL_COST;
-    if (most < 0) /* before the distance, which takes long */
-        return;
     struct text sounds = ref_text(&p->sounds);
+    int most = most_for(slot, a, e, SEEN_MOST);
+    /* What is looked up takes longer than these, and few are left. */
+    if (most < 0 || !sound_lengths_near(a->sounds.length, sounds.length, (unsigned) most))
+        return;
+    int heard = slot->trust || e->tag == TAG_FOOD ? times_heard(h, e) : 0;
+    most = most_for(slot, a, e, heard);
+    if (most < 0)
+        return;
     int distance = (int) sound_distance(&h->ear->sounds, a->sounds, sounds, (unsigned) most);
     bool brief = a->sounds.length < SOUNDS_LEAST || sounds.length < SOUNDS_LEAST;
     if (distance <= most && (distance <= HOMOPHONE || !brief)
@@ -272,17 +279,19 @@ static void list_foods(struct hearing *h)
 
 /* All candidates that the slot expects, by their sound; where only a food that was heard is
  * trusted, only those. */
-static void guess_by_sound(struct hearing *h, const struct hearing_slot *slot, struct text key,
-                           int cost, struct guess *g)
+static void guess_by_sound(struct hearing *h, const struct hearing_slot *slot,
+                           const struct asked *a, struct guess *g)
 {
-    const struct asked a = {key, ear_sound(h->ear, h->r->arena, key), plural(key), cost};
     size_t count;
     const struct pronounced *all = pack_pronounced(h->ear->k, &count);
     bool few = !slot->trust && !slot->sure;
     if (few && !h->foods_known)
         list_foods(h);
-    for (size_t i = 0; i < (few ? h->foods.count : count); i++)
-        guess_candidate(h, slot, &a, &all[few ? h->foods.at[i] : i], g);
+    for (size_t i = 0; i < (few ? h->foods.count : count); i++) {
+        const struct pronounced *p = &all[few ? h->foods.at[i] : i];
+        if (unit_set_has(&slot->expects, p->tag))
+            guess_candidate(h, slot, a, p, g);
+    }
 }
 
 /* ---- applying */
@@ -353,19 +362,75 @@ static bool doubtful(const struct hearing *h, const struct sentence_units *u, si
     return odd && h->r->words.at[u->last[end - 1]].tag != TAG_FOOD;
 }
 
-static void hear_slot(struct hearing *h, const struct sentence_units *u, size_t begin, size_t end,
+/* Some units that may be one misheard thing, with what every slot asks of them. */
+struct suspect {
+    size_t begin, end;  /* units, end left out */
+    struct asked asked; /* sounds are filled in when first needed */
+    bool paired;        /* mishearings.tsv has them */
+    bool doubtful;      /* by their sound, too */
+};
+
+static void hear_slot(struct hearing *h, const struct sentence_units *u, struct suspect *s,
                       const struct hearing_slot *slot, struct guess *g)
 {
+    const struct entry *known = s->paired ? known_pair(h, s->asked.key, slot) : NULL;
+    bool fits = has_reading(&h->r->words.at[u->last[s->begin]], &slot->expects);
+    if (known && (!fits || s->end - s->begin > 1 || slot->again || slot->sure)) {
+        consider(g, known, -100 - (int) (s->end - s->begin));
+    } else if (!fits && !slot->nouns && !slot->always && s->doubtful) {
+        if (!s->asked.sounds.length)
+            s->asked.sounds = ear_sound(h->ear, h->r->arena, s->asked.key);
+        guess_by_sound(h, slot, &s->asked, g);
+    }
+}
+
+/* The slots between units that all of this can be: few, and often none. */
+static struct unit_set slots_behind(const struct ear *ear, const struct recording *r,
+                                    const struct sentence_units *u, size_t end)
+{
+    struct unit_set slots = ear->closed;
+    if (end < u->count)
+        for (size_t i = 0; i < 2; i++) /* the upper half of `beside` */
+            slots.bits[i] |= u->beside[end].bits[i + 2];
+    if (slot_at_end(r, u, end))
+        unit_set_join(&slots, &ear->at_end);
+    return slots;
+}
+
+static struct unit_set slots_before(const struct hearing *h, const struct sentence_units *u,
+                                    size_t begin, bool again)
+{
+    const struct ear *ear = h->ear;
+    struct unit_set slots = begin ? ear->open : ear->at_begin;
+    for (size_t i = 0; begin && i < 2; i++)
+        slots.bits[i] |= u->beside[begin - 1].bits[i];
+    unit_set_meet(&slots, &ear->again[again]);
+    for (int n = unit_set_next(&slots, 0); n >= 0; n = unit_set_next(&slots, n + 1))
+        if (!slot_begins(&ear->slots.at[n], h->r, u, begin))
+            unit_set_remove(&slots, (unsigned char) n);
+    return slots;
+}
+
+/* The best reading of units [begin, end) in any of the slots; none where nothing speaks for one. */
+static struct guess hear_suspect(struct hearing *h, const struct sentence_units *u, size_t begin,
+                                 size_t end, const struct unit_set *open)
+{
     char room[KEY_BYTES];
-    int cost;
-    struct text key = joined_key(h, u->first[begin], u->last[end - 1], room);
-    const struct entry *known = known_pair(h, key, slot);
-    bool fits = has_reading(&h->r->words.at[u->last[begin]], &slot->expects);
-    if (known && (!fits || end - begin > 1 || slot->again || slot->sure))
-        consider(g, known, -100 - (int) (end - begin));
-    else if (!fits && !slot->nouns && !slot->always && doubtful(h, u, begin, end, &cost)
-             && !never_wrong(h, key))
-        guess_by_sound(h, slot, key, cost, g);
+    struct guess g = {0};
+    struct unit_set slots = slots_behind(h->ear, h->r, u, end);
+    unit_set_meet(&slots, open);
+    if (unit_set_empty(&slots))
+        return g;
+    struct suspect s = {.begin = begin, .end = end};
+    s.asked.key = joined_key(h, u->first[begin], u->last[end - 1], room);
+    s.asked.plural = plural(s.asked.key);
+    s.paired = ear_pair_find(h->ear, s.asked.key) < h->ear->pairs->rows;
+    s.doubtful = doubtful(h, u, begin, end, &s.asked.cost) && !never_wrong(h, s.asked.key);
+    for (int n = unit_set_next(&slots, 0); n >= 0 && (s.paired || s.doubtful);
+         n = unit_set_next(&slots, n + 1))
+        if (slot_ends(&h->ear->slots.at[n], h->r, u, end))
+            hear_slot(h, u, &s, &h->ear->slots.at[n], &g);
+    return g;
 }
 
 /* Whether a stop or comma stands inside units [begin, end). */
@@ -378,38 +443,18 @@ static bool divided(const struct hearing *h, const struct sentence_units *u, siz
     return false;
 }
 
-/* Whether the unit before `begin` can fit there at all; slot_begins() says whether all of them do.
- */
-static bool may_open(const struct opening *o, const struct sentence_units *u, size_t begin)
-{
-    return !begin || !o->last || unit_set_meets(&o->tags, &u->tags[begin - 1])
-           || (o->word_shapes & u->words[begin - 1]) | (o->value_shapes & u->values[begin - 1]);
-}
-
-/* Most slots are refused by what stands before a unit, so that is asked once, not for each end. */
-static void open_slots(struct hearing *h, const struct sentence_units *u, size_t begin, bool again)
-{
-    h->open.count = 0;
-    for (size_t i = 0; i < h->ear->openings[again].count; i++) {
-        const struct opening *o = &h->ear->openings[again].at[i];
-        if (may_open(o, u, begin) && slot_begins(o->slot, h->r, u, begin))
-            *LIST_ADD(h->r->arena, &h->open) = o->slot;
-    }
-}
-
 /* Tries one, two and three units from `begin` on; the nearest reading wins. */
 static void hear_unit(struct hearing *h, struct sentence_units *u, size_t begin, bool again)
 {
     struct guess best = {0};
     struct span words = {1, 0};
-    open_slots(h, u, begin, again);
+    struct unit_set open = slots_before(h, u, begin, again);
+    if (unit_set_empty(&open))
+        return;
     for (size_t end = begin + 1; end <= u->count && end <= begin + JOINED_WORDS; end++) {
-        struct guess g = {0};
         if (divided(h, u, begin, end))
             break;
-        for (size_t i = 0; i < h->open.count; i++)
-            if (slot_ends(h->open.at[i], h->r, u, end))
-                hear_slot(h, u, begin, end, h->open.at[i], &g);
+        struct guess g = hear_suspect(h, u, begin, end, &open);
         if (g.entry && (!best.entry || g.distance < best.distance)) {
             best = g;
             words = (struct span){u->first[begin], u->last[end - 1]};
@@ -417,7 +462,7 @@ static void hear_unit(struct hearing *h, struct sentence_units *u, size_t begin,
     }
     if (settle(h, words, &best))
         for (size_t n = begin; n < u->count && n < begin + JOINED_WORDS; n++)
-            units_look(u, h->r, n);
+            units_look(u, h->r, n, &h->ear->beside);
 }
 
 /* ---- names of several words */
@@ -528,7 +573,7 @@ static bool beside_food(const struct hearing *h, const struct sentence *s, size_
 static void hear_units(struct hearing *h, const struct sentence *s, bool again)
 {
     struct sentence_units u;
-    units_make(&u, h->r, s);
+    units_make(&u, h->r, s, &h->ear->beside);
     for (size_t i = 0; i < u.count; i++)
         if (!h->r->words.at[u.last[i]].heard_as)
             hear_unit(h, &u, i, again);

@@ -4,6 +4,8 @@
 
 #include <string.h>
 
+#include "tag/fits.h"
+
 static bool add_tag(struct unit_set *set, struct text name)
 {
     unsigned char tag;
@@ -117,7 +119,8 @@ bool slots_load(slot_list *slots, struct arena *a, const struct pack *k, struct 
     return t != NULL;
 }
 
-void units_look(struct sentence_units *u, const struct recording *r, size_t n)
+void units_look(struct sentence_units *u, const struct recording *r, size_t n,
+                const struct fits *beside)
 {
     const struct word *w = &r->words.at[u->last[n]];
     u->tags[n] = (struct unit_set){{0}};
@@ -128,9 +131,12 @@ void units_look(struct sentence_units *u, const struct recording *r, size_t n)
         unit_set_add(&u->tags[n], e->tag);
         u->values[n] |= text_shape(entry_value(e));
     }
+    u->beside[n] = (struct unit_set){{0}};
+    fits_find(beside, w, true, &u->beside[n]);
 }
 
-void units_make(struct sentence_units *u, const struct recording *r, const struct sentence *s)
+void units_make(struct sentence_units *u, const struct recording *r, const struct sentence *s,
+                const struct fits *beside)
 {
     u->count = 0;
     for (size_t i = s->first; i <= s->last && u->count < SENTENCE_WORDS; i++) {
@@ -141,7 +147,7 @@ void units_make(struct sentence_units *u, const struct recording *r, const struc
             last++;
         u->first[u->count] = i;
         u->last[u->count] = last;
-        units_look(u, r, u->count++);
+        units_look(u, r, u->count++, beside);
         i = last;
     }
 }
@@ -193,7 +199,7 @@ bool slot_begins(const struct hearing_slot *s, const struct recording *r,
 }
 
 /* A comma or a stop behind the word ends what it belongs to, as the sentence's end does. */
-static bool ends_here(const struct recording *r, const struct sentence_units *u, size_t end)
+bool slot_at_end(const struct recording *r, const struct sentence_units *u, size_t end)
 {
     return end >= u->count || r->words.at[u->last[end - 1]].after >= AFTER_COMMA;
 }
@@ -203,7 +209,7 @@ bool slot_ends(const struct hearing_slot *s, const struct recording *r,
 {
     for (size_t n = 0; n < s->after_count; n++) {
         const struct token *t = &s->after[n];
-        if (t->end && ends_here(r, u, end + n))
+        if (t->end && slot_at_end(r, u, end + n))
             return true;
         if (end + n >= u->count || !unit_fits(t, r, u, end + n))
             return false;

@@ -33,20 +33,27 @@ struct hearing_slot {
     bool again;     /* only for a pair that was heard in a better place of the same recording */
 };
 
+struct fits;
+
 /* A sentence's entries, fillers left out. */
 struct sentence_units {
     size_t first[SENTENCE_WORDS], last[SENTENCE_WORDS];     /* word numbers */
     struct unit_set tags[SENTENCE_WORDS];                   /* of all their readings */
     uint64_t words[SENTENCE_WORDS], values[SENTENCE_WORDS]; /* bits of text_shape() */
+    struct unit_set beside[SENTENCE_WORDS];                 /* ear.beside */
     size_t count;
 };
 
 typedef LIST(struct hearing_slot) slot_list;
 
 bool slots_load(slot_list *slots, struct arena *a, const struct pack *k, struct problems *p);
-void units_make(struct sentence_units *u, const struct recording *r, const struct sentence *s);
+void units_make(struct sentence_units *u, const struct recording *r, const struct sentence *s,
+                const struct fits *beside);
 /* After the words of unit `n` were read as something else. */
-void units_look(struct sentence_units *u, const struct recording *r, size_t n);
+void units_look(struct sentence_units *u, const struct recording *r, size_t n,
+                const struct fits *beside);
+/* Whether a pattern's place for the end, "$", may stand behind the units before `end`. */
+bool slot_at_end(const struct recording *r, const struct sentence_units *u, size_t end);
 /* Whether units [begin, end) stand at such a place: what is before them, and what is after. */
 bool slot_begins(const struct hearing_slot *s, const struct recording *r,
                  const struct sentence_units *u, size_t begin);

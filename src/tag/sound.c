@@ -91,12 +91,17 @@ static unsigned slips(const struct sounds *s, struct text a, struct text b, unsi
     return row[b.length];
 }
 
+bool sound_lengths_near(size_t a, size_t b, unsigned most)
+{
+    size_t longer = a > b ? a : b, shorter = a > b ? b : a;
+    return shorter && longer <= SOUNDS_MOST && (longer - shorter) * LOST_FAINT <= most * longer;
+}
+
 unsigned sound_distance(const struct sounds *s, struct text a, struct text b, unsigned most)
 {
-    size_t longer = a.length > b.length ? a.length : b.length;
-    size_t shorter = a.length > b.length ? b.length : a.length;
-    if (!shorter || longer > SOUNDS_MOST || (longer - shorter) * LOST_FAINT > most * longer)
+    unsigned longer = (unsigned) (a.length > b.length ? a.length : b.length);
+    if (!sound_lengths_near(a.length, b.length, most))
         return most + 1;
-    unsigned n = slips(s, a, b, most * (unsigned) longer);
-    return n > most * (unsigned) longer ? most + 1 : n / (unsigned) longer;
+    unsigned n = slips(s, a, b, most * longer);
+    return n > most * longer ? most + 1 : n / longer;
 }

@@ -19,5 +19,7 @@ bool sounds_load(struct sounds *s, const struct pack *k);
 /* The least number of slips, in hundredths, that make one the other, for each sound of the longer.
  * More than `most`: some number above it. */
 unsigned sound_distance(const struct sounds *s, struct text a, struct text b, unsigned most);
+/* Whether words of so many sounds can be as near as `most` at all. */
+bool sound_lengths_near(size_t a, size_t b, unsigned most);
 
 #endif

@@ -125,21 +125,19 @@ static bool is_place(const struct builder *b, struct text place, uint64_t heat, 
     return text_equal(place, b->group) || was_made(b, place, heat) || names(b, place, verb);
 }
 
+enum context_column { CONTEXT_SAID, CONTEXT_WHERE, CONTEXT_ACTION };
+
 /* The row's action for `said` here; `said` itself when none fits. */
 static struct text look_up(const struct builder *b, struct text said, size_t verb)
 {
     const struct table *t = pack_table(b->k, "context-actions");
     if (!t)
         return said;
-    size_t is = table_column(t, "said"), where = table_column(t, "where"),
-           action = table_column(t, "action");
-    for (size_t row = 0; row < t->rows; row++) {
-        struct text place = table_cell(t, row, where);
+    for (size_t row = table_find(t, said); row < t->rows; row = table_next(t, row))
         /* The heat is looked for last: a dish that is never heated has all its steps gone through.
          */
-        if (text_equal(table_cell(t, row, is), said) && is_place(b, place, last_heat(b), verb))
-            return table_cell(t, row, action);
-    }
+        if (is_place(b, table_cell(t, row, CONTEXT_WHERE), last_heat(b), verb))
+            return table_cell(t, row, CONTEXT_ACTION);
     return said;
 }
 

@@ -209,6 +209,9 @@ struct table {
     const unsigned *lines;   /* each row's line in the file */
     const uint32_t *keys;    /* open addressing: 1 + the first row of a first cell; 0: free */
     size_t keys_room;        /* a power of two */
+    const uint32_t *pairs;   /* the same of the first two cells; NULL: there is no third column */
+    size_t pairs_room;
+    const uint32_t *nexts; /* 1 + the next row with the same first cell; NULL: none has one */
 };
 
 struct pack;
@@ -259,13 +262,31 @@ size_t pack_rules_count(const struct pack *k); /* of all stages */
 /* The rule's pattern as PCRE2's code (pcre2_code), to machine code too where `jit` asks for it.
  * NULL: no memory. pcre2_code_free frees. */
 void *rule_compile(const struct rule *rule, bool jit);
-const struct table *pack_table(const struct pack *k, const char *name); /* NULL: no such table */
+const struct table *pack_table_named(const struct pack *k, struct text name);
+/* NULL: no such table. Here, so that a literal's length is known at the call; so is table_cell, of
+ * which each word has some dozens. */
+static inline const struct table *pack_table(const struct pack *k, const char *name)
+{
+    return pack_table_named(k, (struct text){name, strlen(name)});
+}
 /* The column's number; table.columns when there is none. */
 size_t table_column(const struct table *t, const char *head);
-struct text table_cell(const struct table *t, size_t row,
-                       size_t column); /* empty when out of range */
+/* Empty when out of range. */
+static inline struct text table_cell(const struct table *t, size_t row, size_t column)
+{
+    return row < t->rows && column < t->columns ? ref_text(&t->cells[row * t->columns + column])
+                                                : TEXT_EMPTY;
+}
 /* The first row whose first cell is `key`; table.rows when there is none. */
 size_t table_find(const struct table *t, struct text key);
+/* The next row with the same first cell; table.rows when there is none. */
+static inline size_t table_next(const struct table *t, size_t row)
+{
+    return t->nexts && row < t->rows && t->nexts[row] ? t->nexts[row] - 1 : t->rows;
+}
+/* The first row whose first two cells are these; table.rows when there is none, or no column behind
+ * them. */
+size_t table_find_pair(const struct table *t, struct text first, struct text second);
 
 /* Lower case, no accents, one kind of apostrophe: the form in which words are looked up. Hyphens
  * stay. Writes at most `room` bytes to `out`, returns the length; ASCII needs no more room than the

@@ -13,29 +13,6 @@ struct text ear_sound(const struct ear *ear, struct arena *a, struct text words)
     return arena_text(a, (struct text){out, length});
 }
 
-size_t ear_pair_find(const struct ear *ear, struct text key)
-{
-    return table_find(ear->pairs, key);
-}
-
-size_t ear_pair_after(const struct ear *ear, struct text key, size_t row)
-{
-    return text_equal(table_cell(ear->pairs, row + 1, 0), key) ? row + 1 : ear->pairs->rows;
-}
-
-/* A word is looked up by its first row, and its others are those behind it. */
-static bool pairs_stand_together(const struct table *t, struct problems *p)
-{
-    for (size_t row = 1; row < t->rows; row++) {
-        struct text heard = table_cell(t, row, 0);
-        if (!text_equal(heard, table_cell(t, row - 1, 0)) && table_find(t, heard) != row)
-            return problem(p, (struct place){t->file, t->lines[row], 0},
-                           "the rows of \"%.*s\" stand in two places; put them together",
-                           TEXT(heard));
-    }
-    return true;
-}
-
 /* What the places right before and behind the slot take, so that a look at a unit tells which slots
  * it may stand beside. */
 static void add_slot(struct ear *ear, const struct hearing_slot *slot, unsigned char n)
@@ -62,8 +39,7 @@ static bool load(struct ear *ear, struct problems *p)
 {
     ear->pairs = pack_table(ear->k, "mishearings");
     if (!ear->pairs || !sounds_load(&ear->sounds, ear->k)
-        || !slots_load(&ear->slots, &ear->memory, ear->k, p)
-        || !pairs_stand_together(ear->pairs, p))
+        || !slots_load(&ear->slots, &ear->memory, ear->k, p))
         return false;
     if (ear->slots.count > EAR_SLOTS)
         return problem(p, (struct place){pack_table(ear->k, "hearing")->file, 0, 0},

@@ -38,9 +38,5 @@ enum ear_state ear_ready(struct ear *ear, struct problems *p);
 
 /* How words sound, in the arena. */
 struct text ear_sound(const struct ear *ear, struct arena *a, struct text words);
-/* The first row of `pairs` for the heard word, and the next one after `row`; pairs->rows when there
- * is none. Rows of one word stand together. */
-size_t ear_pair_find(const struct ear *ear, struct text key);
-size_t ear_pair_after(const struct ear *ear, struct text key, size_t row);
 
 #endif

@@ -158,8 +158,8 @@ static const struct entry *known_pair(const struct hearing *h, struct text key,
     const struct unit_set *tags = &slot->expects;
     if (slot->again && !heard_before(h, key))
         return NULL;
-    for (size_t row = ear_pair_find(h->ear, key); row < h->ear->pairs->rows;
-         row = ear_pair_after(h->ear, key, row)) {
+    for (size_t row = table_find(h->ear->pairs, key); row < h->ear->pairs->rows;
+         row = table_next(h->ear->pairs, row)) {
         for (const struct entry *e = pack_find(h->ear->k, table_cell(h->ear->pairs, row, 1), NULL);
              e; e = entry_next(e))
             if (unit_set_has(tags, e->tag)
@@ -173,7 +173,7 @@ static const struct entry *known_pair(const struct hearing *h, struct text key,
  * sound. */
 static bool never_wrong(const struct hearing *h, struct text key)
 {
-    size_t row = ear_pair_find(h->ear, key);
+    size_t row = table_find(h->ear->pairs, key);
     struct text strength =
         row < h->ear->pairs->rows ? table_cell(h->ear->pairs, row, 2) : TEXT_EMPTY;
     return row < h->ear->pairs->rows
@@ -424,7 +424,7 @@ static struct guess hear_suspect(struct hearing *h, const struct sentence_units 
     struct suspect s = {.begin = begin, .end = end};
     s.asked.key = joined_key(h, u->first[begin], u->last[end - 1], room);
     s.asked.plural = plural(s.asked.key);
-    s.paired = ear_pair_find(h->ear, s.asked.key) < h->ear->pairs->rows;
+    s.paired = table_find(h->ear->pairs, s.asked.key) < h->ear->pairs->rows;
     s.doubtful = doubtful(h, u, begin, end, &s.asked.cost) && !never_wrong(h, s.asked.key);
     for (int n = unit_set_next(&slots, 0); n >= 0 && (s.paired || s.doubtful);
          n = unit_set_next(&slots, n + 1))
@@ -493,8 +493,8 @@ static bool amount_before(const struct hearing *h, const struct sentence *s, siz
 
 static bool pair_listed(const struct hearing *h, struct text heard, struct text meant)
 {
-    for (size_t row = ear_pair_find(h->ear, heard); row < h->ear->pairs->rows;
-         row = ear_pair_after(h->ear, heard, row))
+    for (size_t row = table_find(h->ear->pairs, heard); row < h->ear->pairs->rows;
+         row = table_next(h->ear->pairs, row))
         if (text_equal(table_cell(h->ear->pairs, row, 1), meant))
             return true;
     return false;

@@ -125,8 +125,6 @@ static bool is_place(const struct builder *b, struct text place, uint64_t heat, 
     return text_equal(place, b->group) || was_made(b, place, heat) || names(b, place, verb);
 }
 
-enum context_column { CONTEXT_SAID, CONTEXT_WHERE, CONTEXT_ACTION };
-
 /* The row's action for `said` here; `said` itself when none fits. */
 static struct text look_up(const struct builder *b, struct text said, size_t verb)
 {

@@ -8,8 +8,6 @@
 #include "match/capture.h"
 #include "match/clause.h"
 
-enum step_column { STEP_KIND, STEP_KEY, STEP_TEXT }; /* of step-words.tsv */
-
 struct text step_text(const struct pack *k, const char *kind, struct text key)
 {
     const struct table *t = pack_table(k, "step-words");

@@ -119,8 +119,6 @@ struct text arena_format(struct arena *a, const char *format, ...)
 
 void *arena_grow(struct arena *a, void *old, size_t count, size_t *room, size_t element_size)
 {
-    if (count < *room)
-        return old;
     size_t more = *room ? *room * 2 : 8;
     if (more > SIZE_MAX / element_size)
         longjmp(a->full, 1);

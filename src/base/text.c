@@ -126,3 +126,16 @@ bool text_share_part(struct text list, struct text other, char separator)
             return true;
     return false;
 }
+
+size_t text_digits(uint64_t number, char out[DIGITS_MOST])
+{
+    char reversed[DIGITS_MOST];
+    size_t count = 0;
+    do {
+        reversed[count++] = (char) ('0' + number % 10);
+        number /= 10;
+    } while (number);
+    for (size_t i = 0; i < count; i++)
+        out[i] = reversed[count - 1 - i];
+    return count;
+}

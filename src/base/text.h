@@ -58,5 +58,8 @@ bool text_part(struct text *rest, char separator, struct text *part);
 bool text_has_part(struct text list, char separator, struct text part);
 /* Whether two lists have a part in common. */
 bool text_share_part(struct text list, struct text other, char separator);
+/* A number in decimal digits; how many they are. No NUL. */
+#define DIGITS_MOST 20
+size_t text_digits(uint64_t number, char out[DIGITS_MOST]);
 
 #endif

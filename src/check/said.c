@@ -34,8 +34,8 @@ static bool begins_set(const struct table *t, size_t row, struct problems *p)
 }
 
 /* The row joins the set before it, or begins one. */
-static bool join_set(struct sayings *list, struct arena *a, const struct saying *s,
-                     struct problems *p, struct place at)
+static bool join_set(struct sayings *list, struct arena *a, struct saying *s, struct problems *p,
+                     struct place at)
 {
     size_t row = list->all.count - 1;
     struct saying_set *set = list->sets.count ? &list->sets.at[list->sets.count - 1] : NULL;
@@ -45,9 +45,10 @@ static bool join_set(struct sayings *list, struct arena *a, const struct saying 
         set = LIST_ADD(a, &list->sets);
         *set = (struct saying_set){.name = s->set, .first = row};
     }
+    s->number = list->sets.count - 1;
     set->end = row + 1;
     set->anything |= s->gap[0];
-    fits_add(&list->begins, a, &s->tokens[0], (unsigned char) (list->sets.count - 1));
+    fits_add(&list->begins, a, &s->tokens[0], (unsigned char) s->number);
     return true;
 }
 
@@ -79,6 +80,7 @@ bool sayings_load(struct sayings *list, struct arena *a, const struct pack *k,
                   const struct recording *r, struct problems *p)
 {
     const struct table *t = pack_table(k, "check-words");
+    list->table = t;
     if (t)
         LIST_RESERVE(a, &list->all, t->rows);
     for (size_t row = 0; t && row < t->rows; row++) {
@@ -136,11 +138,8 @@ static bool may_begin(const struct saying *s, const struct word *w, uint64_t key
 
 static const struct saying_set *set_named(const struct sayings *list, const char *name)
 {
-    const struct text set = text_from(name);
-    for (size_t i = 0; i < list->sets.count; i++)
-        if (text_equal(list->sets.at[i].name, set))
-            return &list->sets.at[i];
-    return NULL;
+    size_t row = list->table ? table_find(list->table, text_from(name)) : list->all.count;
+    return row < list->all.count ? &list->sets.at[list->all.at[row].number] : NULL;
 }
 
 /* The word after what the set says at word `i`; 0 where it says nothing there. */

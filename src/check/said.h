@@ -13,6 +13,7 @@
 /* "i've|i set|put * out": tokens as in hearing.tsv; `*` lets up to GAP_WORDS words pass. */
 struct saying {
     struct text set;
+    size_t number; /* the set's */
     struct token tokens[SAYING_TOKENS];
     bool gap[SAYING_TOKENS];
     size_t count;
@@ -29,7 +30,8 @@ struct saying_set {
 };
 
 struct sayings {
-    LIST(struct saying) all;
+    const struct table *table; /* borrowed; NULL: the pack has none */
+    LIST(struct saying) all;   /* by its rows */
     LIST(struct saying_set) sets;
     struct fits begins; /* which sets a word may begin, by the set's number */
 };

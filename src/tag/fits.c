@@ -44,9 +44,8 @@ static void find_text(const struct fits_texts *list, struct text t, struct unit_
 
 void fits_add(struct fits *f, struct arena *a, const struct token *t, unsigned char number)
 {
-    for (unsigned tag = 0; tag < 256; tag++)
-        if (unit_set_has(&t->tags, (unsigned char) tag))
-            unit_set_add(&f->tags[tag], number);
+    for (int tag = unit_set_next(&t->tags, 0); tag >= 0; tag = unit_set_next(&t->tags, tag + 1))
+        unit_set_add(&f->tags[tag], number);
     for (size_t i = 0; i < t->words.count; i++)
         add_text(&f->words, a, t->words.at[i], number);
     for (size_t i = 0; i < t->values.count; i++)

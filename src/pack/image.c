@@ -296,8 +296,8 @@ static void put_rule(struct maker *m, struct image_rule *to, const struct rule_n
     if (!to)
         return;
     memcpy(&to->rule, &n->rule, sizeof to->rule);
-    to->rule.name = to->rule.file = to->rule.pattern = to->rule.option.at = NULL;
-    to->rule.option.length = 0;
+    to->rule.name = to->rule.file = to->rule.pattern = NULL;
+    to->rule.option = to->rule.sieve = (struct text){NULL, 0};
     to->rule.number = (unsigned) number;
     to->rule.ex_count = n->examples.count;
     to->examples = examples;
@@ -305,6 +305,7 @@ static void put_rule(struct maker *m, struct image_rule *to, const struct rule_n
     put_text(m, &to->file, text_from(n->rule.file));
     put_text(m, &to->pattern, text_from(n->rule.pattern));
     put_text(m, &to->option, n->rule.option);
+    put_text(m, &to->sieve, n->rule.sieve);
 }
 
 static void put_rules(struct maker *m, struct image *out)

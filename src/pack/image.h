@@ -46,7 +46,7 @@ struct image_table {
 
 struct image_rule {
     struct rule rule; /* without its pointers and texts, which are: */
-    struct ref name, file, pattern, option;
+    struct ref name, file, pattern, option, sieve;
     uint32_t examples; /* bytes from the block's begin */
 };
 

@@ -184,6 +184,7 @@ struct rule {
     int weight;             /* of an opening, a closing */
     const char *pattern;    /* over tag strings, as PCRE2 reads it; rule_compile() */
     struct unit_set needed; /* code units, every one of which a subject must have */
+    struct text sieve;      /* pack/sieve.h; empty: it has none */
     size_t slots_count;
     enum slot slots[MATCH_SLOTS];                             /* what capture group n + 1 is */
     struct number_step low[NUMBER_STEPS], high[NUMBER_STEPS]; /* of a rule that gives a number */

@@ -13,6 +13,21 @@ struct text ear_sound(const struct ear *ear, struct arena *a, struct text words)
     return arena_text(a, (struct text){out, length});
 }
 
+bool ear_may_begin(const struct ear *ear, struct text word)
+{
+    size_t n = text_hash(word) % EAR_HEADS;
+    return ear->heads[n / 64] >> n % 64 & 1;
+}
+
+static void note_heads(struct ear *ear)
+{
+    for (size_t row = 0; row < ear->pairs->rows; row++) {
+        struct text heard = table_cell(ear->pairs, row, 0);
+        size_t n = text_hash(text_slice(heard, 0, text_find(heard, ' ', 0))) % EAR_HEADS;
+        ear->heads[n / 64] |= (uint64_t) 1 << n % 64;
+    }
+}
+
 /* What the places right before and behind the slot take, so that a look at a unit tells which slots
  * it may stand beside. */
 static void add_slot(struct ear *ear, const struct hearing_slot *slot, unsigned char n)
@@ -46,6 +61,7 @@ static bool load(struct ear *ear, struct problems *p)
                        "there are at most %d places", EAR_SLOTS);
     for (size_t i = 0; i < ear->slots.count; i++)
         add_slot(ear, &ear->slots.at[i], (unsigned char) i);
+    note_heads(ear);
     return ear->ready = true;
 }
 

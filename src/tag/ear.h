@@ -12,11 +12,14 @@
  * from here on. */
 #define EAR_SLOTS (FITS_MOST / 2)
 
+#define EAR_HEADS 4096 /* four times as many as there are such words */
+
 struct ear {
     struct arena memory;  /* of all that follows */
     const struct pack *k; /* borrowed */
     bool ready;
-    const struct table *pairs; /* mishearings.tsv: heard, meant */
+    const struct table *pairs;      /* mishearings.tsv: heard, meant */
+    uint64_t heads[EAR_HEADS / 64]; /* bits by the hash of the first words that are heard there */
     struct sounds sounds;
     slot_list slots;
     struct fits
@@ -36,6 +39,8 @@ enum ear_state { EAR_READY, EAR_DEAF, EAR_NO_MEMORY };
 /* Fills it, the first time. Deaf: the pack has no tables for it, or, with a problem, wrong ones. */
 enum ear_state ear_ready(struct ear *ear, struct problems *p);
 
+/* Whether a pair's heard words may begin with the word; most do not. */
+bool ear_may_begin(const struct ear *ear, struct text word);
 /* How words sound, in the arena. */
 struct text ear_sound(const struct ear *ear, struct arena *a, struct text words);
 

@@ -119,10 +119,12 @@ bool slots_load(slot_list *slots, struct arena *a, const struct pack *k, struct 
     return t != NULL;
 }
 
-void units_look(struct sentence_units *u, const struct recording *r, size_t n,
-                const struct fits *beside)
+static void look_at(struct sentence_units *u, const struct recording *r, size_t n)
 {
     const struct word *w = &r->words.at[u->last[n]];
+    if (u->known[n])
+        return;
+    u->known[n] = true;
     u->tags[n] = (struct unit_set){{0}};
     u->words[n] = text_shape(w->key);
     u->values[n] = 0;
@@ -132,12 +134,19 @@ void units_look(struct sentence_units *u, const struct recording *r, size_t n,
         u->values[n] |= text_shape(entry_value(e));
     }
     u->beside[n] = (struct unit_set){{0}};
-    fits_find(beside, w, true, &u->beside[n]);
+    fits_find(u->fits, w, true, &u->beside[n]);
+}
+
+const struct unit_set *unit_beside(struct sentence_units *u, const struct recording *r, size_t n)
+{
+    look_at(u, r, n);
+    return &u->beside[n];
 }
 
 void units_make(struct sentence_units *u, const struct recording *r, const struct sentence *s,
-                const struct fits *beside)
+                const struct fits *fits)
 {
+    u->fits = fits;
     u->count = 0;
     for (size_t i = s->first; i <= s->last && u->count < SENTENCE_WORDS; i++) {
         if (r->words.at[i].filler)
@@ -147,7 +156,7 @@ void units_make(struct sentence_units *u, const struct recording *r, const struc
             last++;
         u->first[u->count] = i;
         u->last[u->count] = last;
-        units_look(u, r, u->count++, beside);
+        u->known[u->count++] = false;
         i = last;
     }
 }
@@ -176,17 +185,18 @@ bool token_fits(const struct token *t, const struct word *w, bool any_reading)
 }
 
 /* token_fits, in any reading, of a unit whose shape refuses most tokens. */
-static bool unit_fits(const struct token *t, const struct recording *r,
-                      const struct sentence_units *u, size_t unit)
+static bool unit_fits(const struct token *t, const struct recording *r, struct sentence_units *u,
+                      size_t unit)
 {
+    look_at(u, r, unit);
     if (unit_set_meets(&t->tags, &u->tags[unit]))
         return true;
     return ((t->word_shapes & u->words[unit]) | (t->value_shapes & u->values[unit]))
            && token_fits(t, &r->words.at[u->last[unit]], true);
 }
 
-bool slot_begins(const struct hearing_slot *s, const struct recording *r,
-                 const struct sentence_units *u, size_t begin)
+bool slot_begins(const struct hearing_slot *s, const struct recording *r, struct sentence_units *u,
+                 size_t begin)
 {
     for (size_t n = 0; n < s->before_count; n++) {
         const struct token *t = &s->before[s->before_count - 1 - n];
@@ -204,8 +214,8 @@ bool slot_at_end(const struct recording *r, const struct sentence_units *u, size
     return end >= u->count || r->words.at[u->last[end - 1]].after >= AFTER_COMMA;
 }
 
-bool slot_ends(const struct hearing_slot *s, const struct recording *r,
-               const struct sentence_units *u, size_t end)
+bool slot_ends(const struct hearing_slot *s, const struct recording *r, struct sentence_units *u,
+               size_t end)
 {
     for (size_t n = 0; n < s->after_count; n++) {
         const struct token *t = &s->after[n];

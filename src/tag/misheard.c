@@ -374,11 +374,9 @@ static bool settle(struct hearing *h, struct span words, const struct guess *g)
 /* ---- places */
 
 /* Whether the word belongs in a kitchen by itself or in a name: "paper" as in paper towel. */
-static bool of_the_kitchen(const struct hearing *h, const struct word *w)
+static bool of_the_kitchen(const struct word *w)
 {
-    bool begins = false;
-    pack_find(h->ear->k, w->key, &begins);
-    return w->tag != TAG_OTHER || begins;
+    return w->tag != TAG_OTHER || w->begins;
 }
 
 /* Whether units [begin, end) may be misheard at all. */
@@ -401,7 +399,7 @@ static int cost_of(const struct hearing *h, const struct sentence_units *u, size
 {
     int cost = JOINED_COST * (int) (end - begin - 1);
     for (size_t i = begin; i < end; i++)
-        cost += of_the_kitchen(h, &h->r->words.at[u->last[i]]) ? KNOWN_COST : 0;
+        cost += of_the_kitchen(&h->r->words.at[u->last[i]]) ? KNOWN_COST : 0;
     return cost;
 }
 

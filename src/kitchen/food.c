@@ -39,12 +39,21 @@ enum {
     FOOD_NUTRIENTS
 };
 
+static void add_group(struct foods *f, struct arena *a, struct text group)
+{
+    for (size_t i = f->groups.count; i-- > 0;) /* most often the last one */
+        if (text_equal(f->groups.at[i], group))
+            return;
+    *LIST_ADD(a, &f->groups) = group;
+}
+
 static bool load_food(struct foods *f, struct arena *a, const struct rows *r, size_t row,
                       struct problems *p)
 {
     struct food *food = LIST_ADD(a, &f->all);
     food->name = rows_cell(r, row, FOOD_NAME);
     food->group = rows_cell(r, row, FOOD_GROUP);
+    add_group(f, a, food->group);
     food->liquid = text_is(rows_cell(r, row, FOOD_KEPT), "liquid");
     food->dry = text_is(rows_cell(r, row, FOOD_KEPT), "dry");
     food->usual = rows_cell(r, row, FOOD_USUAL);

@@ -57,6 +57,7 @@ struct food_name {
 
 struct foods {
     LIST(struct food) all;
+    LIST(struct text) groups; /* of all foods, each once */
     LIST(struct food_name) named;
     struct names names;     /* -> named */
     struct names modifiers; /* words that change nothing: "ripe", "boneless" */

@@ -55,8 +55,8 @@ struct vocabulary {
 
 static bool is_group(const struct foods *f, struct text word)
 {
-    for (size_t i = 0; f && i < f->all.count; i++)
-        if (text_equal(f->all.at[i].group, word))
+    for (size_t i = 0; f && i < f->groups.count; i++)
+        if (text_equal(f->groups.at[i], word))
             return true;
     return false;
 }

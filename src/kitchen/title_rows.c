@@ -61,11 +61,12 @@ static bool is_group(const struct foods *f, struct text word)
     return false;
 }
 
+/* Marks last, since they are looked for longest. */
 static bool knows(const struct vocabulary *v, struct text word)
 {
     uint64_t mark;
-    return (v->marks && mark_find(word, &mark)) || is_group(v->foods, word)
-           || entry_as(pack_find(v->pack, word, NULL), v->tag);
+    return entry_as(pack_find(v->pack, word, NULL), v->tag) || is_group(v->foods, word)
+           || (v->marks && mark_find(word, &mark));
 }
 
 /* Every word of the column's cell must be known, so that a slip of the pen is no silent rule. */

@@ -62,12 +62,29 @@ static places over_choices(struct walk *w, const unsigned char **at, places from
     return to;
 }
 
+/* "(SIZE|STATE)*": as most repeats are, without a walk for each round. */
+static places over_entries(const struct walk *w, const unsigned char *at, places from, bool ahead)
+{
+    unsigned least = at[1], most = at[2];
+    places units = units_of(w, at + 7, at[6]), to = least ? 0 : from;
+    for (unsigned round = 1; from && round <= most; round++) {
+        from = over_entry(w, units, from, ahead);
+        if (round < least)
+            continue;
+        from &= ~to;
+        to |= from;
+    }
+    return to;
+}
+
 /* Rounds beyond the least go on only from places that are new. */
 static places over_repeat(struct walk *w, const unsigned char *at, const unsigned char *end,
                           places from, bool ahead)
 {
     unsigned least = at[1], most = at[2];
     places to = least ? 0 : from;
+    if (at[5] == SIEVE_UNITS && at + 7 + at[6] == end)
+        return over_entries(w, at, from, ahead);
     for (unsigned round = 1; from && round <= most; round++) {
         from = walk_codes(w, at + 5, end, from, ahead);
         if (round < least)

@@ -152,6 +152,7 @@ static void put_pronounced(struct maker *m, struct image *out)
 {
     struct pronounced *to = section(m, &out->pronounced, m->heard.count, sizeof *to);
     for (size_t i = 0; to && i < m->heard.count; i++) {
+        to[i].letters = sound_letters(m->heard.at[i].sounds);
         put_text(m, &to[i].sounds, m->heard.at[i].sounds);
         to[i].entry = m->heard.at[i].entry;
         to[i].tag = m->heard.at[i].tag;

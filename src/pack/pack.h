@@ -249,10 +249,19 @@ const uint32_t *pack_entries_with(const struct pack *k, struct text word, size_t
  * pronunciations is there twice. In the order of the entries; none where the pack has no table
  * "pronunciations" or "spelling". */
 struct pronounced {
+    uint64_t letters; /* sound_letters(sounds) */
     struct ref sounds;
     uint32_t entry; /* its number */
     unsigned char tag;
 };
+/* A bit for each sound that is in it; those of either case are apart, since 64 is between them. */
+static inline uint64_t sound_letters(struct text sounds)
+{
+    uint64_t letters = 0;
+    for (size_t i = 0; i < sounds.length; i++)
+        letters |= (uint64_t) 1 << ((unsigned char) sounds.at[i] & 63);
+    return letters;
+}
 #define SOUNDS_MOST 40 /* of words; the longest one has fewer */
 const struct pronounced *pack_pronounced(const struct pack *k, size_t *count);
 /* How any folded words sound, as listed or else as they are spelled, at most SOUNDS_MOST. */

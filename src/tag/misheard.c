@@ -264,7 +264,8 @@ static int trust_in(const struct hearing_slot *slot, const struct entry *e, int 
 
 /* What was heard, as candidates are held against it. */
 struct asked {
-    struct text key, sounds;
+    struct text key;
+    struct sounding as;
     bool plural;
     int cost; /* of being wrong there at all */
 };
@@ -284,20 +285,23 @@ static void guess_candidate(struct hearing *h, const struct hearing_slot *slot,
 {
     size_t count;
     const struct entry *e = &pack_entries(h->ear->k, &count)[p->entry];
-    struct text sounds = ref_text(&p->sounds);
-    int most = most_for(slot, a, e, SEEN_MOST);
-    /* What is looked up takes longer than these, and few are left. */
-    if (most < 0 || !sound_lengths_near(a->sounds.length, sounds.length, (unsigned) most))
-        return;
     int heard = slot->trust || e->tag == TAG_FOOD ? times_heard(h, e) : 0;
-    most = most_for(slot, a, e, heard);
+    int most = most_for(slot, a, e, heard);
     if (most < 0)
         return;
-    int distance = (int) sound_distance(&h->ear->sounds, a->sounds, sounds, (unsigned) most);
-    bool brief = a->sounds.length < SOUNDS_LEAST || sounds.length < SOUNDS_LEAST;
+    struct text sounds = ref_text(&p->sounds);
+    int distance = (int) sound_distance(&h->ear->sounds, a->as.sounds, sounds, (unsigned) most);
+    bool brief = a->as.sounds.length < SOUNDS_LEAST || sounds.length < SOUNDS_LEAST;
     if (distance <= most && (distance <= HOMOPHONE || !brief)
         && !of_one_root(entry_words(e), a->key))
         consider(g, e, trust_in(slot, e, heard) - (most - distance));
+}
+
+/* What no candidate of the slot can have more of: see most_for(). */
+static int most_of_any(const struct hearing_slot *slot, const struct asked *a)
+{
+    int trust = slot->trust ? (int) slot->trust + SEEN_BONUS * SEEN_MOST : HEARD_TRUST;
+    return trust + (slot->marks ? MARK_BONUS : 0) - a->cost;
 }
 
 static void list_foods(struct hearing *h)
@@ -322,9 +326,12 @@ static void guess_by_sound(struct hearing *h, const struct hearing_slot *slot,
     bool few = !slot->trust && !slot->sure;
     if (few && !h->foods_known)
         list_foods(h);
-    for (size_t i = 0; i < (few ? h->foods.count : count); i++) {
+    const int most = most_of_any(slot, a);
+    for (size_t i = 0; most >= 0 && i < (few ? h->foods.count : count); i++) {
         const struct pronounced *p = &all[few ? h->foods.at[i] : i];
-        if (unit_set_has(&slot->expects, p->tag))
+        const struct sounding as = {ref_text(&p->sounds), p->letters};
+        if (unit_set_has(&slot->expects, p->tag)
+            && sounds_may_be_near(&a->as, &as, (unsigned) most))
             guess_candidate(h, slot, a, p, g);
     }
 }
@@ -419,8 +426,10 @@ static void hear_slot(struct hearing *h, const struct sentence_units *u, struct 
     if (known && (!fits || s->end - s->begin > 1 || slot->again || slot->sure)) {
         consider(g, known, -100 - (int) (s->end - s->begin));
     } else if (!fits && !slot->nouns && !slot->always && s->doubtful) {
-        if (!s->asked.sounds.length)
-            s->asked.sounds = sounds_of(h, s->asked.key);
+        if (!s->asked.as.sounds.length) {
+            s->asked.as.sounds = sounds_of(h, s->asked.key);
+            s->asked.as.letters = sound_letters(s->asked.as.sounds);
+        }
         guess_by_sound(h, slot, &s->asked, g);
     }
 }

@@ -91,20 +91,6 @@ static unsigned slips(const struct sounds *s, struct text a, struct text b, unsi
     return row[b.length];
 }
 
-bool sound_lengths_near(size_t a, size_t b, unsigned most)
-{
-    size_t longer = a > b ? a : b, shorter = a > b ? b : a;
-    return shorter && longer <= SOUNDS_MOST && (longer - shorter) * LOST_FAINT <= most * longer;
-}
-
-static uint64_t letters_of(struct text t)
-{
-    uint64_t letters = 0; /* those of either case are apart: 64 is between them */
-    for (size_t i = 0; i < t.length; i++)
-        letters |= (uint64_t) 1 << ((unsigned char) t.at[i] & 63);
-    return letters;
-}
-
 static unsigned count_bits(uint64_t bits)
 {
     unsigned count = 0;
@@ -114,17 +100,28 @@ static unsigned count_bits(uint64_t bits)
 }
 
 /* What the slips come to at least: each sound that the other one lacks is one. */
-static unsigned slips_least(struct text a, struct text b)
+static unsigned slips_least(uint64_t a, uint64_t b)
 {
-    uint64_t of_a = letters_of(a), of_b = letters_of(b);
-    unsigned lacks_b = count_bits(of_a & ~of_b), lacks_a = count_bits(of_b & ~of_a);
+    unsigned lacks_b = count_bits(a & ~b), lacks_a = count_bits(b & ~a);
     return (lacks_a > lacks_b ? lacks_a : lacks_b) * SLIP_NEAR;
+}
+
+bool sounds_may_be_near(const struct sounding *a, const struct sounding *b, unsigned most)
+{
+    size_t longer = a->sounds.length, shorter = b->sounds.length;
+    if (longer < shorter) {
+        longer = b->sounds.length;
+        shorter = a->sounds.length;
+    }
+    return shorter && longer <= SOUNDS_MOST && (longer - shorter) * LOST_FAINT <= most * longer
+           && slips_least(a->letters, b->letters) <= most * longer;
 }
 
 unsigned sound_distance(const struct sounds *s, struct text a, struct text b, unsigned most)
 {
+    const struct sounding x = {a, sound_letters(a)}, y = {b, sound_letters(b)};
     unsigned longer = (unsigned) (a.length > b.length ? a.length : b.length);
-    if (!sound_lengths_near(a.length, b.length, most) || slips_least(a, b) > most * longer)
+    if (!sounds_may_be_near(&x, &y, most))
         return most + 1;
     unsigned n = slips(s, a, b, most * longer);
     return n > most * longer ? most + 1 : n / longer;

@@ -32,12 +32,17 @@ static inline bool text_is(struct text t, const char *string)
 {
     return text_equal(t, (struct text){string, strlen(string)});
 }
-/* One of 64 bits by which two texts differ, most often, without a look at all their letters. */
-static inline uint64_t text_shape(struct text t)
+/* A number below 64 by which two texts differ, most often, without a look at all their letters; and
+ * the bit of that number. */
+static inline unsigned char text_shape_number(struct text t)
 {
     unsigned first = t.length ? (unsigned char) t.at[0] : 0;
     unsigned last = t.length ? (unsigned char) t.at[t.length - 1] : 0;
-    return (uint64_t) 1 << ((first * 5 + last * 11 + (unsigned) t.length * 3) & 63);
+    return (unsigned char) ((first * 5 + last * 11 + (unsigned) t.length * 3) & 63);
+}
+static inline uint64_t text_shape(struct text t)
+{
+    return (uint64_t) 1 << text_shape_number(t);
 }
 /* For hash tables, in memory or built in; the same on every machine of one byte order. */
 size_t text_hash(struct text t);

@@ -147,7 +147,7 @@ static size_t said_at(const struct sayings *list, const struct saying_set *set,
                       const struct recording *r, size_t i, size_t last)
 {
     const struct word *w = &r->words.at[i];
-    uint64_t key = text_shape(w->key), value = w->entry ? text_shape(entry_value(w->entry)) : 0;
+    uint64_t key = word_shape(w), value = w->entry ? entry_shape(w->entry) : 0;
     for (size_t n = set->first; n < set->end; n++) {
         const struct saying *s = &list->all.at[n];
         size_t end = s->count && may_begin(s, w, key, value) ? said_from(s, r, 0, i, last) : 0;

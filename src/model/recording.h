@@ -67,16 +67,23 @@ struct word {
     bool pause : 1;       /* a silence or a sound tag ("[Music]") stands before it */
     bool filler : 1;      /* "um", "you know", a false start: no rule sees it */
     bool begins : 1;      /* a longer entry of the lexicon begins with it */
+    unsigned char shape;  /* text_shape_number(key) */
     unsigned short scope; /* enum scope bits: what a phrase around it makes of it */
     const struct entry *alone; /* the likeliest reading of the word by itself; NULL: it has none */
     const struct entry
         *readings; /* all readings of the words, the likeliest first; NULL for an unknown word */
     const struct entry
         *entry; /* the lexicon's reading (borrowed from the pack); NULL for an unknown word */
-    struct ratio number;  /* the value of a word of digits ("2.5", "1/2", "½"); none otherwise */
+    struct ratio number; /* the value of a word of digits ("2.5", "1/2", "½"); none otherwise */
     const struct entry *heard_as; /* what a misheard word was read as, else NULL */
     const struct entry *heard_or; /* another reading as likely: then neither was applied */
 };
+
+/* The bit of its key's shape. */
+static inline uint64_t word_shape(const struct word *w)
+{
+    return (uint64_t) 1 << w->shape;
+}
 
 /* What is said in a scope is not done here and now, or is done in a special way. */
 enum scope {

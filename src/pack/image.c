@@ -82,6 +82,7 @@ static void put_entry(struct maker *m, struct entry *e, const struct listing *fr
     e->line = from->line;
     e->tag = from->tag;
     e->words_count = from->words_count;
+    e->value_shape = text_shape_number(from->value.at ? from->value : TEXT_EMPTY);
 }
 
 static void put_entries(struct maker *m, struct image *out)

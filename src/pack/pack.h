@@ -55,6 +55,7 @@ struct entry {
     unsigned line;     /* where it was listed */
     unsigned char tag; /* enum tag */
     unsigned char words_count;
+    unsigned char value_shape; /* text_shape_number() of its value */
 };
 
 /* As it was listed or inflected, folded: "soy sauce", "chopped". */
@@ -67,6 +68,10 @@ static inline struct text entry_words(const struct entry *e)
 static inline struct text entry_value(const struct entry *e)
 {
     return ref_text(&e->value_at);
+}
+static inline uint64_t entry_shape(const struct entry *e)
+{
+    return (uint64_t) 1 << e->value_shape;
 }
 /* The listed form, not folded, not inflected: "crème fraîche". */
 static inline struct text entry_shown(const struct entry *e)

@@ -126,12 +126,12 @@ static void look_at(struct sentence_units *u, const struct recording *r, size_t 
         return;
     u->known[n] = true;
     u->tags[n] = (struct unit_set){{0}};
-    u->words[n] = text_shape(w->key);
+    u->words[n] = word_shape(w);
     u->values[n] = 0;
     unit_set_add(&u->tags[n], w->tag);
     for (const struct entry *e = w->entry; e; e = entry_next(e)) {
         unit_set_add(&u->tags[n], e->tag);
-        u->values[n] |= text_shape(entry_value(e));
+        u->values[n] |= entry_shape(e);
     }
     u->beside[n] = (struct unit_set){{0}};
     fits_find(u->fits, w, true, &u->beside[n]);
@@ -161,10 +161,8 @@ void units_make(struct sentence_units *u, const struct recording *r, const struc
     }
 }
 
-static bool has_text(const token_texts *list, uint64_t shapes, struct text t)
+static bool has_text(const token_texts *list, struct text t)
 {
-    if (!shapes || !(shapes & text_shape(t)))
-        return false;
     for (size_t i = 0; i < list->count; i++)
         if (text_equal(list->at[i], t))
             return true;
@@ -173,13 +171,14 @@ static bool has_text(const token_texts *list, uint64_t shapes, struct text t)
 
 bool token_fits(const struct token *t, const struct word *w, bool any_reading)
 {
-    if (unit_set_has(&t->tags, w->tag) || has_text(&t->words, t->word_shapes, w->key))
+    if (unit_set_has(&t->tags, w->tag)
+        || (t->word_shapes & word_shape(w) && has_text(&t->words, w->key)))
         return true;
     if (!any_reading && !t->value_shapes)
         return false;
     for (const struct entry *e = w->entry; e; e = any_reading ? entry_next(e) : NULL)
         if ((any_reading && unit_set_has(&t->tags, e->tag))
-            || has_text(&t->values, t->value_shapes, entry_value(e)))
+            || (t->value_shapes & entry_shape(e) && has_text(&t->values, entry_value(e))))
             return true;
     return false;
 }

@@ -19,6 +19,7 @@ void word_look_up(struct word *w, const struct pack *k)
     bool begins;
     w->alone = pack_find(k, w->key, &begins);
     w->begins = begins;
+    w->shape = text_shape_number(w->key);
 }
 
 /* "The neighbour's": an owner is what the word without it is. */

@@ -93,13 +93,10 @@ bool say_action(struct writer *w, struct text action, bool own)
     const struct table *t = pack_table(w->b->k, "step-words");
     if (!t)
         return false;
-    size_t kind = table_column(t, "kind"), key = table_column(t, "key"),
-           text = table_column(t, "text");
-    for (size_t row = 0; row < t->rows; row++) {
-        struct text name = table_cell(t, row, key);
-        if (text_is(table_cell(t, row, kind), "template")
-            && ((!own && text_is(name, "*")) || text_equal(name, action))
-            && try_template(w, table_cell(t, row, text), action))
+    for (size_t row = table_find(t, TEXT_OF("template")); row < t->rows; row = table_next(t, row)) {
+        struct text name = table_cell(t, row, STEP_KEY);
+        if (((!own && text_is(name, "*")) || text_equal(name, action))
+            && try_template(w, table_cell(t, row, STEP_TEXT), action))
             return true;
     }
     return false;

@@ -11,14 +11,7 @@
 struct text step_text(const struct pack *k, const char *kind, struct text key)
 {
     const struct table *t = pack_table(k, "step-words");
-    if (!t)
-        return TEXT_EMPTY;
-    size_t kinds = table_column(t, "kind"), name = table_column(t, "key"),
-           text = table_column(t, "text");
-    for (size_t row = 0; row < t->rows; row++)
-        if (text_is(table_cell(t, row, kinds), kind) && text_equal(table_cell(t, row, name), key))
-            return table_cell(t, row, text);
-    return TEXT_EMPTY;
+    return t ? table_cell(t, table_find_pair(t, text_from(kind), key), STEP_TEXT) : TEXT_EMPTY;
 }
 
 struct text step_word(const struct pack *k, const char *key)

@@ -34,19 +34,64 @@ static bool begins_set(const struct table *t, size_t row, struct problems *p)
 }
 
 /* The row joins the set before it, or begins one. */
-static void join_set(struct sayings *list, struct arena *a, const struct saying *s)
+static bool join_set(struct sayings *list, struct arena *a, struct saying *s, struct problems *p,
+                     struct place at)
 {
     size_t row = list->all.count - 1;
     struct saying_set *set = list->sets.count ? &list->sets.at[list->sets.count - 1] : NULL;
     if (!set || !text_equal(set->name, s->set)) {
+        if (list->sets.count == FITS_MOST)
+            return problem(p, at, "there are at most %d sets", FITS_MOST);
         set = LIST_ADD(a, &list->sets);
         *set = (struct saying_set){.name = s->set, .first = row};
     }
+    s->number = list->sets.count - 1;
     set->end = row + 1;
     set->anything |= s->gap[0];
-    unit_set_join(&set->begins.tags, &s->tokens[0].tags);
-    set->begins.word_shapes |= s->tokens[0].word_shapes;
-    set->begins.value_shapes |= s->tokens[0].value_shapes;
+    fits_add(&list->begins, a, &s->tokens[0], (unsigned char) s->number);
+    return true;
+}
+
+/* The sets that a word may begin. A token also takes the whole entry that the word is in. */
+static struct unit_set sets_from(const struct sayings *list, const struct recording *r, size_t i)
+{
+    struct unit_set sets = {{0}};
+    fits_find(&list->begins, &r->words.at[i], false, &sets);
+    while (r->words.at[i].tag == TAG_INSIDE && i + 1 < r->words.count)
+        fits_find(&list->begins, &r->words.at[++i], false, &sets);
+    return sets;
+}
+
+static void find_places(struct sayings *list, struct arena *a, const struct recording *r)
+{
+    struct unit_set always = {{0}};
+    for (size_t n = 0; n < list->sets.count; n++)
+        if (list->sets.at[n].anything)
+            unit_set_add(&always, (unsigned char) n);
+    for (size_t i = 0; i < r->words.count; i++) {
+        struct unit_set sets = sets_from(list, r, i);
+        unit_set_join(&sets, &always);
+        for (int n = unit_set_next(&sets, 0); n >= 0; n = unit_set_next(&sets, n + 1))
+            *LIST_ADD(a, &list->sets.at[n].places) = (unsigned) i;
+    }
+}
+
+bool sayings_load(struct sayings *list, struct arena *a, const struct pack *k,
+                  const struct recording *r, struct problems *p)
+{
+    const struct table *t = pack_table(k, "check-words");
+    list->table = t;
+    if (t)
+        LIST_RESERVE(a, &list->all, t->rows);
+    for (size_t row = 0; t && row < t->rows; row++) {
+        struct saying *s = LIST_ADD(a, &list->all);
+        if (!begins_set(t, row, p) || !saying_read(s, a, t, row, p))
+            return false;
+        if (!join_set(list, a, s, p, (struct place){t->file, t->lines[row], 0}))
+            return false;
+    }
+    find_places(list, a, r);
+    return true;
 }
 
 /* The word after the one that a token takes, or after the entry that it takes; `i` itself where it
@@ -59,104 +104,6 @@ static size_t step_over(const struct token *t, const struct recording *r, size_t
     while (end < last && r->words.at[end].tag == TAG_INSIDE)
         end++;
     return end > i && token_fits(t, &r->words.at[end], false) ? end + 1 : i;
-}
-
-static void set_bit(uint64_t *bits, size_t n)
-{
-    bits[n / 64] |= (uint64_t) 1 << (n % 64);
-}
-
-static bool has_bit(const uint64_t *bits, size_t n)
-{
-    return bits[n / 64] >> (n % 64) & 1;
-}
-
-/* Whether the shapes of the word, or of its entry's last one, allow the token at all; most do not.
- */
-static bool may_fit(const struct token *t, const struct recording *r, const size_t ends[2],
-                    const uint64_t shapes[2][2])
-{
-    for (size_t n = 0; n < 2; n++)
-        if (unit_set_has(&t->tags, r->words.at[ends[n]].tag)
-            || (t->word_shapes & shapes[n][0]) | (t->value_shapes & shapes[n][1]))
-            return true;
-    return false;
-}
-
-static size_t entry_last(const struct recording *r, size_t i)
-{
-    while (i + 1 < r->words.count && r->words.at[i].tag == TAG_INSIDE)
-        i++;
-    return i;
-}
-
-/* The bits of a word that was not met before. */
-static uint64_t *look_at_word(const struct sayings *list, const struct recording *r, size_t i)
-{
-    const size_t last = r->words.count - 1, ends[2] = {i, entry_last(r, i)};
-    uint64_t *bits = arena_alloc(r->arena, (list->row_words + list->set_words) * sizeof *bits),
-             shapes[2][2];
-    for (size_t n = 0; n < 2; n++) {
-        const struct word *w = &r->words.at[ends[n]];
-        shapes[n][0] = text_shape(w->key);
-        shapes[n][1] = w->entry ? text_shape(entry_value(w->entry)) : 0;
-    }
-    for (size_t n = 0; n < list->sets.count; n++) {
-        const struct saying_set *set = &list->sets.at[n];
-        bool fits = may_fit(&set->begins, r, ends, (const uint64_t(*)[2]) shapes);
-        for (size_t row = set->first; row < set->end && (fits || set->anything); row++) {
-            const struct saying *said = &list->all.at[row];
-            const struct token *t = &said->tokens[0];
-            if (!said->gap[0]
-                && !(may_fit(t, r, ends, (const uint64_t(*)[2]) shapes)
-                     && step_over(t, r, i, last) > i))
-                continue;
-            set_bit(bits, row);
-            set_bit(bits + list->row_words, n);
-        }
-    }
-    return bits;
-}
-
-#define WORD_BUCKETS 1024
-
-static void list_words(struct sayings *list, struct arena *a, const struct recording *r)
-{
-    struct saying_word **buckets = arena_alloc(a, WORD_BUCKETS * sizeof(struct saying_word *));
-    list->row_words = list->all.count / 64 + 1;
-    list->set_words = list->sets.count / 64 + 1;
-    list->opens = arena_alloc(a, (r->words.count + 1) * sizeof *list->opens);
-    for (size_t i = 0; i < r->words.count; i++) {
-        const struct word *w = &r->words.at[i];
-        const struct entry *whole = r->words.at[entry_last(r, i)].entry;
-        struct saying_word **at = &buckets[text_hash(w->key) % WORD_BUCKETS];
-        while (*at
-               && ((*at)->tag != w->tag || (*at)->entry != w->entry || (*at)->whole != whole
-                   || !text_equal((*at)->key, w->key)))
-            at = &(*at)->next;
-        if (!*at) {
-            *at = arena_alloc(a, sizeof **at);
-            **at = (struct saying_word){w->key, w->entry, whole, w->tag, look_at_word(list, r, i),
-                                        NULL};
-        }
-        list->opens[i] = (*at)->bits;
-    }
-}
-
-bool sayings_load(struct sayings *list, struct arena *a, const struct pack *k,
-                  const struct recording *r, struct problems *p)
-{
-    const struct table *t = pack_table(k, "check-words");
-    if (t)
-        LIST_RESERVE(a, &list->all, t->rows);
-    for (size_t row = 0; t && row < t->rows; row++) {
-        struct saying *s = LIST_ADD(a, &list->all);
-        if (!begins_set(t, row, p) || !saying_read(s, a, t, row, p))
-            return false;
-        join_set(list, a, s);
-    }
-    list_words(list, a, r);
-    return true;
 }
 
 /* The word after the saying's rest, from token `n` on; 0 where it is not said at word `i`. */
@@ -181,25 +128,47 @@ static size_t said_from(const struct saying *s, const struct recording *r, size_
     return next > i ? said_from(s, r, n + 1, next, last) : 0;
 }
 
+/* Whether the word can fit the row's first place; most cannot. */
+static bool may_begin(const struct saying *s, const struct word *w, uint64_t key, uint64_t value)
+{
+    const struct token *t = &s->tokens[0];
+    return s->gap[0] || w->tag == TAG_INSIDE || unit_set_has(&t->tags, w->tag)
+           || (t->word_shapes & key) | (t->value_shapes & value);
+}
+
 static const struct saying_set *set_named(const struct sayings *list, const char *name)
 {
-    const struct text set = text_from(name);
-    for (size_t i = 0; i < list->sets.count; i++)
-        if (text_equal(list->sets.at[i].name, set))
-            return &list->sets.at[i];
-    return NULL;
+    size_t row = list->table ? table_find(list->table, text_from(name)) : list->all.count;
+    return row < list->all.count ? &list->sets.at[list->all.at[row].number] : NULL;
 }
 
 /* The word after what the set says at word `i`; 0 where it says nothing there. */
 static size_t said_at(const struct sayings *list, const struct saying_set *set,
                       const struct recording *r, size_t i, size_t last)
 {
+    const struct word *w = &r->words.at[i];
+    uint64_t key = word_shape(w), value = w->entry ? entry_shape(w->entry) : 0;
     for (size_t n = set->first; n < set->end; n++) {
-        size_t end = has_bit(list->opens[i], n) ? said_from(&list->all.at[n], r, 0, i, last) : 0;
+        const struct saying *s = &list->all.at[n];
+        size_t end = s->count && may_begin(s, w, key, value) ? said_from(s, r, 0, i, last) : 0;
         if (end)
             return end;
     }
     return 0;
+}
+
+/* The first of the set's places at or after the word. */
+static size_t place_from(const struct saying_set *set, size_t word)
+{
+    size_t low = 0, high = set->places.count;
+    while (low < high) {
+        size_t middle = low + (high - low) / 2;
+        if (set->places.at[middle] < word)
+            low = middle + 1;
+        else
+            high = middle;
+    }
+    return low;
 }
 
 bool said_find(const struct sayings *list, const struct recording *r, const char *set,
@@ -208,10 +177,11 @@ bool said_find(const struct sayings *list, const struct recording *r, const char
     const struct saying_set *s = set_named(list, set);
     if (!s || within.first > within.last || within.last >= r->words.count)
         return false;
-    const size_t n = (size_t) (s - list->sets.at);
-    for (size_t i = within.first; i <= within.last; i++) {
-        size_t end =
-            has_bit(list->opens[i] + list->row_words, n) ? said_at(list, s, r, i, within.last) : 0;
+    for (size_t n = place_from(s, within.first); n < s->places.count; n++) {
+        size_t i = s->places.at[n];
+        if (i > within.last)
+            return false;
+        size_t end = said_at(list, s, r, i, within.last);
         if (end) {
             *where = (struct span){i, end - 1};
             return true;

@@ -6,44 +6,34 @@
 
 #include "model/recording.h"
 #include "pack/pack.h"
-#include "tag/slot.h"
+#include "tag/fits.h"
 
 #define SAYING_TOKENS 10
 
 /* "i've|i set|put * out": tokens as in hearing.tsv; `*` lets up to GAP_WORDS words pass. */
 struct saying {
     struct text set;
+    size_t number; /* the set's */
     struct token tokens[SAYING_TOKENS];
     bool gap[SAYING_TOKENS];
     size_t count;
 };
 #define GAP_WORDS 4
 
-/* Rows [first, end) of the table, and what any of them may begin with: most words are refused by
- * that alone. */
+/* Rows [first, end) of the table, and the words of the recording that one of them may begin with,
+ * so that a look for the set passes over all others. */
 struct saying_set {
     struct text name;
     size_t first, end;
-    struct token begins;
-    bool anything; /* one begins with a gap */
-};
-
-/* What may begin at a word: a bit for each row, `row_words` of them, then one for each set. It
- * depends on nothing but the word, and in an entry of several words on its last one; so each word
- * of the language is looked at once, however often it is said. */
-struct saying_word {
-    struct text key;
-    const struct entry *entry, *whole; /* of the word, and of the last one of its entry */
-    unsigned char tag;
-    uint64_t *bits;
-    struct saying_word *next;
+    bool anything;         /* one begins with a gap */
+    LIST(unsigned) places; /* word numbers, ascending */
 };
 
 struct sayings {
-    LIST(struct saying) all;
+    const struct table *table; /* borrowed; NULL: the pack has none */
+    LIST(struct saying) all;   /* by its rows */
     LIST(struct saying_set) sets;
-    const uint64_t **opens; /* of each word of the recording: bits, see saying_word */
-    size_t row_words, set_words;
+    struct fits begins; /* which sets a word may begin, by the set's number */
 };
 
 /* Reads the pack's table, for one recording; false with a problem where a row is wrong. Arena. */

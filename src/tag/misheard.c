@@ -725,7 +725,7 @@ static void hear_long(struct hearing *h, struct sentence_units *u, size_t begin,
     const struct pronounced *all = pack_pronounced(h->ear->k, &count);
     const struct entry *entries = pack_entries(h->ear->k, &count);
     struct text key = joined_key(h, u->first[begin], u->last[end - 1], room),
-                sounds = ear_sound(h->ear, h->r->arena, key);
+                sounds = sounds_of(h, key);
     for (uint32_t i = ear_long_find(h->ear, sounds); i; i = h->ear->long_next[i - 1]) {
         struct text name = ref_text(&all[i - 1].sounds);
         unsigned distance = sound_distance(&h->ear->sounds, sounds, name, LONG_TRUST);
@@ -741,10 +741,14 @@ static void hear_long_names(struct hearing *h, const struct sentence *s)
 {
     struct sentence_units u;
     units_make(&u, h->r, s, &h->ear->beside);
-    for (size_t i = 0; i < u.count; i++)
+    for (size_t i = 0; i < u.count; i++) {
+        const struct word *w = &h->r->words.at[u.last[i]];
+        if (w->tag != TAG_OTHER && !small(w))
+            continue;
         for (size_t end = i + 2; end <= u.count && end <= i + JOINED_WORDS; end++)
             if (plain_talk(h, &u, i, end))
                 hear_long(h, &u, i, end);
+    }
 }
 
 static bool beside_food(const struct hearing *h, const struct sentence *s, size_t i)

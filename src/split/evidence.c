@@ -22,6 +22,8 @@
 #define CLOSED_SENTENCES 8
 #define LINES_SENTENCES 10
 #define TASTE_SENTENCES 12
+#define UNITS_SENTENCES 3
+#define UNITS_MOST 4
 /* A thing named longer ago than so many sentences is far. */
 #define NEAR_LINK 10
 /* No more than this counts. */
@@ -80,6 +82,8 @@ struct sums {
     double cooking, lines, closes, early, late, sweet, savory;
     size_t quiet; /* sentences without cooking */
     bool vessel;
+    struct affinity about;
+    double units;
 };
 
 static struct sums sum(const struct feature *f, size_t first, size_t end)
@@ -93,6 +97,8 @@ static struct sums sum(const struct feature *f, size_t first, size_t end)
         s.late += (double) f[i].late + f[i].finished;
         s.sweet += f[i].sweet;
         s.savory += f[i].savory;
+        affinity_join(&s.about, &f[i].about);
+        s.units += (double) f[i].units;
         s.quiet += f[i].cooking <= 0;
         s.vessel |= f[i].vessel;
     }
@@ -176,6 +182,7 @@ static void find_words(const struct talk *t, size_t i, double *x)
     x[FIRST_THE] = here->beginning == OF_THE;
     x[FIRST_ME] = here->beginning == OF_ME;
     x[FIRST_DEPENDENT] = here->beginning == OF_DEPENDENT;
+    x[FIRST_ACTION] = here->beginning == OF_ACTION;
     x[VESSEL] = sum_after(t, i, SOON_SENTENCES).vessel;
     x[VESSEL_FIRST] = here->vessel_first;
     x[OTHER_BOWL] = here->other_bowl;
@@ -190,6 +197,7 @@ static void find_cooking(const struct talk *t, size_t i, double *x)
     const struct sums near = sum_before(t, i, NEAR_SENTENCES),
                       before = sum_before(t, i, PHASE_SENTENCES),
                       next = sum_after(t, i, PHASE_SENTENCES),
+                      soon = sum_after(t, i, NEAR_SENTENCES),
                       long_before = sum_before(t, i, TASTE_SENTENCES),
                       long_next = sum_after(t, i, TASTE_SENTENCES);
     x[COOKING_NEXT] = fmin(sum_after(t, i, NEAR_SENTENCES).cooking, COOKING_MOST);
@@ -198,11 +206,14 @@ static void find_cooking(const struct talk *t, size_t i, double *x)
     x[LINES_NEXT] = fmin(sum_after(t, i, LINES_SENTENCES).lines, LINES_MOST);
     x[LINES_BEFORE] = fmin(before.lines, LATER_MOST);
     x[LINES_HERE] = fmin((double) t->f[i].lines, PHASE_MOST);
+    x[UNITS_BEFORE] = fmin(sum_before(t, i, UNITS_SENTENCES).units, UNITS_MOST);
+    x[MAIN_FIRST] = t->f[i].main_first;
     x[TALK_BEFORE] = (double) near.quiet;
     x[TIMED] = before_timed(t->f, i);
     x[EARLY_BEFORE] = fmin(before.early, PHASE_MOST);
     x[EARLY_NEXT] = fmin(next.early, PHASE_MOST);
     x[LATE_BEFORE] = fmin(before.late, PHASE_MOST);
+    x[GOES_WITH] = affinity_between(&near.about, &soon.about);
     x[TASTE] = fabs(taste(&long_next) - taste(&long_before));
 }
 
@@ -223,6 +234,7 @@ static void find_things(const struct talk *t, size_t i, double *x)
     x[FAR_LATER] = fmin(later.far, LATER_MOST);
     x[AGAIN_LATER] = fmin(later.again, AGAIN_MOST);
     x[FIRST_NEW] = tells && !known && !first->part;
+    x[FIRST_PART] = first && first->part && !first->dish;
     x[FIRST_NEAR] = known && i - first->before <= NEAR_LINK;
     x[FIRST_FAR] = known && i - first->before > NEAR_LINK;
     x[LINKS] = fmin(t->chains[i], LINKS_MOST);

@@ -9,6 +9,10 @@
 #include "split/turn.h"
 
 #define COOKING_MOST 4.0
+/* What a dish is made of, and not what it is seasoned with. */
+#define MAIN_MARKS                                                                           \
+    (MARK_OF(poultry) | MARK_OF(ground) | MARK_OF(meat) | MARK_OF(fish) | MARK_OF(shellfish) \
+     | MARK_OF(produce) | MARK_OF(flour))
 /* A sentence of so many words or more counts whole. */
 #define WHOLE_WORDS 10.0
 #define ACTION_COOKING 0.6
@@ -20,8 +24,11 @@ static void add_mention(struct feature *f, const struct entry *e, bool fresh)
 {
     if (f->mentions_count == MENTIONS_MOST)
         return;
-    f->mentions[f->mentions_count++] =
-        (struct mention){entry_value(e), e->marks, fresh, e->tag != TAG_FOOD, 0};
+    f->mentions[f->mentions_count++] = (struct mention){.kind = entry_value(e),
+                                                        .marks = e->marks,
+                                                        .fresh = fresh,
+                                                        .dish = e->tag == TAG_DISH,
+                                                        .part = e->tag != TAG_FOOD};
     f->sweet += e->marks & MARK_OF(sweet) ? 1 : 0;
     f->savory += e->marks & MARK_OF(savory) ? 1 : 0;
 }
@@ -136,6 +143,35 @@ static void count_actions(const struct recording *r, const struct sentence *s, s
     }
 }
 
+/* Measures, and whether the first food is a main one. */
+static void read_foods(const struct recording *r, const struct sentence *s, struct feature *f)
+{
+    size_t foods = 0;
+    for (size_t i = s->first; i <= s->last; i++) {
+        const struct word *w = &r->words.at[i];
+        f->units += w->tag == TAG_UNIT || w->tag == TAG_COUNTER;
+        if (w->tag == TAG_FOOD && w->entry && foods++ == 0)
+            f->main_first = (w->entry->marks & MAIN_MARKS) != 0;
+    }
+}
+
+/* What it is about: what it names, and what is done. */
+static void find_about(const struct recording *r, const struct sentence *s, const struct table *t,
+                       struct feature *f)
+{
+    for (size_t i = s->first; i <= s->last; i++) {
+        const struct word *w = &r->words.at[i];
+        if (!w->entry)
+            continue;
+        if (w->tag == TAG_ACTION && !(w->scope & SCOPE_NOT_DONE))
+            affinity_add(&f->about, t, "to ", entry_value(w->entry));
+        else if (w->tag == TAG_VESSEL)
+            affinity_add(&f->about, t, "in ", entry_value(w->entry));
+    }
+    for (size_t n = 0; n < f->mentions_count; n++)
+        affinity_add(&f->about, t, "", f->mentions[n].kind);
+}
+
 static void read_sentence(const struct recording *r, const struct sentence *s, struct feature *f)
 {
     f->opening_title = f->closing_title = f->bare_title = f->told_title = (struct span){1, 0};
@@ -158,6 +194,7 @@ static void read_sentence(const struct recording *r, const struct sentence *s, s
     }
     add_parts(r, s, f);
     read_turn(r, s, f);
+    read_foods(r, s, f);
     count_actions(r, s, f);
     if (f->cooking > COOKING_MOST)
         f->cooking = COOKING_MOST;
@@ -175,11 +212,14 @@ static size_t named_before(const struct feature *f, size_t i, struct text kind)
     return i;
 }
 
-struct feature *features_make(const struct recording *r)
+struct feature *features_make(const struct recording *r, const struct pack *k)
 {
+    const struct table *goes_with = pack_table(k, "goes-with");
     struct feature *f = arena_alloc(r->arena, (r->sentences.count + 1) * sizeof *f);
-    for (size_t i = 0; i < r->sentences.count; i++)
+    for (size_t i = 0; i < r->sentences.count; i++) {
         read_sentence(r, &r->sentences.at[i], &f[i]);
+        find_about(r, &r->sentences.at[i], goes_with, &f[i]);
+    }
     for (size_t i = 0; i < r->sentences.count; i++)
         settle_name(r, f, i);
     for (size_t i = 0; i < r->sentences.count; i++)

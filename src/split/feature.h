@@ -5,12 +5,14 @@
 
 #include "model/recording.h"
 #include "pack/pack.h"
+#include "split/affinity.h"
 
 /* A food, a part of a dish or a dish's word that a sentence names. */
 struct mention {
     struct text kind; /* the entry's value: the same for "scallion" and "spring onion" */
     uint64_t marks;
     bool fresh;    /* with an amount, or "another": it goes in here */
+    bool dish;     /* a dish's word: "stew" */
     bool part;     /* no food: "the sauce", "the dough", "the stew" */
     size_t before; /* the sentence that named it last, its own number when none did lately */
 };
@@ -20,7 +22,7 @@ struct mention {
 #define MENTIONS_MOST 12
 
 /* What a sentence begins with. */
-enum beginning { OF_OTHER, OF_THE, OF_ME, OF_DEPENDENT };
+enum beginning { OF_OTHER, OF_THE, OF_ME, OF_ACTION, OF_DEPENDENT };
 
 struct feature {
     double weight;        /* of its length: short cries and answers are half a sentence or less */
@@ -50,14 +52,17 @@ struct feature {
     struct span told_title; /* less sure than those */
     struct mention mentions[MENTIONS_MOST];
     size_t mentions_count;
+    size_t units;    /* cups, spoons, cloves */
+    bool main_first; /* its first food is a main one: meat, fish, a vegetable */
     size_t lines;    /* foods with an amount */
     size_t measured; /* of these, by spoon, cup, weight: not "four jars of cinnamon" on a shelf */
     size_t actions;
-    size_t early, late;  /* of these, such as a dish begins with, or ends with */
-    float sweet, savory; /* how many foods are found in desserts only, and in none */
+    size_t early, late;    /* of these, such as a dish begins with, or ends with */
+    struct affinity about; /* its foods and what is done */
+    float sweet, savory;   /* how many foods are found in desserts only, and in none */
 };
 
 /* One feature a sentence; arena. */
-struct feature *features_make(const struct recording *r);
+struct feature *features_make(const struct recording *r, const struct pack *k);
 
 #endif

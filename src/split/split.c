@@ -45,12 +45,11 @@ static void make_dishes(struct recording *r, const struct feature *f, struct str
 
 bool split_dishes(struct recording *r, const struct pack *k, struct problems *p)
 {
-    (void) k;
     (void) p;
     size_t count = r->sentences.count;
     if (!count)
         return true;
-    struct feature *f = features_make(r);
+    struct feature *f = features_make(r, k);
     if (r->one_dish) {
         const struct stretch all = {.last = count - 1};
         const size_t dish = 0;

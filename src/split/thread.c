@@ -10,19 +10,18 @@
 
 /* Scores of a sentence, in the units of border.def. */
 #define CHAT_INSIDE 0.18     /* a sentence without cooking inside a dish */
-#define COOKING_OUTSIDE 0.55 /* for each unit of cooking left outside */
+#define COOKING_OUTSIDE 0.56 /* for each unit of cooking left outside */
 #define FAREWELL_COST 0.12   /* a sentence of talk after the dish was named */
 #define CLOSE_CLEAR 2.70     /* a closing phrase that is no mere hint */
 #define AFTER_CLOSE 1.56     /* a dish begins after another was closed */
-#define CLOSE_INSIDE 0.30    /* a closing phrase that closes nothing */
-#define ASIDE_COST 3.11      /* talk begins inside a dish that goes on after it */
+#define ASIDE_COST 2.08      /* talk begins inside a dish that goes on after it */
 #define ASIDE_TALK 0.10      /* each sentence of it */
-#define RENAMED_COST 4.27    /* a dish gets a second name that has nothing of the first */
+#define RENAMED_COST 4.76    /* a dish gets a second name that has nothing of the first */
 #define BACK_COST 1.68       /* a dish that was left goes on */
-#define BACK_LEAST (-4.50)   /* what must speak for it, so that it is looked at */
+#define BACK_LEAST (-6.00)   /* what must speak for it, so that it is looked at */
 #define BACK_LINK 1.01       /* for each of its things spoken of, and each not of the other dish */
-#define NEW_LINK 0.90        /* a dish begins, and a thing of the one that was on is spoken of */
-#define NEW_OTHER 0.25       /* ... a thing of another one */
+#define NEW_LINK 0.58        /* a dish begins, and a thing of the one that was on is spoken of */
+#define NEW_OTHER 0.04       /* ... a thing of another one */
 #define LINKS_MOST 6.94
 #define PLAIN_LINK 0.02  /* salt, water, oil, spice: every dish has them */
 #define COMMON_LINK 0.25 /* milk, eggs, flour */
@@ -38,7 +37,9 @@
 #define WAYS_MOST 12
 #define DISHES_KEPT 64
 
-#define TASTE_COST 1.62 /* for each food that is found in desserts only, in a dish of others */
+#define FEW_LINES 3     /* a dish of fewer foods is hardly over ... */
+#define FEW_COST 0.28   /* ... for each that it lacks when another begins */
+#define TASTE_COST 1.75 /* for each food that is found in desserts only, in a dish of others */
 #define TASTE_SURE 2.60 /* ... once it has many more than so many of these */
 
 #define COMMON (MARK_OF(dairy) | MARK_OF(egg) | MARK_OF(flour))
@@ -47,9 +48,10 @@
  * goes on, and talk after which it does not, since its name was said. */
 enum part { OUTSIDE, INSIDE, ASIDE, FAREWELL };
 
-/* How many foods of a dish are found in desserts only, and in no dessert. */
-struct taste {
-    float sweet, savory;
+/* What a dish has so far. */
+struct tally {
+    float sweet, savory; /* foods that are found in desserts only, and in no dessert */
+    float lines;         /* foods with an amount */
 };
 
 /* One of the best ways to understand the sentences so far. */
@@ -59,7 +61,7 @@ struct way {
     double closed; /* how clearly the dish was closed that the farewell takes leave of */
     size_t dishes; /* how many there are */
     const struct segment *at;
-    struct taste tastes[DISHES_KEPT]; /* dish d's is [d % DISHES_KEPT] */
+    struct tally tallies[DISHES_KEPT]; /* dish d's is [d % DISHES_KEPT] */
 };
 
 /* How a way goes on with the next sentence. */
@@ -225,7 +227,7 @@ static double clash(const struct search *x, const struct way *w, size_t i, size_
 {
     if (dish == NO_DISH || dish < first_kept(w))
         return 0;
-    const struct taste *had = &w->tastes[dish % DISHES_KEPT];
+    const struct tally *had = &w->tallies[dish % DISHES_KEPT];
     double all = had->sweet + had->savory + TASTE_SURE;
     return TASTE_COST * (x->f[i].sweet * had->savory + x->f[i].savory * had->sweet) / all;
 }
@@ -236,6 +238,14 @@ static double clash(const struct search *x, const struct way *w, size_t i, size_
 static double after_close(const struct way *w)
 {
     return w->part == FAREWELL ? AFTER_CLOSE * fmin(w->closed / CLOSE_CLEAR, 1) : 0;
+}
+
+/* What speaks against another dish while the one that is on has few foods. */
+static double hardly_begun(const struct way *w, size_t dish)
+{
+    if (dish == NO_DISH || dish < first_kept(w))
+        return 0;
+    return FEW_COST * fmax(FEW_LINES - (double) w->tallies[dish % DISHES_KEPT].lines, 0);
 }
 
 static void begin_new(struct search *x, const struct way *w, size_t i, double inside,
@@ -249,7 +259,7 @@ static void begin_new(struct search *x, const struct way *w, size_t i, double in
                    - NEW_LINK * fmin(of_now, LINKS_MOST)
                    - NEW_OTHER * fmin(all - of_now, LINKS_MOST);
     if (w->part == INSIDE || w->part == ASIDE)
-        score += another_dish(x->count);
+        score += another_dish(x->count) - hardly_begun(w, now);
     begin(x, w, i, w->dishes, score);
 }
 
@@ -272,12 +282,11 @@ static void move_on(struct search *x, const struct way *w, size_t i)
     const struct feature *f = &x->f[i];
     double talk = f->cooking > 0 ? -COOKING_OUTSIDE * f->cooking : 0;
     double inside = f->cooking > 0 ? f->cooking : -CHAT_INSIDE * f->weight;
-    double unclosed = inside - (f->closes >= CLOSE_CLEAR ? CLOSE_INSIDE : 0);
     double named = renaming(x, w, i, w->at->dish) + clash(x, w, i, w->at->dish);
     double links[DISHES_KEPT];
     go_on(x, w, OUTSIDE, talk);
     if (w->part == INSIDE || w->part == ASIDE) {
-        go_on(x, w, INSIDE, unclosed - named);
+        go_on(x, w, INSIDE, inside - named);
         go_on(x, w, ASIDE, talk - (w->part == INSIDE ? ASIDE_COST : 0) - ASIDE_TALK * f->weight);
     }
     if (w->part == FAREWELL)
@@ -289,22 +298,23 @@ static void move_on(struct search *x, const struct way *w, size_t i)
     if (begins || turns)
         count_links(x, w, i, links);
     if (begins)
-        begin_new(x, w, i, unclosed, links);
+        begin_new(x, w, i, inside, links);
     if (turns)
-        go_back(x, w, i, unclosed, links);
+        go_back(x, w, i, inside, links);
 }
 
 /* ---- the search */
 
 /* The dish that sentence `i` goes into has its foods from now on. */
-static void count_tastes(const struct search *x, struct way *w, size_t i, bool begins)
+static void count_up(const struct search *x, struct way *w, size_t i, bool begins)
 {
     size_t dish = w->at->dish;
     if (dish == NO_DISH || w->part != INSIDE)
         return;
-    struct taste *t = &w->tastes[dish % DISHES_KEPT];
+    struct tally *t = &w->tallies[dish % DISHES_KEPT];
     if (begins)
-        *t = (struct taste){0};
+        *t = (struct tally){0};
+    t->lines += (float) x->f[i].lines;
     t->sweet += x->f[i].sweet;
     t->savory += x->f[i].savory;
 }
@@ -322,7 +332,7 @@ static void go_way(const struct search *x, const struct move *m, size_t i, struc
         next->at = s;
         next->dishes += new_dish;
     }
-    count_tastes(x, next, i, new_dish);
+    count_up(x, next, i, new_dish);
 }
 
 /* The best moves become the ways. */

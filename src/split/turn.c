@@ -79,6 +79,8 @@ static enum beginning find_beginning(const struct recording *r, const struct sen
         return OF_THE;
     case TAG_ME:
         return OF_ME;
+    case TAG_ACTION:
+        return OF_ACTION;
     case TAG_IF:
     case TAG_WHEN:
     case TAG_UNTIL:

@@ -1,0 +1,48 @@
+/* split/affinity.c
+ * SPDX-License-Identifier: MIT */
+#include "split/affinity.h"
+
+#include <stdio.h>
+
+#define NUMBERS 1       /* the column */
+#define HUNDREDTH 0.01F /* the table's unit */
+#define KEY_MOST 64
+/* So many things that tell nothing are taken to be there besides. */
+#define UNSURE 2.0
+
+static float read_number(struct text t)
+{
+    int number = 0;
+    bool negative = t.length && *t.at == '-';
+    for (size_t i = negative; i < t.length; i++)
+        number = 10 * number + (t.at[i] - '0');
+    return HUNDREDTH * (float) (negative ? -number : number);
+}
+
+void affinity_add(struct affinity *sum, const struct table *t, const char *how, struct text word)
+{
+    char key[KEY_MOST];
+    int length = snprintf(key, sizeof key, "%s%.*s", how, (int) word.length, word.at);
+    if (!t || length >= KEY_MOST)
+        return;
+    size_t row = table_find(t, (struct text){key, (size_t) length});
+    struct text rest = table_cell(t, row, NUMBERS), number;
+    for (size_t n = 0; n < AFFINITY_SIZE && text_part(&rest, ' ', &number); n++)
+        sum->at[n] += read_number(number);
+    sum->count += row < t->rows;
+}
+
+void affinity_join(struct affinity *sum, const struct affinity *more)
+{
+    for (size_t n = 0; n < AFFINITY_SIZE; n++)
+        sum->at[n] += more->at[n];
+    sum->count += more->count;
+}
+
+double affinity_between(const struct affinity *a, const struct affinity *b)
+{
+    double product = 0;
+    for (size_t n = 0; n < AFFINITY_SIZE; n++)
+        product += (double) (a->at[n] * b->at[n]);
+    return product / ((a->count + UNSURE) * (b->count + UNSURE));
+}

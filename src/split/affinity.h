@@ -1,0 +1,26 @@
+/* split/affinity.h: what goes with what in the dishes that people cook (table "goes-with").
+ * SPDX-License-Identifier: MIT */
+#ifndef DISHTAKE_SPLIT_AFFINITY_H
+#define DISHTAKE_SPLIT_AFFINITY_H
+
+#include "pack/pack.h"
+
+/* As many numbers as a row of the table has. */
+#define AFFINITY_SIZE 12
+
+/* What some sentences are about: the sum of the rows of their things. */
+struct affinity {
+    float at[AFFINITY_SIZE];
+    float count; /* of things with a row */
+};
+
+/* Adds the row of a thing; `how` is "" for a food, a part or a dish's word, "to " for an action,
+ * "in " for a vessel. Nothing is added where `t` has no such row, or is NULL. */
+void affinity_add(struct affinity *sum, const struct table *t, const char *how, struct text word);
+void affinity_join(struct affinity *sum, const struct affinity *more);
+/* How well two go together, on average over their things: over 0 where such things stand in one
+ * dish more often than by chance (pointwise mutual information), under 0 where they do less often;
+ * nearer to 0 the fewer things there are. */
+double affinity_between(const struct affinity *a, const struct affinity *b);
+
+#endif

@@ -77,14 +77,57 @@ static struct text object_form(const struct writer *w, size_t i, size_t end)
     return joined ? said->key : entry_shown(c->entry); /* "everything's" */
 }
 
+/* Whether "for" belongs before the time in chunk `i`: "blend it, 2 minutes", but not "in 5
+ * minutes", "an hour before". */
+static bool wants_for(const struct writer *w, size_t i, size_t begin)
+{
+    const struct chunk *c = &w->b->chunks.at[i];
+    if (c->tag == TAG_HEDGE && i + 1 < w->end)
+        c++;
+    if (c->tag != TAG_DURATION || c->scope & (SCOPE_UNTIL | SCOPE_NOT_DONE) || i == begin
+        || prose_begins(&w->p) || w->b->r->words.at[c->first].entry == NULL)
+        return false;
+    if (w->b->r->words.at[c->first].entry->marks & MARK_OF(large)) /* "overnight" */
+        return false;
+    const struct chunk *next = c + 1 < w->b->chunks.at + w->end ? c + 1 : NULL;
+    if (next && (is_step_word(w->b, next, "after") || is_step_word(w->b, next, "passed")))
+        return false;
+    switch (w->b->chunks.at[i - 1].tag) {
+    case TAG_IT:
+    case TAG_LINE:
+    case TAG_PART:
+    case TAG_VESSEL:
+    case TAG_PLACE:
+    case TAG_OVEN:
+    case TAG_THE:
+    case TAG_MANNER:
+        return true;
+    default:
+        return w->b->r->words.at[w->b->chunks.at[i - 1].last].after == AFTER_COMMA
+               && w->b->chunks.at[i - 1].tag != TAG_DURATION;
+    }
+}
+
 void say_range(struct writer *w, size_t begin, size_t end)
 {
+    size_t until = w->b->chunks.count; /* where a sign of doneness becomes talk */
     for (size_t i = begin; i < end; i++) {
         const struct chunk *c = &w->b->chunks.at[i];
         if (ends_writing(w, i))
             return;
         if (is_dropped(w, i))
             continue;
+        if (c->tag == TAG_UNTIL) {
+            bool open = is_open_until(w, i, &until);
+            until = open ? i : until; /* "till it's" */
+        }
+        if (c->scope & SCOPE_UNTIL && i >= until)
+            continue;
+        note_doubt(w, i, begin, end);
+        if (wants_for(w, i, begin)) {
+            prose_uncomma(&w->p);
+            prose_word(&w->p, step_word(w->b->k, "for"), true);
+        }
         bool alone = i + 1 == end || w->b->r->words.at[c->last].after >= AFTER_COMMA;
         if (c->tag == TAG_INTO && alone)
             prose_word(&w->p, w->b->r->words.at[c->last].key, false); /* "whisk it in" */

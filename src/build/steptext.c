@@ -104,6 +104,29 @@ static unsigned said_actions(struct writer *w, size_t not_before)
     return said;
 }
 
+/* Whether any of the step's actions says something without the foods that it is done to. */
+static bool tells_enough(const struct writer *w)
+{
+    for (size_t i = 0; i < w->s->actions.count; i++)
+        if (is_enough(w, w->s->actions.at[i]))
+            return true;
+    return false;
+}
+
+/* Plainer words for a text that cannot be trusted, where there are any. */
+static void tell_plainly(struct writer *w, size_t not_before)
+{
+    struct prose before = w->p;
+    w->p = (struct prose){.length = 0};
+    w->pending_count = 0;
+    w->named = false;
+    w->said = said_actions(w, not_before);
+    bool measured = w->s->durations.count || w->s->temperatures.count;
+    bool kept = begins_well(w, (struct text){before.at, before.length}) && tells_enough(w);
+    if (!write_step_plainly(w, not_before) && (measured || kept))
+        w->p = before;
+}
+
 static void write_step(struct builder *b, size_t index)
 {
     struct step *s = &b->dish->steps.at[index];
@@ -127,6 +150,8 @@ static void write_step(struct builder *b, size_t index)
     flush_pending(&w);
     if (w.p.length < LEAST_BYTES)
         write_plainly(&w, not_before);
+    if (w.p.length && is_doubtful(&w))
+        tell_plainly(&w, not_before);
     s->text = prose_text(&w.p, b->r->arena);
 }
 
@@ -145,11 +170,10 @@ static void drop_empty(struct arena *a, struct dish *d)
     size_t kept = 0;
     for (size_t i = 0; i < d->steps.count; i++) {
         struct step *s = &d->steps.at[i];
-        if (!s->text.length)
-            continue;
-        if (kept && !s->actions.count)
+        bool empty = !s->text.length;
+        if (kept && (empty || !s->actions.count))
             hand_over(a, &d->steps.at[kept - 1], s);
-        else
+        else if (!empty)
             d->steps.at[kept++] = *s;
     }
     d->steps.count = kept;

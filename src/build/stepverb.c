@@ -24,7 +24,7 @@ struct text step_action(const struct writer *w, struct text action)
 
 /* How the verb is written: with its particle ("whisk in"), as the saying it is, else as the plain
  * verb. */
-static struct text verb_words(const struct chunk *c, struct text action, bool subject)
+struct text verb_words(const struct chunk *c, struct text action, bool subject)
 {
     struct text shown = entry_shown(c->entry);
     if (!text_equal(action, entry_value(c->entry)) || c->tag != TAG_ACTION)
@@ -49,7 +49,7 @@ static size_t subject_before(const struct writer *w, size_t begin, size_t verb)
                 && (chunk_marks(v) & (MARK_OF(puts) | MARK_OF(waits))
                     || (verb > begin + 1 && is_let(w->b, &w->b->chunks.at[verb - 2])));
     bool thing = before == TAG_LINE || before == TAG_PART || before == TAG_IT || before == TAG_DISH
-                 || before == TAG_VESSEL || that;
+                 || before == TAG_VESSEL || before == TAG_REST || that;
     if (!thing || v->tag != TAG_ACTION
         || w->b->r->words.at[w->b->chunks.at[verb - 1].last].after == AFTER_COMMA)
         return verb;
@@ -175,6 +175,20 @@ static bool holds_object(const struct chunk *c)
     return words >= SAYING_WORDS;
 }
 
+/* Whether nothing but foods stands behind the verb: no place, no particle. */
+static bool puts_only(const struct writer *w, size_t verb)
+{
+    size_t end = clause_end(w, verb), i = verb + 1;
+    for (; i < end; i++) {
+        unsigned char tag = w->b->chunks.at[i].tag;
+        if (tag == TAG_DURATION || tag == TAG_UNTIL || said_verb(w->b, i).action.length)
+            break;
+        if (tag != TAG_LINE && tag != TAG_THE && tag != TAG_AND)
+            return false;
+    }
+    return says_tag(w, verb + 1, i, TAG_LINE);
+}
+
 /* The verb with the thing that was said before it, if any; `takes`: the foods that wait come in
  * place of the saying's own object. */
 static void say_verb(struct writer *w, const struct said_verb *said, size_t subject, size_t verb,
@@ -183,6 +197,10 @@ static void say_verb(struct writer *w, const struct said_verb *said, size_t subj
     const struct chunk *c = &w->b->chunks.at[verb];
     struct text action = step_action(w, said->action);
     struct text turned = step_text(w->b->k, "turned", entry_words(c->entry));
+    struct text plain = step_text(w->b->k, "plain", action);
+    if (plain.length && c->first == c->last && !said->split
+        && (puts_only(w, verb) || (takes && !says_tag(w, verb + 1, clause_end(w, verb), TAG_INTO))))
+        action = plain; /* "put the mustard oil": "add" */
     if (turned.length && !takes && text_equal(action, entry_value(c->entry)))
         prose_word(&w->p, turned, false); /* "in they go": "add them" */
     else
@@ -205,8 +223,13 @@ static void say_verb(struct writer *w, const struct said_verb *said, size_t subj
 static void say_let(struct writer *w, size_t subject, size_t verb, struct text action, bool takes)
 {
     prose_word(&w->p, step_word(w->b->k, "let"), true);
+    bool they = subject + 1 == verb
+                && text_equal(w->b->r->words.at[w->b->chunks.at[subject].last].key,
+                              step_word(w->b->k, "subject"));
     if (takes)
         say_pending(w);
+    else if (they)
+        prose_word(&w->p, step_word(w->b->k, "object"), false);
     else
         say_range(w, subject, verb);
     prose_word(&w->p, action, false);
@@ -272,6 +295,21 @@ static bool is_change(const struct writer *w, struct text action)
     return e && e->marks & MARK_OF(changes);
 }
 
+/* "Add to the one saucepan": what goes in, or comes out, is not said. */
+static bool lacks_object(const struct writer *w, const struct chunk *c, struct text action,
+                         size_t rest, size_t end)
+{
+    const uint64_t wants = MARK_OF(puts) | MARK_OF(takes);
+    const struct entry *e = action_entry(w->b->k, action);
+    uint64_t marks = e && !(e->marks & MARK_OF(prep)) ? e->marks : 0;
+    unsigned char next = rest < end ? w->b->chunks.at[rest].tag : (unsigned char) TAG_AND;
+    bool saying =
+        c->entry && (holds_object(c) || step_text(w->b->k, "turned", entry_words(c->entry)).length);
+    return marks & wants && !saying
+           && (next == TAG_AND || next == TAG_INTO || next == TAG_FOR || next == TAG_DURATION
+               || next == TAG_UNTIL || next == TAG_SO);
+}
+
 void write_verb(struct writer *w, size_t begin, size_t verb, size_t end)
 {
     const struct chunk *c = &w->b->chunks.at[verb];
@@ -313,6 +351,8 @@ void write_verb(struct writer *w, size_t begin, size_t verb, size_t end)
         rest += name_pronoun(w, verb, rest, end);
     }
     w->named = true;
+    if (!takes && subject == verb && !said.split && lacks_object(w, c, action, rest, end))
+        w->doubts++;
     bool turned = subject < verb || is_reworded(c, action);
     if (said.split)
         rest = say_split(w, &said.phrasal, rest, end);

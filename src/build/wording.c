@@ -155,7 +155,8 @@ void say_words(const struct builder *b, struct prose *p, size_t first, size_t la
             say_number(b, p, number);
             i = number->words.last;
         } else {
-            prose_word(p, small(b, i), joins(w));
+            struct text other = step_text(b->k, "instead", w->key); /* "your" */
+            prose_word(p, other.length ? other : small(b, i), joins(w));
         }
         if (i < last && b->r->words.at[i].after == AFTER_HYPHEN)
             prose_hyphen(p);

@@ -20,6 +20,8 @@ struct writer {
         const struct sentence *sentence;
     } pending[PENDING_MOST];
     size_t pending_count;
+    unsigned run;      /* words of the sentence that is being written, foods apart */
+    unsigned doubts;   /* words so far that no cookbook would print */
     bool timed;        /* the sentence's time is written */
     unsigned said;     /* bit set of the step's actions that a verb says */
     size_t begin, end; /* the chunks of this sentence that belong to the step; `end` is left out */
@@ -49,9 +51,34 @@ bool say_unsaid_time(struct writer *w, size_t begin, size_t time, size_t end);
 /* "Boil it, and that's ten minutes": "for 10 minutes"; false where it is not told so. */
 bool say_told_time(struct writer *w, size_t begin, size_t time, size_t end);
 
+/* "For 5 minutes": the time in chunk `time`, and what follows it up to `end`. */
+void say_for(struct writer *w, size_t begin, size_t time, size_t end);
+
+/* stepdoubt.c. Whether chunk `i` of the range is a word that no cookbook would print there. */
+bool is_odd(const struct writer *w, size_t i, size_t begin, size_t end);
+/* Whether chunk `i` of a range stands in "or it'll stick", "before you cut it". */
+bool is_aside(const struct writer *w, size_t i, size_t begin);
+/* Chunk `i` of a range is written: counts it where it reads oddly. */
+void note_doubt(struct writer *w, size_t i, size_t begin, size_t end);
+/* "Till it's": a sign of doneness that breaks off, at chunk `i`; `last` becomes the chunk behind
+ * it. */
+bool is_open_until(const struct writer *w, size_t i, size_t *last);
+/* Whether a sentence begins with a verb, or with when or where. */
+bool begins_well(const struct writer *w, struct text said);
+/* Whether the text that was written cannot be trusted. */
+bool is_doubtful(const struct writer *w);
+
+/* stepplain.c. Whether the action alone is a sentence: "Stir.", but not "Add." */
+bool is_enough(const struct writer *w, struct text action);
+/* The step from its actions, foods and times; false when that is nothing. */
+bool write_step_plainly(struct writer *w, size_t not_before);
+
 /* stepverb.c. The action that the step has for this verb: its own, or what it means where the dish
  * is. */
 struct text step_action(const struct writer *w, struct text action);
+/* How the verb is written: with its particle ("whisk in"), as the saying it is, else as the plain
+ * verb; `subject`: a thing stands before it. */
+struct text verb_words(const struct chunk *c, struct text action, bool subject);
 void write_verb(struct writer *w, size_t begin, size_t verb, size_t end);
 
 /* steptake.c. Whether chunk `i` is a pronoun: "it", "that" with nothing behind it. */

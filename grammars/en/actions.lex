@@ -440,7 +440,7 @@ uncover	uncover
 unfold	unroll		unroll
 take the lid off	uncover		take off the lid	verb:takes,taking,took,taken
 unwrap	unwrap			verb2
-open	open	hidden	open up
+open	open	idle	open up
 release	release
 run a knife around	release		run a knife round | run a knife around the edge | run a knife round the edge | run a knife around the edges | run your knife around | run a knife around the outside	verb:runs,running,ran,run
 vent	release

@@ -90,15 +90,13 @@ static bool try_template(struct writer *w, struct text template, struct text act
 
 bool say_action(struct writer *w, struct text action, bool own)
 {
-    const struct table *t = pack_table(w->b->k, "step-words");
+    const struct table *t = pack_table(w->b->k, "step-templates");
     if (!t)
         return false;
-    size_t kind = table_column(t, "kind"), key = table_column(t, "key"),
-           text = table_column(t, "text");
+    size_t key = table_column(t, "action"), text = table_column(t, "text");
     for (size_t row = 0; row < t->rows; row++) {
         struct text name = table_cell(t, row, key);
-        if (text_is(table_cell(t, row, kind), "template")
-            && ((!own && text_is(name, "*")) || text_equal(name, action))
+        if ((text_equal(name, action) || (!own && text_is(name, "*")))
             && try_template(w, table_cell(t, row, text), action))
             return true;
     }

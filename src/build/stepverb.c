@@ -2,9 +2,6 @@
  * SPDX-License-Identifier: MIT */
 #include "build/writer.h"
 
-/* Words of an entry from which on it is a saying, written as it stands: "bring it to a boil". */
-#define SAYING_WORDS 3
-
 struct text step_action(const struct writer *w, struct text action)
 {
     const struct table *t = pack_table(w->b->k, "context-actions");
@@ -139,56 +136,6 @@ static void say_own_place(struct writer *w, const struct chunk *c, struct text a
     prose_word(&w->p, last->key, false);
 }
 
-/* "Chicken thighs, cut in chunks, go into the marinade": the food before a verb that goes without
- * an object; `verb` when there is none, or another verb stands between. */
-static size_t food_before(const struct writer *w, size_t verb)
-{
-    for (size_t i = verb; i-- > w->begin;) {
-        if (said_verb(w->b, i).action.length)
-            return verb;
-        if (w->b->chunks.at[i].tag == TAG_LINE && is_food(&w->b->chunks.at[i]))
-            return i;
-    }
-    return verb;
-}
-
-/* Whether the verb is written in other words than it was said in: "goes in" is "add". */
-static bool is_reworded(const struct chunk *c, struct text action)
-{
-    return c->entry && c->last > c->first
-           && !text_equal(verb_words(c, action, false), entry_shown(c->entry));
-}
-
-static bool is_object(const struct writer *w, size_t i)
-{
-    unsigned char tag = i < w->end ? w->b->chunks.at[i].tag : 0;
-    return tag == TAG_LINE || tag == TAG_IT || tag == TAG_AMOUNT || tag == TAG_OTHER;
-}
-
-/* "Give it a stir", "in they go": what is done to it stands inside the saying. */
-static bool holds_object(const struct chunk *c)
-{
-    struct text shown = entry_shown(c->entry);
-    size_t words = 1;
-    for (size_t i = 0; i < shown.length; i++)
-        words += shown.at[i] == ' ';
-    return words >= SAYING_WORDS;
-}
-
-/* Whether nothing but foods stands behind the verb: no place, no particle. */
-static bool puts_only(const struct writer *w, size_t verb)
-{
-    size_t end = clause_end(w, verb), i = verb + 1;
-    for (; i < end; i++) {
-        unsigned char tag = w->b->chunks.at[i].tag;
-        if (tag == TAG_DURATION || tag == TAG_UNTIL || said_verb(w->b, i).action.length)
-            break;
-        if (tag != TAG_LINE && tag != TAG_THE && tag != TAG_AND)
-            return false;
-    }
-    return says_tag(w, verb + 1, i, TAG_LINE);
-}
-
 /* The verb with the thing that was said before it, if any; `takes`: the foods that wait come in
  * place of the saying's own object. */
 static void say_verb(struct writer *w, const struct said_verb *said, size_t subject, size_t verb,
@@ -207,8 +154,8 @@ static void say_verb(struct writer *w, const struct said_verb *said, size_t subj
         prose_word(&w->p, said->split || takes ? action : verb_words(c, action, subject < verb),
                    false);
     say_with(w, c, action, subject, verb);
-    bool bare = subject == verb && is_reworded(c, action) && !is_object(w, verb + 1);
-    size_t food = bare && !w->pending_count ? food_before(w, verb) : verb;
+    bool bare = subject == verb && is_reworded(c, action) && !is_object_word(w, verb + 1);
+    size_t food = bare && !w->pending_count ? subject_food(w, verb) : verb;
     if (food < verb) {
         prose_word(&w->p, step_word(w->b->k, "the"), true);
         say_food(w->b, &w->p, &w->b->chunks.at[food], true);
@@ -295,21 +242,6 @@ static bool is_change(const struct writer *w, struct text action)
     return e && e->marks & MARK_OF(changes);
 }
 
-/* "Add to the one saucepan": what goes in, or comes out, is not said. */
-static bool lacks_object(const struct writer *w, const struct chunk *c, struct text action,
-                         size_t rest, size_t end)
-{
-    const uint64_t wants = MARK_OF(puts) | MARK_OF(takes);
-    const struct entry *e = action_entry(w->b->k, action);
-    uint64_t marks = e && !(e->marks & MARK_OF(prep)) ? e->marks : 0;
-    unsigned char next = rest < end ? w->b->chunks.at[rest].tag : (unsigned char) TAG_AND;
-    bool saying =
-        c->entry && (holds_object(c) || step_text(w->b->k, "turned", entry_words(c->entry)).length);
-    return marks & wants && !saying
-           && (next == TAG_AND || next == TAG_INTO || next == TAG_FOR || next == TAG_DURATION
-               || next == TAG_UNTIL || next == TAG_SO);
-}
-
 void write_verb(struct writer *w, size_t begin, size_t verb, size_t end)
 {
     const struct chunk *c = &w->b->chunks.at[verb];
@@ -318,7 +250,7 @@ void write_verb(struct writer *w, size_t begin, size_t verb, size_t end)
     size_t subject = subject_before(w, begin, verb), rest = verb + 1;
     bool thing = c->tag != TAG_ACTION && c->tag != TAG_DOING;
     bool bare = w->pending_count && subject == verb && !said.split && is_reworded(c, action)
-                && !is_object(w, verb + 1);
+                && !is_object_word(w, verb + 1);
     bool takes = bare || takes_pending(w, subject, verb, end);
     if (!takes)
         flush_pending(w);

@@ -8,17 +8,21 @@
 #include "match/capture.h"
 #include "match/clause.h"
 
+/* The longest key of the table step-words: a longer one is none of its rows. */
+#define KEY_BYTES 64
+
 struct text step_text(const struct pack *k, const char *kind, struct text key)
 {
     const struct table *t = pack_table(k, "step-words");
-    if (!t)
+    size_t length = strlen(kind);
+    char name[KEY_BYTES];
+    if (!t || !key.length || length + 1 + key.length > sizeof name)
         return TEXT_EMPTY;
-    size_t kinds = table_column(t, "kind"), name = table_column(t, "key"),
-           text = table_column(t, "text");
-    for (size_t row = 0; row < t->rows; row++)
-        if (text_is(table_cell(t, row, kinds), kind) && text_equal(table_cell(t, row, name), key))
-            return table_cell(t, row, text);
-    return TEXT_EMPTY;
+    memcpy(name, kind, length);
+    name[length] = ' ';
+    memcpy(name + length + 1, key.at, key.length);
+    size_t row = table_find(t, (struct text){name, length + 1 + key.length});
+    return row < t->rows ? table_cell(t, row, table_column(t, "text")) : TEXT_EMPTY;
 }
 
 struct text step_word(const struct pack *k, const char *key)

@@ -6,6 +6,9 @@
 #include "build/instruction.h"
 #include "build/wording.h"
 
+/* Words of an entry from which on it is a saying, written as it stands: "bring it to a boil". */
+#define SAYING_WORDS 3
+
 /* Foods that are listed before the verb that takes them up. */
 #define PENDING_MOST 16
 
@@ -68,6 +71,11 @@ bool begins_well(const struct writer *w, struct text said);
 /* Whether the text that was written cannot be trusted. */
 bool is_doubtful(const struct writer *w);
 
+/* stepclean.c. The chunk behind the words that can stand behind the verb. */
+size_t object_end(const struct writer *w, size_t verb, size_t end);
+/* Whether the words can name what the verb is done to: a food, or a thing. */
+bool names_object(const struct writer *w, size_t begin, size_t end);
+
 /* stepplain.c. Whether the action alone is a sentence: "Stir.", but not "Add." */
 bool is_enough(const struct writer *w, struct text action);
 /* The step from its actions, foods and times; false when that is nothing. */
@@ -80,6 +88,21 @@ struct text step_action(const struct writer *w, struct text action);
  * verb; `subject`: a thing stands before it. */
 struct text verb_words(const struct chunk *c, struct text action, bool subject);
 void write_verb(struct writer *w, size_t begin, size_t verb, size_t end);
+
+/* stepobject.c. "Chicken thighs, cut in chunks, go into the marinade": the food before a verb that
+ * goes without an object; `verb` when there is none, or another verb stands between. */
+size_t subject_food(const struct writer *w, size_t verb);
+/* Whether the verb is written in other words than it was said in: "goes in" is "add". */
+bool is_reworded(const struct chunk *c, struct text action);
+/* Whether chunk `i` can be what a verb is done to. */
+bool is_object_word(const struct writer *w, size_t i);
+/* "Give it a stir", "in they go": what is done to it stands inside the saying. */
+bool holds_object(const struct chunk *c);
+/* Whether nothing but foods stands behind the verb: no place, no particle. */
+bool puts_only(const struct writer *w, size_t verb);
+/* "Add to the one saucepan": what goes in, or comes out, is not said; `rest`: behind the verb. */
+bool lacks_object(const struct writer *w, const struct chunk *c, struct text action, size_t rest,
+                  size_t end);
 
 /* steptake.c. Whether chunk `i` is a pronoun: "it", "that" with nothing behind it. */
 bool is_pronoun(const struct writer *w, size_t i, size_t end);

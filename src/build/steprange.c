@@ -73,7 +73,8 @@ static struct text object_form(const struct writer *w, size_t i, size_t end)
     bool subject = c->scope & SCOPE_UNTIL || c->first != c->last || in_reason(w, i) || does;
     if (!subject && text_equal(said->key, step_word(w->b->k, "subject")))
         return form;
-    bool joined = c->first == c->last && !text_equal(said->key, entry_words(c->entry));
+    bool joined = !c->entry
+                  || (c->first == c->last && !text_equal(said->key, entry_words(c->entry)));
     return joined ? said->key : entry_shown(c->entry); /* "everything's" */
 }
 

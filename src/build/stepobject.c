@@ -19,6 +19,12 @@ bool is_reworded(const struct chunk *c, struct text action)
            && !text_equal(verb_words(c, action, false), entry_shown(c->entry));
 }
 
+void say_to(struct writer *w, struct text action)
+{
+    struct text own = step_text(w->b->k, "whereto", action);
+    prose_word(&w->p, own.length ? own : step_word(w->b->k, "into"), true);
+}
+
 bool is_object_word(const struct writer *w, size_t i)
 {
     unsigned char tag = i < w->end ? w->b->chunks.at[i].tag : 0;

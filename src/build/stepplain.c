@@ -140,7 +140,7 @@ static bool say_into(struct writer *w, size_t verb, struct text action, size_t t
         say_range(w, verb - 1, verb);
     else
         prose_word(&w->p, step_word(w->b->k, "all"), false);
-    prose_word(&w->p, step_word(w->b->k, "into"), true);
+    say_to(w, action);
     say_range(w, verb + 1, to);
     return true;
 }

@@ -291,6 +291,6 @@ void write_verb(struct writer *w, size_t begin, size_t verb, size_t end)
     else if (subject < verb && rest < end && w->b->chunks.at[rest].tag == TAG_LINE)
         prose_word(&w->p, step_word(w->b->k, "and"), true); /* "it goes in with butter" */
     else if (turned && is_into(w, verb) && is_place(w, rest, end))
-        prose_word(&w->p, step_word(w->b->k, "into"), true);
+        say_to(w, action);
     say_rest(w, c, action, rest, end);
 }

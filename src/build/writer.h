@@ -94,6 +94,8 @@ void write_verb(struct writer *w, size_t begin, size_t verb, size_t end);
 size_t subject_food(const struct writer *w, size_t verb);
 /* Whether the verb is written in other words than it was said in: "goes in" is "add". */
 bool is_reworded(const struct chunk *c, struct text action);
+/* "To": what leads from the action's food to its place. */
+void say_to(struct writer *w, struct text action);
 /* Whether chunk `i` can be what a verb is done to. */
 bool is_object_word(const struct writer *w, size_t i);
 /* "Give it a stir", "in they go": what is done to it stands inside the saying. */

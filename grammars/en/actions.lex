@@ -465,7 +465,7 @@ adjust the seasoning	season		adjust seasoning | correct the seasoning | check th
 @marks
 taste	taste	tastes	have a taste | have a little taste | taste again
 check	check		check on | test
-stick a skewer in	check		stick a toothpick in | stick a thermometer in | poke a skewer in | stick a knife in	verb:sticks,sticking,stuck,stuck
+stick a skewer in	check		stick a fork in | stick a toothpick in | stick a thermometer in | poke a skewer in | poke one with a skewer | poke it with a skewer | stick a knife in	verb:sticks,sticking,stuck,stuck
 put a thermometer in	check		put your thermometer in | put the thermometer in | put a skewer in | put a toothpick in	verb:puts,putting,put,put
 skewer in the middle	check		toothpick in the middle | knife in the middle | thermometer in the middle	none
 measure	measure		measure out | measure up

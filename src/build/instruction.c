@@ -96,7 +96,8 @@ static bool is_weak(const struct builder *b, uint64_t marks)
 static bool is_that(const struct builder *b, const struct chunk *c)
 {
     return c->tag == TAG_THE && c->entry
-           && text_equal(entry_value(c->entry), step_word(b->k, "that"));
+           && (text_equal(entry_value(c->entry), step_word(b->k, "that"))
+               || is_step_word(b, c, "many"));
 }
 
 /* Whether a food, or a word for it, stands right before chunk `i`. */

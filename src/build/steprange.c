@@ -73,8 +73,8 @@ static struct text object_form(const struct writer *w, size_t i, size_t end)
     bool subject = c->scope & SCOPE_UNTIL || c->first != c->last || in_reason(w, i) || does;
     if (!subject && text_equal(said->key, step_word(w->b->k, "subject")))
         return form;
-    bool joined = !c->entry
-                  || (c->first == c->last && !text_equal(said->key, entry_words(c->entry)));
+    bool joined =
+        !c->entry || (c->first == c->last && !text_equal(said->key, entry_words(c->entry)));
     return joined ? said->key : entry_shown(c->entry); /* "everything's" */
 }
 
@@ -93,6 +93,8 @@ static bool wants_for(const struct writer *w, size_t i, size_t begin)
     const struct chunk *next = c + 1 < w->b->chunks.at + w->end ? c + 1 : NULL;
     if (next && (is_step_word(w->b, next, "after") || is_step_word(w->b, next, "passed")))
         return false;
+    if (i > 1 && chunk_marks(&w->b->chunks.at[i - 2]) & MARK_OF(light))
+        return false; /* "give it five minutes" */
     switch (w->b->chunks.at[i - 1].tag) {
     case TAG_IT:
     case TAG_LINE:

@@ -48,6 +48,15 @@ static bool say_part(struct prose *p, struct text part)
     return part.length > 0;
 }
 
+/* Whether a food that waits goes in to taste. */
+static bool says_taste(const struct writer *w)
+{
+    for (size_t i = 0; i < w->pending_count; i++)
+        if (w->pending[i].chunk.scope & SCOPE_TASTE)
+            return true;
+    return false;
+}
+
 /* One place of a template; false when nothing was heard for it. */
 static bool fill(struct writer *w, struct text place, struct text action)
 {
@@ -58,6 +67,8 @@ static bool fill(struct writer *w, struct text place, struct text action)
         say_pending(w);
         return any;
     }
+    if (text_is(place, "{taste}"))
+        return says_taste(w) && say_part(&w->p, step_word(w->b->k, "taste"));
     if (text_is(place, "{time}"))
         return !w->timed && (w->timed = say_time(w));
     if (text_is(place, "{temperature}"))

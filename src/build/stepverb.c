@@ -43,7 +43,7 @@ static size_t subject_before(const struct writer *w, size_t begin, size_t verb)
     const struct chunk *v = &w->b->chunks.at[verb];
     unsigned char before = verb > begin ? w->b->chunks.at[verb - 1].tag : 0;
     bool that = before == TAG_THE
-                && (chunk_marks(v) & (MARK_OF(puts) | MARK_OF(waits))
+                && (chunk_marks(v) & (MARK_OF(puts) | MARK_OF(waits) | MARK_OF(takes))
                     || (verb > begin + 1 && is_let(w->b, &w->b->chunks.at[verb - 2])));
     bool thing = before == TAG_LINE || before == TAG_PART || before == TAG_IT || before == TAG_DISH
                  || before == TAG_VESSEL || before == TAG_REST || that;
@@ -287,10 +287,12 @@ void write_verb(struct writer *w, size_t begin, size_t verb, size_t end)
         w->doubts++;
     bool turned = subject < verb || is_reworded(c, action);
     if (said.split)
-        rest = say_split(w, &said.phrasal, rest, end);
+        rest = say_split(w, &said.phrasal, thing ? said.phrasal.end : rest, end);
     else if (subject < verb && rest < end && w->b->chunks.at[rest].tag == TAG_LINE)
         prose_word(&w->p, step_word(w->b->k, "and"), true); /* "it goes in with butter" */
     else if (turned && is_into(w, verb) && is_place(w, rest, end))
         say_to(w, action);
+    else if (turned && is_place(w, rest, end) && chunk_marks(c) & MARK_OF(takes))
+        prose_word(&w->p, step_word(w->b->k, "from"), true); /* "those come off the grill" */
     say_rest(w, c, action, rest, end);
 }

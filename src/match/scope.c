@@ -324,7 +324,7 @@ static bool tells_of_dish(const struct recording *r, const struct sentence *s,
 static void mark_verbs(struct recording *r, const struct sentence *s)
 {
     unsigned scope = 0;
-    bool with = false;
+    bool with = false, verb = false;
     for (size_t i = s->first; i <= s->last; i++) {
         struct word *w = &r->words.at[i];
         uint64_t marks = w->tag == TAG_ACTION && w->entry ? w->entry->marks : 0;
@@ -333,8 +333,13 @@ static void mark_verbs(struct recording *r, const struct sentence *s)
                     : marks & MARK_OF(garnishes) ? SCOPE_GARNISH
                                                  : 0;
             with = w->entry->words_count > 1;
+            verb = true;
         }
-        with |= w->tag == TAG_WITH || w->tag == TAG_INTO;
+        if (w->tag == TAG_SERVE) { /* "feeds four, with bread" */
+            scope = SCOPE_BESIDE;
+            with = false;
+        }
+        with |= w->tag == TAG_WITH || (w->tag == TAG_INTO && verb);
         if (scope && with)
             w->scope |= (unsigned short) scope;
         if (clause_ends(r, s, i))

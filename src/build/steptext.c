@@ -152,7 +152,7 @@ static void write_step(struct builder *b, size_t index)
         write_plainly(&w, not_before);
     if (w.p.length && is_doubtful(&w))
         tell_plainly(&w, not_before);
-    s->text = prose_text(&w.p, b->r->arena);
+    s->text = tidy_text(&w);
 }
 
 /* A time or a heat of which nothing is told to be done is no step: the step before has it. */

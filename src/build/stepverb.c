@@ -104,6 +104,16 @@ static bool is_place(const struct writer *w, size_t i, size_t end)
            || tag == TAG_SIZE;
 }
 
+/* "The grill", "a hot oven": where something is taken from; not what is taken. */
+static bool comes_from(const struct writer *w, size_t i, size_t end)
+{
+    while (i < end && is_place(w, i, end) && w->b->chunks.at[i].tag != TAG_VESSEL)
+        i++;
+    unsigned char tag = i < end ? w->b->chunks.at[i].tag : 0;
+    return tag == TAG_VESSEL || tag == TAG_PLACE
+           || (i < end && entry_as(w->b->r->words.at[w->b->chunks.at[i].last].readings, TAG_OVEN));
+}
+
 static bool is_thing(const struct writer *w, size_t i, size_t end)
 {
     if (is_place(w, i, end))
@@ -292,7 +302,7 @@ void write_verb(struct writer *w, size_t begin, size_t verb, size_t end)
         prose_word(&w->p, step_word(w->b->k, "and"), true); /* "it goes in with butter" */
     else if (turned && is_into(w, verb) && is_place(w, rest, end))
         say_to(w, action);
-    else if (turned && is_place(w, rest, end) && chunk_marks(c) & MARK_OF(takes))
+    else if (turned && comes_from(w, rest, end) && chunk_marks(c) & MARK_OF(takes))
         prose_word(&w->p, step_word(w->b->k, "from"), true); /* "those come off the grill" */
     say_rest(w, c, action, rest, end);
 }

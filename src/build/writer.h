@@ -76,6 +76,9 @@ size_t object_end(const struct writer *w, size_t verb, size_t end);
 /* Whether the words can name what the verb is done to: a food, or a thing. */
 bool names_object(const struct writer *w, size_t begin, size_t end);
 
+/* steptidy.c. The text without what it says twice; arena. */
+struct text tidy_text(const struct writer *w);
+
 /* stepplain.c. Whether the action alone is a sentence: "Stir.", but not "Add." */
 bool is_enough(const struct writer *w, struct text action);
 /* The step from its actions, foods and times; false when that is nothing. */

@@ -152,7 +152,7 @@ static void write_step(struct builder *b, size_t index)
         write_plainly(&w, not_before);
     if (w.p.length && is_doubtful(&w))
         tell_plainly(&w, not_before);
-    s->text = tidy_text(&w);
+    s->text = tidy_text(b, (struct text){w.p.at, w.p.length});
 }
 
 /* A time or a heat of which nothing is told to be done is no step: the step before has it. */
@@ -211,6 +211,7 @@ void write_steps(struct builder *b)
     for (size_t i = 0; i < b->dish->steps.count; i++)
         write_step(b, i);
     drop_empty(b->r->arena, b->dish);
+    take_up_unnamed(b);
     end_groups(b);
 }
 

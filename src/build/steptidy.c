@@ -10,7 +10,7 @@
 
 /* The sentences so far, without the stop behind the last one. */
 struct tidied {
-    const struct writer *w;
+    const struct builder *b;
     char at[PROSE_BYTES + 16];
     size_t length;
     size_t begun; /* where the last sentence begins */
@@ -40,22 +40,22 @@ static void put(struct tidied *t, struct text words)
     t->length += words.length;
 }
 
-static bool has_tag(const struct writer *w, struct text word, unsigned char tag)
+static bool has_tag(const struct builder *b, struct text word, unsigned char tag)
 {
     while (word.length && word.at[word.length - 1] == ',')
         word.length--;
-    const struct entry *e = pack_find(w->b->k, word, NULL);
+    const struct entry *e = pack_find(b->k, word, NULL);
     return e && e->tag == tag;
 }
 
 /* "It", "them", "those". */
-static bool is_pronoun_word(const struct writer *w, struct text word)
+static bool is_pronoun_word(const struct builder *b, struct text word)
 {
-    return has_tag(w, word, TAG_IT) || step_words_list(w->b->k, "many", word);
+    return has_tag(b, word, TAG_IT) || step_words_list(b->k, "many", word);
 }
 
 /* Whether the sentence is a verb with foods and no more: no place, no time. */
-static bool lists_foods(const struct writer *w, struct text sentence, size_t most)
+static bool lists_foods(const struct builder *b, struct text sentence, size_t most)
 {
     static const unsigned char OTHERS[] = {TAG_INTO, TAG_TO,   TAG_FOR, TAG_UNTIL, TAG_WITH,
                                            TAG_IT,   TAG_FROM, TAG_AT,  TAG_WHEN,  TAG_OTHER};
@@ -63,38 +63,48 @@ static bool lists_foods(const struct writer *w, struct text sentence, size_t mos
     size_t words = 1;
     while (text_part(&rest, ' ', &word)) {
         words++;
-        if (is_pronoun_word(w, word))
+        if (is_pronoun_word(b, word))
             return false;
         for (size_t i = 0; i < sizeof OTHERS; i++)
-            if (has_tag(w, word, OTHERS[i]))
+            if (has_tag(b, word, OTHERS[i]))
                 return false;
     }
     return words > 1 && words <= most;
 }
 
-/* "Add the garlic. Add the onions." -> "Add the garlic and onions." */
+/* Where the last "and" of the sentence stands; 0 when there is none. */
+static size_t last_and(struct text sentence, struct text and)
+{
+    size_t found = 0;
+    for (size_t i = 1; i + and.length < sentence.length; i++)
+        if (sentence.at[i - 1] == ' ' && sentence.at[i + and.length] == ' '
+            && text_equal(text_slice(sentence, i, i + and.length), and))
+            found = i;
+    return found;
+}
+
+/* "Add the garlic. Add the onions." -> "Add the garlic and the onions." */
 static bool join_foods(struct tidied *t, struct text sentence)
 {
-    struct text last = last_sentence(t), and = step_word(t->w->b->k, "and");
-    if (!lists_foods(t->w, last, LIST_WORDS) || !lists_foods(t->w, sentence, JOINED_WORDS))
+    struct text last = last_sentence(t), and = step_word(t->b->k, "and"), said = rest_of(sentence);
+    if (!lists_foods(t->b, last, LIST_WORDS) || !lists_foods(t->b, sentence, JOINED_WORDS))
         return false;
-    size_t found = 0;
-    for (size_t i = 1; i + and.length < last.length; i++)
-        if (last.at[i - 1] == ' ' && last.at[i + and.length] == ' '
-            && text_equal(text_slice(last, i, i + and.length), and))
-            found = i;
-    struct text tail = text_slice(last, found + and.length + 1, last.length),
-                said = rest_of(sentence);
-    if (found) { /* "the flour and salt": the comma takes the place of its "and" */
+    size_t found = last_and(last, and);
+    if (found) { /* "the flour and salt": a comma takes the place of its "and" */
         char kept[PROSE_BYTES];
+        struct text tail = text_slice(last, found + and.length + 1, last.length);
         memcpy(kept, tail.at, tail.length);
         t->length = t->begun + found - 1;
         put(t, TEXT_OF(", "));
         put(t, (struct text){kept, tail.length});
     }
-    put(t, TEXT_OF(" "));
-    put(t, and);
-    put(t, TEXT_OF(" "));
+    if (last_and(said, and)) {
+        put(t, TEXT_OF(", "));
+    } else {
+        put(t, TEXT_OF(" "));
+        put(t, and);
+        put(t, TEXT_OF(" "));
+    }
     put(t, said);
     return true;
 }
@@ -113,7 +123,7 @@ static bool joins_last(struct tidied *t, struct text sentence)
         return true;
     }
     struct text said = rest_of(sentence), rest = rest_of(said);
-    if (!is_pronoun_word(t->w, first_word(said)))
+    if (!is_pronoun_word(t->b, first_word(said)))
         return join_foods(t, sentence);
     if (text_find(rest, ' ', 0) < rest.length) { /* "Wash the rice. Wash it until it's clear." */
         put(t, TEXT_OF(" "));
@@ -122,10 +132,9 @@ static bool joins_last(struct tidied *t, struct text sentence)
     return true;
 }
 
-struct text tidy_text(const struct writer *w)
+struct text tidy_text(const struct builder *b, struct text said)
 {
-    struct tidied t = {.w = w};
-    struct text said = {w->p.at, w->p.length};
+    struct tidied t = {.b = b};
     for (size_t begin = 0; begin < said.length;) {
         size_t end = begin;
         while (end < said.length
@@ -142,5 +151,5 @@ struct text tidy_text(const struct writer *w)
     }
     if (t.length)
         put(&t, TEXT_OF("."));
-    return arena_text(w->b->r->arena, (struct text){t.at, t.length});
+    return arena_text(b->r->arena, (struct text){t.at, t.length});
 }

@@ -77,7 +77,11 @@ size_t object_end(const struct writer *w, size_t verb, size_t end);
 bool names_object(const struct writer *w, size_t begin, size_t end);
 
 /* steptidy.c. The text without what it says twice; arena. */
-struct text tidy_text(const struct writer *w);
+struct text tidy_text(const struct builder *b, struct text said);
+
+/* stepunused.c. Foods that went in and that no step of the dish names are taken up by the step behind
+ * them, or get one. */
+void take_up_unnamed(struct builder *b);
 
 /* stepplain.c. Whether the action alone is a sentence: "Stir.", but not "Add." */
 bool is_enough(const struct writer *w, struct text action);

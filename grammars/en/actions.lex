@@ -209,7 +209,8 @@ roll	roll		roll up | roll out | roll in | roll into | roll over	verb
 ball up	shape
 press	press		press down | press in | press into | press out | press together | squash | squash down | squish | smush
 pat	pat dry			verb2
-pat down	press		pat out | pat in	verb2
+pat down	press		pat in	verb2
+pat out	flatten		pat it out | pat that out | pat them out | pat it down flat | pat it out flat	verb2
 pinch	pinch		pinch together
 tap				verb2
 scrunch

@@ -155,11 +155,11 @@ static bool is_bare_thing(const struct writer *w, size_t begin, size_t end)
     return end - begin == 2 && w->b->chunks.at[begin].tag == TAG_THE;
 }
 
-bool is_open_until(const struct writer *w, size_t i, size_t *last)
+bool is_open_until(const struct writer *w, size_t i, size_t end, size_t *last)
 {
     const struct chunk *at = w->b->chunks.at;
     size_t n = i + 1;
-    while (n < w->b->chunks.count && at[n].scope & SCOPE_UNTIL && at[n].tag != TAG_UNTIL
+    while (n < end && at[n].scope & SCOPE_UNTIL && at[n].tag != TAG_UNTIL
            && !is_step_word(w->b, &at[n], "talk") && !goes_on_talking(w, n))
         n++;
     *last = n;
@@ -170,6 +170,15 @@ bool is_open_until(const struct writer *w, size_t i, size_t *last)
            || tag == TAG_YOU || tag == TAG_ME || tag == TAG_HAVE || tag == TAG_OF;
 }
 
+/* The first `length` bytes of `word` without capitals. */
+static void lower(struct text word, size_t length, char *out)
+{
+    for (size_t i = 0; i < length; i++) {
+        char c = word.at[i];
+        out[i] = (char) (c >= 'A' && c <= 'Z' ? c - 'A' + 'a' : c);
+    }
+}
+
 bool begins_well(const struct writer *w, struct text said)
 {
     struct text word = text_slice(said, 0, text_find(said, ' ', 0));
@@ -178,9 +187,7 @@ bool begins_well(const struct writer *w, struct text said)
     char small[32];
     if (!word.length || word.length > sizeof small)
         return false;
-    for (size_t i = 0; i < word.length; i++)
-        small[i] =
-            (char) (word.at[i] >= 'A' && word.at[i] <= 'Z' ? word.at[i] - 'A' + 'a' : word.at[i]);
+    lower(word, word.length, small);
     bool more = false;
     const struct entry *e = pack_find(w->b->k, (struct text){small, word.length}, &more);
     return more || entry_as(e, TAG_ACTION) || entry_as(e, TAG_WHEN) || entry_as(e, TAG_INTO)
@@ -208,6 +215,17 @@ static bool says_twice(const struct writer *w, struct text said)
 /* Words of one step at most: a longer text has talk in it. */
 #define STEP_BYTES 320
 
+/* "Add.": one word that wants what it is done to. */
+static bool is_too_short(const struct writer *w, struct text said)
+{
+    size_t stop = text_find(said, '.', 0);
+    char small[32];
+    if (!stop || stop > sizeof small || text_find(said, ' ', 0) < stop)
+        return false;
+    lower(said, stop, small);
+    return !is_enough(w, (struct text){small, stop});
+}
+
 bool is_doubtful(const struct writer *w)
 {
     struct text said = {w->p.at, w->p.length};
@@ -215,7 +233,8 @@ bool is_doubtful(const struct writer *w)
         return true;
     for (size_t i = 0; i < said.length; i++) {
         bool begins = !i || (i > 1 && said.at[i - 2] == '.' && said.at[i - 1] == ' ');
-        if (begins && !begins_well(w, text_slice(said, i, said.length)))
+        struct text rest = text_slice(said, i, said.length);
+        if (begins && (!begins_well(w, rest) || is_too_short(w, rest)))
             return true;
     }
     return false;

@@ -64,5 +64,5 @@ bool lacks_object(const struct writer *w, const struct chunk *c, struct text act
         c->entry && (holds_object(c) || step_text(w->b->k, "turned", entry_words(c->entry)).length);
     return marks & wants && !saying
            && (next == TAG_AND || next == TAG_INTO || next == TAG_FOR || next == TAG_DURATION
-               || next == TAG_UNTIL || next == TAG_SO);
+               || next == TAG_UNTIL || next == TAG_SO || next == TAG_THERE);
 }

@@ -203,7 +203,7 @@ static void say_times(struct writer *w, size_t begin, size_t end, bool takes)
     for (size_t i = begin, last; i < end; i++) {
         if (w->b->chunks.at[i].tag != TAG_UNTIL || prose_begins(&w->p))
             continue;
-        if (!is_open_until(w, i, &last) && last - i <= PLAIN_UNTIL)
+        if (!is_open_until(w, i, w->end, &last) && last - i <= PLAIN_UNTIL)
             say_range(w, i, last);
         return;
     }

@@ -71,7 +71,9 @@ static struct text object_form(const struct writer *w, size_t i, size_t end)
     unsigned char next = i + 1 < end ? w->b->chunks.at[i + 1].tag : 0;
     bool does = next == TAG_ACTION || next == TAG_BE || next == TAG_WILL || next == TAG_HAVE;
     bool subject = c->scope & SCOPE_UNTIL || c->first != c->last || in_reason(w, i) || does;
-    if (!subject && text_equal(said->key, step_word(w->b->k, "subject")))
+    bool object = i && w->b->chunks.at[i - 1].tag == TAG_ACTION && !does
+                  && said_verb(w->b, i - 1).action.length;
+    if ((!subject || object) && text_equal(said->key, step_word(w->b->k, "subject")))
         return form;
     bool joined =
         !c->entry || (c->first == c->last && !text_equal(said->key, entry_words(c->entry)));
@@ -111,6 +113,14 @@ static bool wants_for(const struct writer *w, size_t i, size_t begin)
     }
 }
 
+/* "Melt it and, or it'll burn": an "and" whose verb was left out. */
+static bool joins_nothing(const struct writer *w, size_t i, size_t end)
+{
+    unsigned char next = i + 1 < end ? w->b->chunks.at[i + 1].tag : 0;
+    return w->b->chunks.at[i].tag == TAG_AND
+           && (next == TAG_OR || next == TAG_UNTIL || next == TAG_AND);
+}
+
 void say_range(struct writer *w, size_t begin, size_t end)
 {
     size_t until = w->b->chunks.count; /* where a sign of doneness becomes talk */
@@ -118,10 +128,10 @@ void say_range(struct writer *w, size_t begin, size_t end)
         const struct chunk *c = &w->b->chunks.at[i];
         if (ends_writing(w, i))
             return;
-        if (is_dropped(w, i))
+        if (is_dropped(w, i) || joins_nothing(w, i, end))
             continue;
         if (c->tag == TAG_UNTIL) {
-            bool open = is_open_until(w, i, &until);
+            bool open = is_open_until(w, i, end, &until);
             until = open ? i : until; /* "till it's" */
         }
         if (c->scope & SCOPE_UNTIL && i >= until)

@@ -74,6 +74,9 @@ static void write_plainly(struct writer *w, size_t not_before)
     size_t verb = find_verb(w, w->begin, w->end);
     if (w->p.length && verb < w->end && b->chunks.at[verb].tag != TAG_ACTION)
         return; /* "Lid on." is better said as "Cover." */
+    if (w->p.length && verb < w->end && b->chunks.at[verb].entry
+        && holds_object(&b->chunks.at[verb]))
+        return; /* and "Have a taste." as "Taste." */
     struct prose short_text = w->p;
     w->p = (struct prose){.length = 0};
     say_range(w, w->begin, w->end);

@@ -115,7 +115,7 @@ static bool joins_last(struct tidied *t, struct text sentence)
     struct text last = last_sentence(t), verb = first_word(sentence);
     if (!t->length || !text_equal(first_word(last), verb))
         return false;
-    if (text_equal(last, sentence))
+    if (text_equal(last, sentence) || text_equal(verb, sentence))
         return true;
     if (text_equal(last, verb)) { /* "Stir. Stir the bottom." */
         t->length = t->begun;

@@ -2,6 +2,7 @@
  * SPDX-License-Identifier: MIT */
 #include "build/writer.h"
 
+#include <assert.h>
 #include <string.h>
 
 #include "build/implied.h"
@@ -155,6 +156,7 @@ static struct step *insert_step(struct builder *b, size_t at, const struct ingre
 
 static void take_up(struct builder *b, const struct unnamed *u)
 {
+    assert(u->count && u->at[0]);
     struct step *s = u->step < b->dish->steps.count ? &b->dish->steps.at[u->step] : NULL;
     double gap = s ? s->start - u->at[u->count - 1]->at : NAMED_SECONDS + 1;
     bool same = s && text_equal(s->group, u->at[0]->group);

@@ -65,7 +65,7 @@ bool is_aside(const struct writer *w, size_t i, size_t begin);
 void note_doubt(struct writer *w, size_t i, size_t begin, size_t end);
 /* "Till it's": a sign of doneness that breaks off, at chunk `i`; `last` becomes the chunk behind
  * it. */
-bool is_open_until(const struct writer *w, size_t i, size_t *last);
+bool is_open_until(const struct writer *w, size_t i, size_t end, size_t *last);
 /* Whether a sentence begins with a verb, or with when or where. */
 bool begins_well(const struct writer *w, struct text said);
 /* Whether the text that was written cannot be trusted. */
@@ -79,8 +79,8 @@ bool names_object(const struct writer *w, size_t begin, size_t end);
 /* steptidy.c. The text without what it says twice; arena. */
 struct text tidy_text(const struct builder *b, struct text said);
 
-/* stepunused.c. Foods that went in and that no step of the dish names are taken up by the step behind
- * them, or get one. */
+/* stepunused.c. Foods that went in and that no step of the dish names are taken up by the step
+ * behind them, or get one. */
 void take_up_unnamed(struct builder *b);
 
 /* stepplain.c. Whether the action alone is a sentence: "Stir.", but not "Add." */

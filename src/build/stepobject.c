@@ -60,8 +60,9 @@ bool lacks_object(const struct writer *w, const struct chunk *c, struct text act
     const struct entry *e = action_entry(w->b->k, action);
     uint64_t marks = e && !(e->marks & MARK_OF(prep)) ? e->marks : 0;
     unsigned char next = rest < end ? w->b->chunks.at[rest].tag : (unsigned char) TAG_AND;
-    bool saying =
-        c->entry && (holds_object(c) || step_text(w->b->k, "turned", entry_words(c->entry)).length);
+    bool saying = c->entry
+                  && ((holds_object(c) && !is_reworded(c, action))
+                      || step_text(w->b->k, "turned", entry_words(c->entry)).length);
     return marks & wants && !saying
            && (next == TAG_AND || next == TAG_INTO || next == TAG_FOR || next == TAG_DURATION
                || next == TAG_UNTIL || next == TAG_SO || next == TAG_THERE);

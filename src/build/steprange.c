@@ -116,7 +116,10 @@ static bool wants_for(const struct writer *w, size_t i, size_t begin)
 /* "Melt it and, or it'll burn": an "and" whose verb was left out. */
 static bool joins_nothing(const struct writer *w, size_t i, size_t end)
 {
-    unsigned char next = i + 1 < end ? w->b->chunks.at[i + 1].tag : 0;
+    size_t n = i + 1;
+    while (n < end && is_dropped(w, n))
+        n++;
+    unsigned char next = n < end ? w->b->chunks.at[n].tag : 0;
     return w->b->chunks.at[i].tag == TAG_AND
            && (next == TAG_OR || next == TAG_UNTIL || next == TAG_AND);
 }

@@ -171,7 +171,14 @@ static void say_verb(struct writer *w, const struct said_verb *said, size_t subj
         say_food(w->b, &w->p, &w->b->chunks.at[food], true);
     }
     bool it = subject + 1 == verb && is_pronoun(w, subject, verb);
-    if (!it || !name_pronoun(w, verb, subject, verb))
+    bool they = it
+                && text_equal(w->b->r->words.at[w->b->chunks.at[subject].last].key,
+                              step_word(w->b->k, "subject"));
+    if (it && name_pronoun(w, verb, subject, verb))
+        it = true;
+    else if (they)
+        prose_word(&w->p, step_word(w->b->k, "object"), false);
+    else
         say_range(w, subject, verb);
     say_own_place(w, c, action);
 }

@@ -121,6 +121,7 @@ smash	smash		smash up | bash
 mash	mash	early	mash up | mash down
 pound	pound		pound out | bash out
 flatten	flatten		flatten out
+make it flat	flatten		make them flat | make that flat | pat it flat	none
 grind	grind		grind up | grind in | grind over	verb:grinds,grinding,ground,ground
 crumble	crumble		crumble up | crumble in | crumble over
 flake	flake		flake up
@@ -145,7 +146,7 @@ keep stirring	stir		keep mixing	verb:keeps,keeping,kept,kept
 keep whisking	whisk			verb:keeps,keeping,kept,kept
 give it a stir	stir		give that a stir | give this a stir | give them a stir | give everything a stir | give it a good stir | give that a good stir | give it a mix | give that a mix | give it a good mix | give that a good mix | give everything a good mix | give everything a good stir | give it a quick stir | give it a toss | give it a whisk | give that a whisk	verb:gives,giving,gave,given
 combine	combine
-bring together	combine			verb:brings,bringing,brought,brought
+bring together	combine		bring it together | bring that together | bring the dough together | bring it all together | bring everything together	verb:brings,bringing,brought,brought
 blend	blend	mixes prep	blend up | blend in | blend together
 puree	puree	mixes prep	liquidize | liquidise
 blitz	blitz	mixes prep	blitz up | whizz | whizz up | buzz | pulverize | pulverise
@@ -228,6 +229,7 @@ fold over	fold		fold up
 line	line	early	line with
 poke	poke		poke into
 prick	prick		pierce | dock
+make holes	prick		make little holes | make small holes | make a few holes | poke holes | poke some holes | poke a few holes	verb:makes,making,made,made
 punch down	knock back		knock back | knock down | punch
 deflate	knock back		knock the air out | knock the air out of
 stretch	stretch		stretch out | stretch and fold	verb
@@ -247,7 +249,7 @@ bard	bard	puts prep
 
 # --- heat -----------------------------------------------------------------------------------------------------
 @marks heats
-cook	cook	heats prep	cook off | cook out | cook up | cook down | cook through | cook away | cook on
+cook	cook	heats prep	cook off | cook out | cook up | cook through | cook away | cook on
 precook	cook	heats prep	parcook
 pre cook	cook	heats prep	par cook	verb-last
 fry	fry	heats fries prep	fry off | fry up
@@ -287,7 +289,7 @@ char	char	heats grills prep	char up	verb:chars,charring,charred,charred
 torch	torch	heats grills prep	blowtorch
 flambe	flambe	heats		verb:flambes,flambeing,flambeed,flambeed
 smoke	smoke	heats prep
-boil	boil	heats boils prep	boil up | boil down | boil off
+boil	boil	heats boils prep	boil up | boil off
 bring to a boil	boil	heats boils	bring it up to a bubble | bring that up to a bubble | bring up to a bubble | bring to the boil | bring to boil | bring up to a boil | bring up to the boil | bring it to a boil | bring it to the boil | bring this to a boil | bring this to the boil | bring that to a boil | bring that to the boil | bring it up to a boil | bring it up to the boil | bring this up to a boil | bring that up to a boil | bring them to a boil | bring everything to a boil | bring everything to the boil | bring back to a boil | bring back to the boil | bring it back to a boil | bring it back to the boil | bring to a rolling boil | bring it to a rolling boil | bring to a full boil | bring to a gentle boil | bring it to a gentle boil	verb:brings,bringing,brought,brought
 come to a boil	boil	heats boils	come to the boil | come up to a boil | come up to the boil	verb:comes,coming,came,come
 up to a boil	boil	heats boils	up to a bubble | up to the boil | back to the boil | back to a boil | back up to the boil | back up to a boil	none
@@ -305,7 +307,7 @@ slow cook	slow-cook	heats boils prep		verb-last
 pressure cook	pressure-cook	heats boils prep		verb-last
 sous vide	sous-vide	heats boils prep		none
 microwave	microwave	heats prep	nuke
-reduce	reduce	heats boils prep	reduce down
+reduce	reduce	heats boils prep	reduce down | cook down | cook it down | cook that down | boil down | bubble down
 thicken	thicken	heats boils prep	thicken up | tighten up
 deglaze	deglaze	puts heats
 de glaze	deglaze	puts heats		verb-last
@@ -330,7 +332,10 @@ par fry	fry	heats fries prep		verb-last
 turn up	increase		turn the heat up | turn up the heat | turn it up | turn the oven up
 turn down	lower		turn the heat down | turn down the heat | turn it down | turn that down | turn the oven down | turn it right down | turn the heat right down
 turn to low	lower		turn it to low | turn it down to low | turn the heat to low | turn the heat down to low
-lower	lower		lower the heat
+lower	lower		lower the heat | lower the flame | lower the gas
+make the flame low	lower		make the heat low | make the gas low | make the fire low | make it low | put the flame low | put the heat low | put the gas low | put the fire low | put the fire lower | put the heat lower | keep the flame low | reduce the flame | reduce the gas	none
+make the flame high	increase		make the heat high | make the gas high | make the fire high | put the flame high | put the gas high | increase the flame | increase the gas	none
+off the gas	turn off		gas off | off the flame | close the gas | switch off the gas | switch the gas off | switch off the flame | turn off the gas | turn the gas off | turn off the flame	none
 reduce the heat	lower		reduce heat | reduce the temperature
 drop the heat	lower		drop the temperature | drop the temp	verb2
 knock the heat down	lower		knock the heat back | back off the heat | crank down | dial down

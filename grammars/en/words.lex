@@ -229,7 +229,7 @@ on top			over the top | over it | on the top | to finish | to garnish | for garn
 @marks puts
 in goes	add		in go | on goes | on go | in with | on with | in we go with | over goes | down go | down goes | in it goes | in they go | on it goes | then in with | follow that with | follow it with
 @marks takes
-out come	remove		out comes | off with | off comes | out they come | out it comes
+out come	remove		out comes | off it comes | off they come | off with | off comes | out they come | out it comes
 
 # Said while thinking, or with no weight of its own.
 @tag OTHER

@@ -209,11 +209,24 @@ static bool is_passive(const struct builder *b, size_t i)
            && text_equal(entry_value(c->entry), step_word(b->k, "passive"));
 }
 
+/* "Rubbed it all over, covered it up": told as done, without who did it. */
+static bool is_told_short(const struct builder *b, size_t i)
+{
+    const struct chunk *c = &b->chunks.at[i];
+    if (c->tag != TAG_DONE || c->scope & (SCOPE_NOT_DONE | SCOPE_UNTIL)
+        || is_weak(b, chunk_marks(c)))
+        return false;
+    bool begins = !i || b->r->words.at[b->chunks.at[i - 1].last].after >= AFTER_COMMA;
+    return begins && i + 1 < b->chunks.count && b->chunks.at[i + 1].tag == TAG_IT;
+}
+
 /* "you're whisking the whole while", "keep stirring", "I've whisked that". */
 static bool is_going_on(const struct builder *b, size_t i)
 {
     const struct chunk *c = &b->chunks.at[i];
     struct phrasal split;
+    if (is_told_short(b, i))
+        return true;
     if ((c->tag != TAG_DOING && c->tag != TAG_DONE) || !i
         || c->scope & (SCOPE_NOT_DONE | SCOPE_UNTIL))
         return false;

@@ -141,7 +141,7 @@ strip	strip	cuts prep		verb2
 # --- mixing ---------------------------------------------------------------------------------------------------
 @marks mixes
 mix	mix		mix in | mix up | mix together | mix through
-stir	stir		stir in | stir together | stir up | stir through | stir around	verb2
+stir	stir		keep it moving | keep them moving | keep that moving | keep everything moving | stir in | stir together | stir up | stir through | stir around	verb2
 keep stirring	stir		keep mixing	verb:keeps,keeping,kept,kept
 keep whisking	whisk			verb:keeps,keeping,kept,kept
 give it a stir	stir		give that a stir | give this a stir | give them a stir | give everything a stir | give it a good stir | give that a good stir | give it a mix | give that a mix | give it a good mix | give that a good mix | give everything a good mix | give everything a good stir | give it a quick stir | give it a toss | give it a whisk | give that a whisk	verb:gives,giving,gave,given
@@ -214,6 +214,7 @@ pat down	press		pat in	verb2
 pat out	flatten		pat it out | pat that out | pat them out | pat it down flat | pat it out flat	verb2
 pinch	pinch		pinch together
 tap				verb2
+knock on	tap		knock on it | knock on the bottom	verb:knocks,knocking,knocked,knocked
 scrunch
 crimp	crimp		crimp up
 seal	seal		seal up | close up
@@ -291,11 +292,11 @@ flambe	flambe	heats		verb:flambes,flambeing,flambeed,flambeed
 smoke	smoke	heats prep
 boil	boil	heats boils prep	boil up | boil off
 bring to a boil	boil	heats boils	bring it up to a bubble | bring that up to a bubble | bring up to a bubble | bring to the boil | bring to boil | bring up to a boil | bring up to the boil | bring it to a boil | bring it to the boil | bring this to a boil | bring this to the boil | bring that to a boil | bring that to the boil | bring it up to a boil | bring it up to the boil | bring this up to a boil | bring that up to a boil | bring them to a boil | bring everything to a boil | bring everything to the boil | bring back to a boil | bring back to the boil | bring it back to a boil | bring it back to the boil | bring to a rolling boil | bring it to a rolling boil | bring to a full boil | bring to a gentle boil | bring it to a gentle boil	verb:brings,bringing,brought,brought
-come to a boil	boil	heats boils	come to the boil | come up to a boil | come up to the boil	verb:comes,coming,came,come
+come to a boil	boil	heats boils	come up to a bubble | come up to the bubble | come to a bubble | come to the boil | come up to a boil | come up to the boil	verb:comes,coming,came,come
 up to a boil	boil	heats boils	up to a bubble | up to the boil | back to the boil | back to a boil | back up to the boil | back up to a boil	none
 simmer	simmer	heats boils prep	tick away | simmer down | simmer away | bubble | bubble away | putter | tick over
 blip	simmer	heats boils	blip away	verb2
-bring to a simmer	simmer	heats boils	bring up to a simmer | bring it to a simmer | bring this to a simmer | bring that to a simmer | bring it up to a simmer | bring this up to a simmer | bring that up to a simmer | bring them to a simmer | bring everything to a simmer | bring to a gentle simmer | bring it to a gentle simmer | bring back to a simmer | bring it back to a simmer | bring down to a simmer | bring it down to a simmer | bring to a bare simmer	verb:brings,bringing,brought,brought
+bring to a simmer	simmer	heats boils	take it down to a simmer | take that down to a simmer | turn it down to a simmer | turn that down to a simmer | drop it to a simmer | drop it down to a simmer | bring up to a simmer | bring it to a simmer | bring this to a simmer | bring that to a simmer | bring it up to a simmer | bring this up to a simmer | bring that up to a simmer | bring them to a simmer | bring everything to a simmer | bring to a gentle simmer | bring it to a gentle simmer | bring back to a simmer | bring it back to a simmer | bring down to a simmer | bring it down to a simmer | bring to a bare simmer	verb:brings,bringing,brought,brought
 up to a simmer	simmer	heats boils	back to a simmer | back up to a simmer	none
 come to a simmer	simmer	heats boils	come up to a simmer	verb:comes,coming,came,come
 poach	poach	heats boils prep
@@ -329,8 +330,8 @@ par fry	fry	heats fries prep		verb-last
 
 # --- the cooker ---------------------------------------------------------------------------------------------
 @marks changes
-turn up	increase		turn the heat up | turn up the heat | turn it up | turn the oven up
-turn down	lower		turn the heat down | turn down the heat | turn it down | turn that down | turn the oven down | turn it right down | turn the heat right down
+turn up	increase		whack the heat up | put the heat up | get the heat up | pump up the heat | turn the heat up | turn up the heat | turn it up | turn the oven up
+turn down	lower		knock it down | knock it down to low | knock that down | take it down to low | bring it down to low | drop it to low | drop it down to low | turn it down low | turn the heat down | turn down the heat | turn it down | turn that down | turn the oven down | turn it right down | turn the heat right down
 turn to low	lower		turn it to low | turn it down to low | turn the heat to low | turn the heat down to low
 lower	lower		lower the heat | lower the flame | lower the gas
 make the flame low	lower		make the heat low | make the gas low | make the fire low | make it low | put the flame low | put the heat low | put the gas low | put the fire low | put the fire lower | put the heat lower | keep the flame low | reduce the flame | reduce the gas	none
@@ -429,6 +430,7 @@ keep back	reserve		keep aside | keep to one side	verb:keeps,keeping,kept,kept
 hold back	reserve			verb:holds,holding,held,held
 save	reserve		save back | save for later
 rinse	rinse	takes prep early	rinse off | rinse out
+run under the tap	rinse	takes	run it under the tap | run them under the tap | run it under cold water | run them under cold water | run that under the tap | run that under cold water | run under cold water	verb:runs,running,ran,run
 give it a rinse	rinse	takes prep	give them a rinse | give that a rinse | give it a good rinse | give them a good rinse | give it a wash | give them a wash	verb:gives,giving,gave,given
 wash	wash	takes prep early	wash off
 scrub	scrub	takes prep		verb2

@@ -146,6 +146,14 @@ static bool is_consequence(const struct builder *b, size_t i)
            && !says_how_long(b); /* but "so they go in" */
 }
 
+/* "While they | rest", "while the | sauce", not "in the meantime". */
+static bool ends_in_subject(const struct builder *b, const struct chunk *c)
+{
+    const struct entry *e = pack_find(b->k, b->r->words.at[c->last].key, NULL);
+    return c->first < c->last && e
+           && (e->tag == TAG_IT || e->tag == TAG_THE || e->tag == TAG_THERE);
+}
+
 /* Whether the verb in chunk `i` tells what to do. */
 static bool is_instruction(const struct builder *b, size_t i)
 {
@@ -171,7 +179,7 @@ static bool is_instruction(const struct builder *b, size_t i)
     if (comma && !is_third_person(c->entry))
         before = TAG_SO;
     const struct chunk *lead = before_subject(b, i);
-    if (before == TAG_MEANWHILE && b->chunks.at[i - 1].first < b->chunks.at[i - 1].last
+    if (before == TAG_MEANWHILE && ends_in_subject(b, &b->chunks.at[i - 1])
         && b->r->words.at[b->chunks.at[i - 1].last].after < AFTER_COMMA)
         return false; /* "while they | rest" */
     if (before == TAG_IT && lead && (lead->tag == TAG_MEANWHILE || is_step_word(b, lead, "after")))

@@ -62,6 +62,14 @@ void prose_comma(struct prose *p)
         (void) put(p, (struct text){",", 1});
 }
 
+void prose_put(struct prose *p, struct text written)
+{
+    if (!written.length || (p->length && !put(p, (struct text){" ", 1})) || !put(p, written))
+        return;
+    p->before = p->begun;
+    p->begun = p->kept = p->length;
+}
+
 void prose_uncomma(struct prose *p)
 {
     if (p->length && p->at[p->length - 1] == ',')

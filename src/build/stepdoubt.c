@@ -113,6 +113,7 @@ bool is_odd(const struct writer *w, size_t i, size_t begin, size_t end)
     case TAG_HAVE:
     case TAG_WILL:
     case TAG_NOT:
+    case TAG_SERVE:
         return true;
     case TAG_ACTION:
         return !said_verb(w->b, i).action.length && !leads_to_noun(before) && before != TAG_TO

@@ -33,37 +33,6 @@ static void say_action_plainly(struct writer *w, struct text action)
     say_taken(w);
 }
 
-/* Whether the food is listed here, not only spoken of again. */
-static bool is_new(const struct writer *w, const struct chunk *c)
-{
-    for (size_t i = 0; i < w->b->dish->ingredients.count; i++) {
-        size_t id = w->b->dish->ingredients.at[i].id;
-        if (id >= c->first && id <= c->last)
-            return true;
-    }
-    return false;
-}
-
-/* Whether the step has named the food already, by its last word. */
-static bool is_written(const struct writer *w, const struct chunk *c)
-{
-    struct text said = {w->p.at, w->p.length}, word = w->b->r->words.at[c->last].key;
-    for (size_t i = 0; i + word.length <= said.length; i++)
-        if (text_equal(text_slice(said, i, i + word.length), word))
-            return true;
-    return false;
-}
-
-/* Of the foods that wait those that are new here, and not yet written. */
-static void keep_new(struct writer *w)
-{
-    size_t kept = 0;
-    for (size_t i = 0; i < w->pending_count; i++)
-        if (is_new(w, &w->pending[i].chunk) && !is_written(w, &w->pending[i].chunk))
-            w->pending[kept++] = w->pending[i];
-    w->pending_count = kept;
-}
-
 /* Foods that no verb takes: they go in, on top or beside, as the step has it. */
 static void say_foods(struct writer *w)
 {

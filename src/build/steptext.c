@@ -74,8 +74,10 @@ static void write_plainly(struct writer *w, size_t not_before)
     size_t verb = find_verb(w, w->begin, w->end);
     if (w->p.length && verb < w->end && b->chunks.at[verb].tag != TAG_ACTION)
         return; /* "Lid on." is better said as "Cover." */
-    if (w->p.length && verb < w->end && b->chunks.at[verb].entry
-        && holds_object(&b->chunks.at[verb]))
+    const struct entry *saying = verb < w->end ? b->chunks.at[verb].entry : NULL;
+    if (w->p.length && saying
+        && (holds_object(&b->chunks.at[verb])
+            || step_text(b->k, "turned", entry_words(saying)).length))
         return; /* and "Have a taste." as "Taste." */
     struct prose short_text = w->p;
     w->p = (struct prose){.length = 0};
@@ -130,6 +132,24 @@ static void tell_plainly(struct writer *w, size_t not_before)
         w->p = before;
 }
 
+/* Foods that still wait at the end: those of the step's first sentence go in before what it does.
+ */
+static void say_last_foods(struct writer *w)
+{
+    struct prose before = w->p;
+    size_t first = sentence_from(w->b->r, w->s->words.first);
+    bool early = w->pending_count && before.length
+                 && w->pending[0].sentence == &w->b->r->sentences.at[first];
+    if (!early) {
+        flush_pending(w);
+        return;
+    }
+    keep_new(w);
+    w->p = (struct prose){.length = 0};
+    flush_pending(w);
+    prose_put(&w->p, (struct text){before.at, before.length});
+}
+
 static void write_step(struct builder *b, size_t index)
 {
     struct step *s = &b->dish->steps.at[index];
@@ -150,7 +170,7 @@ static void write_step(struct builder *b, size_t index)
             write_verbless(&w);
         link_foods(b, s, w.begin, w.end);
     }
-    flush_pending(&w);
+    say_last_foods(&w);
     if (w.p.length < LEAST_BYTES)
         write_plainly(&w, not_before);
     if (w.p.length && is_doubtful(&w))

@@ -148,7 +148,7 @@ static bool say_hedge(const struct builder *b, struct prose *p, size_t *i, size_
 /* "The bacon's" of "the bacon's next": a food with a verb behind it. */
 static bool is_clipped(const struct word *w)
 {
-    return w->tag == TAG_FOOD && w->entry && w->entry->words_count == 1
+    return w->tag == TAG_FOOD && w->entry && w->entry->words_count == 1 && !(w->scope & SCOPE_UNTIL)
            && text_find(w->text, '\'', 0) + 2 == w->text.length;
 }
 

@@ -139,6 +139,8 @@ void gather(struct writer *w);
 void say_pending(struct writer *w);
 /* The same behind the verb that takes them up: "pack the brown sugar". */
 void say_taken(struct writer *w);
+/* Of the foods that wait those that are new here, and not yet written. */
+void keep_new(struct writer *w);
 /* Writes those that no verb took up as a sentence of their own. */
 void flush_pending(struct writer *w);
 

@@ -147,8 +147,8 @@ static bool is_hot(const struct builder *b)
         if (b->chunks.at[i].tag == TAG_HEATED || (marks && !(marks & MARK_OF(puts))))
             return true;
     }
-    return b->pan || last_heat(b) || find_done(b, TAG_HEAT) != NOWHERE
-           || find_done(b, TAG_VESSEL) != NOWHERE;
+    return b->pan || last_heat(b) || find_done(b, TAG_OVEN) != NOWHERE
+           || find_done(b, TAG_HEAT) != NOWHERE || find_done(b, TAG_VESSEL) != NOWHERE;
 }
 
 struct step *step_of_time(const struct builder *b, size_t i)

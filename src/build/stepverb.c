@@ -307,7 +307,8 @@ void write_verb(struct writer *w, size_t begin, size_t verb, size_t end)
         rest = say_split(w, &said.phrasal, thing ? said.phrasal.end : rest, end);
     else if (subject < verb && rest < end && w->b->chunks.at[rest].tag == TAG_LINE)
         prose_word(&w->p, step_word(w->b->k, "and"), true); /* "it goes in with butter" */
-    else if (turned && is_into(w, verb) && is_place(w, rest, end))
+    else if (turned && is_into(w, verb) && is_place(w, rest, end)
+             && !step_text(w->b->k, "turned", entry_words(c->entry)).length)
         say_to(w, action);
     else if (turned && comes_from(w, rest, end) && chunk_marks(c) & MARK_OF(takes))
         prose_word(&w->p, step_word(w->b->k, "from"), true); /* "those come off the grill" */

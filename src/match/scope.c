@@ -347,6 +347,33 @@ static void mark_verbs(struct recording *r, const struct sentence *s)
     }
 }
 
+/* Whether the sentence does anything: a verb that is more than "have" or "go". */
+static bool does_something(const struct recording *r, const struct sentence *s)
+{
+    for (size_t i = s->first; i <= s->last; i++) {
+        const struct word *w = &r->words.at[i];
+        if (w->tag == TAG_ACTION && w->entry
+            && !(w->entry->marks & (MARK_OF(light) | MARK_OF(hidden) | MARK_OF(idle))))
+            return true;
+    }
+    return false;
+}
+
+/* "Ice cream with it", "a blob of yogurt with those": what is named with the dish, where nothing is
+ * done. */
+static void mark_beside(struct recording *r, const struct sentence *s)
+{
+    for (size_t i = s->first; i + 1 <= s->last; i++) {
+        unsigned char next = r->words.at[i + 1].tag;
+        bool ends = i + 1 == s->last || r->words.at[i + 1].after >= AFTER_COMMA;
+        if (r->words.at[i].tag != TAG_WITH || !ends || (next != TAG_IT && next != TAG_THE)
+            || does_something(r, s))
+            continue;
+        for (size_t n = clause_around(r, s, i).first; n <= i; n++)
+            r->words.at[n].scope |= SCOPE_BESIDE;
+    }
+}
+
 /* "They bake for twelve minutes": a sentence with a time is no story. */
 static bool says_how_long(const struct recording *r, const struct sentence *s)
 {
@@ -385,5 +412,6 @@ void mark_scopes(struct recording *r, struct sentence *s)
             r->words.at[w].scope |= (unsigned short) scope;
     }
     mark_verbs(r, s);
+    mark_beside(r, s);
     go_on_with_story(r, s);
 }

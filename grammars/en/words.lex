@@ -221,7 +221,7 @@ served with			on the side | on the side of | alongside | next to it | beside it 
 @tag FINISH
 @forms none
 @marks
-on top			over the top | over it | on the top | on the tops | over the tops | on each one | over each one | on top of each one | on top of each | to finish | to garnish | for garnish | as a garnish | for a garnish | for the top | on the very top | over that | all over | to decorate | for decoration | right at the end | at the very end | just before serving | before serving | to serve on top | to top it | to finish it | to finish it off | scattered over
+on top			over the top | over it | on the top | on the tops | over the tops | over each one | on top of each one | on top of each | to finish | to garnish | for garnish | as a garnish | for a garnish | for the top | on the very top | over that | all over | to decorate | for decoration | right at the end | at the very end | just before serving | before serving | to serve on top | to top it | to finish it | to finish it off | scattered over
 
 # Verbs turned around: "in goes the cabbage".
 @tag ACTION

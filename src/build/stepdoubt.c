@@ -189,9 +189,8 @@ bool begins_well(const struct writer *w, struct text said)
     if (!word.length || word.length > sizeof small)
         return false;
     lower(word, word.length, small);
-    bool more = false;
-    const struct entry *e = pack_find(w->b->k, (struct text){small, word.length}, &more);
-    return more || entry_as(e, TAG_ACTION) || entry_as(e, TAG_WHEN) || entry_as(e, TAG_INTO)
+    const struct entry *e = pack_find(w->b->k, (struct text){small, word.length}, NULL);
+    return entry_as(e, TAG_ACTION) || entry_as(e, TAG_WHEN) || entry_as(e, TAG_INTO)
            || entry_as(e, TAG_UNTIL) || entry_as(e, TAG_MANNER);
 }
 

@@ -67,3 +67,21 @@ bool lacks_object(const struct writer *w, const struct chunk *c, struct text act
            && (next == TAG_AND || next == TAG_INTO || next == TAG_FOR || next == TAG_DURATION
                || next == TAG_UNTIL || next == TAG_SO || next == TAG_THERE);
 }
+
+bool is_place_word(const struct writer *w, size_t i, size_t end)
+{
+    if (i >= end)
+        return false;
+    unsigned char tag = w->b->chunks.at[i].tag;
+    return tag == TAG_ARTICLE || tag == TAG_THE || tag == TAG_VESSEL || tag == TAG_MEASURE
+           || tag == TAG_SIZE;
+}
+
+bool comes_from(const struct writer *w, size_t i, size_t end)
+{
+    while (i < end && is_place_word(w, i, end) && w->b->chunks.at[i].tag != TAG_VESSEL)
+        i++;
+    unsigned char tag = i < end ? w->b->chunks.at[i].tag : 0;
+    return tag == TAG_VESSEL || tag == TAG_PLACE
+           || (i < end && entry_as(w->b->r->words.at[w->b->chunks.at[i].last].readings, TAG_OVEN));
+}

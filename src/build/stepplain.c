@@ -86,6 +86,13 @@ static bool say_around(struct writer *w, struct text action, size_t i, size_t en
     return true;
 }
 
+/* "Take it out": a saying with its object inside, written as it stands. */
+static bool is_saying(const struct writer *w, size_t verb, struct text action)
+{
+    const struct chunk *c = &w->b->chunks.at[verb];
+    return c->entry && c->tag == TAG_ACTION && holds_object(c) && !is_reworded(c, action);
+}
+
 static bool leads_to_place(unsigned char tag)
 {
     return tag == TAG_ARTICLE || tag == TAG_THE || tag == TAG_SIZE || tag == TAG_STATE
@@ -100,7 +107,8 @@ static bool say_into(struct writer *w, size_t verb, struct text action, size_t t
     size_t noun = verb + 1;
     while (noun < to && leads_to_place(w->b->chunks.at[noun].tag))
         noun++;
-    if (!is_into(w, verb) || !place || noun == to || w->b->chunks.at[noun].tag == TAG_LINE)
+    if (!is_into(w, verb) || is_saying(w, verb, action) || !place || noun == to
+        || w->b->chunks.at[noun].tag == TAG_LINE)
         return false;
     prose_word(&w->p, action, false);
     if (w->pending_count)
@@ -125,6 +133,7 @@ static struct text turned_of(const struct writer *w, size_t verb)
 static bool say_verb_words(struct writer *w, size_t verb, struct text action, size_t to)
 {
     struct text turned = turned_of(w, verb);
+    bool saying = is_saying(w, verb, action);
     size_t from = verb + 1;
     if (say_into(w, verb, action, to))
         return true;
@@ -133,7 +142,7 @@ static bool say_verb_words(struct writer *w, size_t verb, struct text action, si
         from++;
     else if (turned.length && text_equal(action, entry_value(w->b->chunks.at[verb].entry)))
         prose_word(&w->p, turned, false);
-    else if (from < to && !said_verb(w->b, verb).split)
+    else if ((from < to || saying) && !said_verb(w->b, verb).split)
         prose_word(&w->p, verb_words(&w->b->chunks.at[verb], action, false), false);
     else
         prose_word(&w->p, plain_verb(w, action), false);
@@ -143,7 +152,7 @@ static bool say_verb_words(struct writer *w, size_t verb, struct text action, si
         from += name_pronoun(w, verb, from, to);
     say_range(w, from, to);
     w->named = true;
-    if (object || turned.length || is_enough(w, action))
+    if (object || saying || turned.length || is_enough(w, action))
         return true;
     w->p = before;
     return false;

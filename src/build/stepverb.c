@@ -95,28 +95,9 @@ static void say_between(struct writer *w, size_t begin, size_t end)
     say_range(w, begin, i);
 }
 
-static bool is_place(const struct writer *w, size_t i, size_t end)
-{
-    if (i >= end)
-        return false;
-    unsigned char tag = w->b->chunks.at[i].tag;
-    return tag == TAG_ARTICLE || tag == TAG_THE || tag == TAG_VESSEL || tag == TAG_MEASURE
-           || tag == TAG_SIZE;
-}
-
-/* "The grill", "a hot oven": where something is taken from; not what is taken. */
-static bool comes_from(const struct writer *w, size_t i, size_t end)
-{
-    while (i < end && is_place(w, i, end) && w->b->chunks.at[i].tag != TAG_VESSEL)
-        i++;
-    unsigned char tag = i < end ? w->b->chunks.at[i].tag : 0;
-    return tag == TAG_VESSEL || tag == TAG_PLACE
-           || (i < end && entry_as(w->b->r->words.at[w->b->chunks.at[i].last].readings, TAG_OVEN));
-}
-
 static bool is_thing(const struct writer *w, size_t i, size_t end)
 {
-    if (is_place(w, i, end))
+    if (is_place_word(w, i, end))
         return true;
     unsigned char tag = i < end ? w->b->chunks.at[i].tag : 0;
     return tag == TAG_LINE || tag == TAG_PART || tag == TAG_OVEN || tag == TAG_PLACE
@@ -307,7 +288,7 @@ void write_verb(struct writer *w, size_t begin, size_t verb, size_t end)
         rest = say_split(w, &said.phrasal, thing ? said.phrasal.end : rest, end);
     else if (subject < verb && rest < end && w->b->chunks.at[rest].tag == TAG_LINE)
         prose_word(&w->p, step_word(w->b->k, "and"), true); /* "it goes in with butter" */
-    else if (turned && is_into(w, verb) && is_place(w, rest, end)
+    else if (turned && is_into(w, verb) && is_place_word(w, rest, end)
              && !step_text(w->b->k, "turned", entry_words(c->entry)).length)
         say_to(w, action);
     else if (turned && comes_from(w, rest, end) && chunk_marks(c) & MARK_OF(takes))

@@ -101,6 +101,10 @@ void write_verb(struct writer *w, size_t begin, size_t verb, size_t end);
 size_t subject_food(const struct writer *w, size_t verb);
 /* Whether the verb is written in other words than it was said in: "goes in" is "add". */
 bool is_reworded(const struct chunk *c, struct text action);
+/* Whether chunk `i` can begin a place: "a", "the", a vessel. */
+bool is_place_word(const struct writer *w, size_t i, size_t end);
+/* "The grill", "a hot oven": where something is taken from; not what is taken. */
+bool comes_from(const struct writer *w, size_t i, size_t end);
 /* "To": what leads from the action's food to its place. */
 void say_to(struct writer *w, struct text action);
 /* Whether chunk `i` can be what a verb is done to. */

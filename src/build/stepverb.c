@@ -155,11 +155,10 @@ static void say_verb(struct writer *w, const struct said_verb *said, size_t subj
     bool they = it
                 && text_equal(w->b->r->words.at[w->b->chunks.at[subject].last].key,
                               step_word(w->b->k, "subject"));
-    if (it && name_pronoun(w, verb, subject, verb))
-        it = true;
-    else if (they)
+    bool named = it && name_pronoun(w, verb, subject, verb);
+    if (they && !named)
         prose_word(&w->p, step_word(w->b->k, "object"), false);
-    else
+    else if (!named)
         say_range(w, subject, verb);
     say_own_place(w, c, action);
 }

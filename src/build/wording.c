@@ -14,11 +14,12 @@
 struct text step_text(const struct pack *k, const char *kind, struct text key)
 {
     const struct table *t = pack_table(k, "step-words");
-    size_t length = strlen(kind);
+    const struct text head = text_from(kind);
+    size_t length = head.length;
     char name[KEY_BYTES];
     if (!t || !key.length || length + 1 + key.length > sizeof name)
         return TEXT_EMPTY;
-    memcpy(name, kind, length);
+    memcpy(name, head.at, length);
     name[length] = ' ';
     memcpy(name + length + 1, key.at, key.length);
     size_t row = table_find(t, (struct text){name, length + 1 + key.length});

@@ -356,7 +356,7 @@ let rest	rest		let it rest | let that rest | let this rest | let them rest | let
 leave to rest	rest		leave it to rest | leave that to rest | leave them to rest | leave to sit | leave it to sit	verb:leaves,leaving,left,left
 allow to rest	rest		allow it to rest | allow to stand | allow to sit | allow it to sit | allow it to stand
 sit	sit	waits idle	sit there	verb:sits,sitting,sat,sat
-let sit	sit		let it sit | let that sit | let this sit | let them sit | let it hang out | let that hang out | let it stand | let that stand | let stand | let this stand | let it be	verb:lets,letting,let,let
+let sit	sit		let it sit | let that sit | let this sit | let them sit | let it hang out | let that hang out | let it do its thing | let that do its thing | let them do their thing | let it do its magic | let it do its work | let it stand | let that stand | let stand | let this stand | let it be	verb:lets,letting,let,let
 leave	leave	waits idle	leave to stand | leave it alone | leave be | leave alone | leave it be | leave on	verb:leaves,leaving,left,left
 stand	stand	waits idle		verb:stands,standing,stood,stood
 soak	soak	waits prep early	soak in | soak off | presoak

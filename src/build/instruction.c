@@ -170,6 +170,10 @@ static bool is_instruction(const struct builder *b, size_t i)
     else if (before == TAG_HEDGE && has_object(b, i)
              && (i == 1 || b->chunks.at[i - 2].tag == TAG_AND || b->chunks.at[i - 2].tag == TAG_SO))
         before = TAG_SO; /* "roughly chop the herbs" */
+    if (before == TAG_BE && i > 1
+        && (chunk_marks(&b->chunks.at[i - 2]) & MARK_OF(light)
+            || b->chunks.at[i - 2].tag == TAG_OPENER || b->chunks.at[i - 2].tag == TAG_WILL))
+        before = TAG_SO; /* "what I'm going to do is add the wine" */
     struct phrasal split;
     if (find_phrasal(b, i, &split))
         return split.action.length && before != TAG_TO && before != TAG_OF;

@@ -67,7 +67,8 @@ size_t object_end(const struct writer *w, size_t verb, size_t end)
     struct said_verb said = said_verb(w->b, verb);
     if (said.split && (said.phrasal.thing || is_food_word(&w->b->chunks.at[verb])))
         return verb + 1;
-    return clean_end(w, verb + 1, said.split ? said.phrasal.end : end);
+    bool food = said.split && is_food(&w->b->chunks.at[said.phrasal.end]);
+    return clean_end(w, verb + 1, said.split ? said.phrasal.end + food : end);
 }
 
 bool names_object(const struct writer *w, size_t begin, size_t end)

@@ -19,6 +19,13 @@ bool is_reworded(const struct chunk *c, struct text action)
            && !text_equal(verb_words(c, action, false), entry_shown(c->entry));
 }
 
+bool keeps_verb(const struct writer *w, const struct chunk *c, struct text action)
+{
+    return c->entry && c->tag == TAG_ACTION && chunk_marks(c) & MARK_OF(idle)
+           && !text_equal(action, entry_value(c->entry))
+           && step_words_list(w->b->k, "keep", action);
+}
+
 void say_to(struct writer *w, struct text action)
 {
     struct text own = step_text(w->b->k, "whereto", action);

@@ -138,6 +138,8 @@ static bool say_verb_words(struct writer *w, size_t verb, struct text action, si
     if (say_into(w, verb, action, to))
         return true;
     struct prose before = w->p;
+    if (keeps_verb(w, &w->b->chunks.at[verb], action))
+        action = entry_value(w->b->chunks.at[verb].entry);
     if (from < to && say_around(w, action, from, to))
         from++;
     else if (turned.length && text_equal(action, entry_value(w->b->chunks.at[verb].entry)))

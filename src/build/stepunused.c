@@ -39,7 +39,8 @@ static bool is_used(const struct dish *d, const struct ingredient *line)
 static bool goes_in(const struct dish *d, const struct ingredient *line)
 {
     return line->amount.known && !line->vague && !line->announced && !line->questioned
-           && line->role == ROLE_INGREDIENT && !is_used(d, line);
+           && !(line->entry && line->entry->marks & MARK_OF(water)) && line->role == ROLE_INGREDIENT
+           && !is_used(d, line);
 }
 
 static size_t step_behind(const struct dish *d, const struct ingredient *line)

@@ -139,6 +139,8 @@ static void say_verb(struct writer *w, const struct said_verb *said, size_t subj
     if (plain.length && c->first == c->last && !said->split
         && (puts_only(w, verb) || (takes && !says_tag(w, verb + 1, clause_end(w, verb), TAG_INTO))))
         action = plain; /* "put the mustard oil": "add" */
+    if (keeps_verb(w, c, action))
+        action = entry_value(c->entry); /* "leave it": it rests */
     if (turned.length && !takes && text_equal(action, entry_value(c->entry)))
         prose_word(&w->p, turned, false); /* "in they go": "add them" */
     else
@@ -194,7 +196,9 @@ static size_t say_split(struct writer *w, const struct phrasal *p, size_t rest, 
 {
     const struct entry *particle = w->b->chunks.at[p->end].entry;
     say_between(w, p->thing ? p->end : rest, p->end);
-    if (particle)
+    if (is_food(&w->b->chunks.at[p->end])) /* "keep a cup of the water" */
+        say_food(w->b, &w->p, &w->b->chunks.at[p->end], true);
+    else if (particle)
         prose_word(&w->p, step_text(w->b->k, "rest", entry_words(particle)), false);
     rest = p->end + 1;
     if (rest < end && w->b->chunks.at[rest].tag == TAG_INTO && !is_thing(w, rest + 1, end))

@@ -105,6 +105,8 @@ bool is_reworded(const struct chunk *c, struct text action);
 bool is_place_word(const struct writer *w, size_t i, size_t end);
 /* "The grill", "a hot oven": where something is taken from; not what is taken. */
 bool comes_from(const struct writer *w, size_t i, size_t end);
+/* Whether a verb that means more here is better written as it was said: "leave it", which rests. */
+bool keeps_verb(const struct writer *w, const struct chunk *c, struct text action);
 /* "To": what leads from the action's food to its place. */
 void say_to(struct writer *w, struct text action);
 /* Whether chunk `i` can be what a verb is done to. */

@@ -14,6 +14,7 @@
 struct arena_block {
     struct arena_block *next;
     size_t size, used;
+    bool used_before; /* it is no longer zero */
     max_align_t bytes[];
 };
 
@@ -56,16 +57,15 @@ void arena_reset(struct arena *a)
     a->used = 0;
 }
 
-/* Zeroed where it is of a size of its own: then of a large one no page is touched before it is
- * used. */
+/* Zeroed, by the system where it can: then no page is touched before it is used. */
 static struct arena_block *new_block(struct arena *a, size_t size)
 {
     struct arena_block *block = a->spare;
     if (block && size == BLOCK_BYTES) {
         a->spare = block->next;
+        block->used_before = true;
     } else {
-        block =
-            size == BLOCK_BYTES ? malloc(sizeof *block + size) : calloc(1, sizeof *block + size);
+        block = calloc(1, sizeof *block + size);
         if (!block)
             longjmp(a->full, 1);
         block->size = size;
@@ -91,7 +91,7 @@ void *arena_alloc(struct arena *a, size_t size)
 #endif
     char *at = (char *) block->bytes + block->used;
     block->used += need;
-    return block->size == BLOCK_BYTES ? memset(at, 0, size) : at;
+    return block->used_before ? memset(at, 0, size) : at;
 }
 
 struct text arena_text(struct arena *a, struct text t)
@@ -119,8 +119,6 @@ struct text arena_format(struct arena *a, const char *format, ...)
 
 void *arena_grow(struct arena *a, void *old, size_t count, size_t *room, size_t element_size)
 {
-    if (count < *room)
-        return old;
     size_t more = *room ? *room * 2 : 8;
     if (more > SIZE_MAX / element_size)
         longjmp(a->full, 1);

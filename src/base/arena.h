@@ -44,14 +44,16 @@ struct text arena_format(struct arena *a, const char *format, ...)
         size_t count, room; \
     }
 /* A zeroed element at the end of `list`, as a pointer. Earlier pointers into the list go stale. */
-#define LIST_ADD(arena, list)                                                               \
-    ((list)->at =                                                                           \
-         arena_grow((arena), (list)->at, (list)->count, &(list)->room, sizeof *(list)->at), \
+#define LIST_ADD(arena, list)                                                                   \
+    ((list)->at = (list)->count < (list)->room ? (list)->at                                     \
+                                               : arena_grow((arena), (list)->at, (list)->count, \
+                                                            &(list)->room, sizeof *(list)->at), \
      &(list)->at[(list)->count++])
 /* Room for so many elements in an empty list, which saves the smaller selves that a growing list
  * leaves behind; it may still grow. */
 #define LIST_RESERVE(arena, list, elements) \
     ((list)->at = arena_alloc((arena), (elements) * sizeof *(list)->at), (list)->room = (elements))
+/* The elements in a larger room. */
 void *arena_grow(struct arena *a, void *old, size_t count, size_t *room, size_t element_size);
 
 #endif

@@ -3,10 +3,8 @@
 #include "base/buffer.h"
 
 #include <stdarg.h>
-#include <stdint.h>
 #include <stdio.h>
 #include <stdlib.h>
-#include <string.h>
 
 void buffer_release(struct buffer *b)
 {
@@ -22,8 +20,7 @@ void buffer_clear(struct buffer *b)
         b->at[0] = '\0';
 }
 
-/* Room for `more` bytes and a NUL. */
-static bool make_room(struct buffer *b, size_t more)
+bool buffer_room(struct buffer *b, size_t more)
 {
     if (b->failed)
         return false;
@@ -46,23 +43,10 @@ static bool make_room(struct buffer *b, size_t more)
     return true;
 }
 
-void buffer_put(struct buffer *b, struct text t)
+void buffer_put_whole(struct buffer *b, uint64_t value)
 {
-    if (!t.length || !make_room(b, t.length))
-        return;
-    memcpy(b->at + b->length, t.at, t.length);
-    b->length += t.length;
-    b->at[b->length] = '\0';
-}
-
-void buffer_put_char(struct buffer *b, char c)
-{
-    buffer_put(b, (struct text){&c, 1});
-}
-
-void buffer_put_string(struct buffer *b, const char *string)
-{
-    buffer_put(b, text_from(string));
+    char digits[DIGITS_MOST];
+    buffer_put(b, (struct text){digits, text_digits(value, digits)});
 }
 
 void buffer_format(struct buffer *b, const char *format, ...)
@@ -71,7 +55,7 @@ void buffer_format(struct buffer *b, const char *format, ...)
     va_start(args, format);
     int length = vsnprintf(NULL, 0, format, args);
     va_end(args);
-    if (length < 0 || !make_room(b, (size_t) length))
+    if (length < 0 || !buffer_room(b, (size_t) length))
         return;
     va_start(args, format);
     vsnprintf(b->at + b->length, (size_t) length + 1, format, args);

@@ -15,9 +15,26 @@ struct buffer {
 
 void buffer_release(struct buffer *b);
 void buffer_clear(struct buffer *b); /* empty again; keeps its memory */
-void buffer_put(struct buffer *b, struct text t);
-void buffer_put_char(struct buffer *b, char c);
-void buffer_put_string(struct buffer *b, const char *string);
+/* Room for `more` bytes and a NUL; false, and failed, where memory was refused. */
+bool buffer_room(struct buffer *b, size_t more);
+/* Here, since an output is made of some ten thousand short ones. */
+static inline void buffer_put(struct buffer *b, struct text t)
+{
+    if (!t.length || !buffer_room(b, t.length))
+        return;
+    memcpy(b->at + b->length, t.at, t.length);
+    b->length += t.length;
+    b->at[b->length] = '\0';
+}
+static inline void buffer_put_char(struct buffer *b, char c)
+{
+    buffer_put(b, (struct text){&c, 1});
+}
+static inline void buffer_put_string(struct buffer *b, const char *string)
+{
+    buffer_put(b, (struct text){string, strlen(string)});
+}
+void buffer_put_whole(struct buffer *b, uint64_t value); /* in decimal digits */
 void buffer_format(struct buffer *b, const char *format, ...) __attribute__((format(printf, 2, 3)));
 struct text buffer_text(const struct buffer *b); /* borrowed until the next put */
 

@@ -41,6 +41,8 @@ __extension__ typedef __int128 wide;
 /* Lowers in 128 bits, so that only a result that is itself too large is none. */
 static struct ratio make_wide(wide over, wide under)
 {
+    if (over <= INT64_MAX && over >= -INT64_MAX && under <= INT64_MAX) /* as nearly always */
+        return ratio_make((int64_t) over, (int64_t) under);
     wide a = over < 0 ? -over : over, b = under;
     while (b) {
         wide rest = a % b;
@@ -149,12 +151,14 @@ static bool read_whole(const char *at, unsigned long length, unsigned long *i, i
 static struct ratio read_decimals(const char *at, unsigned long length, unsigned long i,
                                   int64_t whole)
 {
-    int64_t part, under = 1;
+    int64_t part, under = 1, over;
     unsigned long begin = i;
     if (!read_whole(at, length, &i, &part) || i < length || i - begin > 18)
         return RATIO_NONE;
     for (unsigned long n = begin; n < i; n++)
         under *= 10;
+    if (!__builtin_mul_overflow(whole, under, &over) && !__builtin_add_overflow(over, part, &over))
+        return ratio_make(over, under);
     return ratio_add(RATIO(whole), ratio_make(part, under));
 }
 

@@ -9,12 +9,34 @@ struct text text_from(const char *string)
     return string ? (struct text){string, strlen(string)} : TEXT_EMPTY;
 }
 
+/* The last bytes of a text, fewer than eight, in two loads that may overlap: no loop, since most
+ * words are that short. */
+static uint64_t short_bytes(const char *at, size_t length)
+{
+    uint32_t begin, end;
+    if (length >= 4) {
+        memcpy(&begin, at, 4);
+        memcpy(&end, at + length - 4, 4);
+        return (uint64_t) begin << 32 | end;
+    }
+    if (!length)
+        return 0;
+    return (uint64_t) (unsigned char) at[0] << 16 | (uint64_t) (unsigned char) at[length / 2] << 8
+           | (unsigned char) at[length - 1];
+}
+
 size_t text_hash(struct text t)
 {
-    size_t hash = 5381; /* Bernstein's, as usual for short words */
-    for (size_t i = 0; i < t.length; i++)
-        hash = hash * 33 + (unsigned char) t.at[i];
-    return hash ^ hash >> 15;
+    const uint64_t odd = 0x9E3779B97F4A7C15u; /* 2^64 / golden ratio, as usual for such hashes */
+    uint64_t h = t.length * odd, part;
+    size_t i = 0;
+    for (; i + 8 <= t.length; i += 8) {
+        memcpy(&part, t.at + i, 8);
+        h = (h ^ part) * odd;
+        h ^= h >> 32;
+    }
+    h = (h ^ short_bytes(t.at + i, t.length - i)) * odd;
+    return h ^ h >> 32;
 }
 
 int text_compare(struct text a, struct text b)
@@ -103,4 +125,17 @@ bool text_share_part(struct text list, struct text other, char separator)
         if (text_has_part(other, separator, one))
             return true;
     return false;
+}
+
+size_t text_digits(uint64_t number, char out[DIGITS_MOST])
+{
+    char reversed[DIGITS_MOST];
+    size_t count = 0;
+    do {
+        reversed[count++] = (char) ('0' + number % 10);
+        number /= 10;
+    } while (number);
+    for (size_t i = 0; i < count; i++)
+        out[i] = reversed[count - 1 - i];
+    return count;
 }

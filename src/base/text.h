@@ -32,14 +32,20 @@ static inline bool text_is(struct text t, const char *string)
 {
     return text_equal(t, (struct text){string, strlen(string)});
 }
-/* One of 64 bits by which two texts differ, most often, without a look at all their letters. */
-static inline uint64_t text_shape(struct text t)
+/* A number below 64 by which two texts differ, most often, without a look at all their letters; and
+ * the bit of that number. */
+static inline unsigned char text_shape_number(struct text t)
 {
     unsigned first = t.length ? (unsigned char) t.at[0] : 0;
     unsigned last = t.length ? (unsigned char) t.at[t.length - 1] : 0;
-    return (uint64_t) 1 << ((first * 5 + last * 11 + (unsigned) t.length * 3) & 63);
+    return (unsigned char) ((first * 5 + last * 11 + (unsigned) t.length * 3) & 63);
 }
-size_t text_hash(struct text t); /* for hash tables in memory */
+static inline uint64_t text_shape(struct text t)
+{
+    return (uint64_t) 1 << text_shape_number(t);
+}
+/* For hash tables, in memory or built in; the same on every machine of one byte order. */
+size_t text_hash(struct text t);
 /* Byte order, shorter first when one begins the other; for qsort and bsearch. */
 int text_compare(struct text a, struct text b);
 bool text_starts(struct text t, const char *start);
@@ -57,5 +63,8 @@ bool text_part(struct text *rest, char separator, struct text *part);
 bool text_has_part(struct text list, char separator, struct text part);
 /* Whether two lists have a part in common. */
 bool text_share_part(struct text list, struct text other, char separator);
+/* A number in decimal digits; how many they are. No NUL. */
+#define DIGITS_MOST 20
+size_t text_digits(uint64_t number, char out[DIGITS_MOST]);
 
 #endif

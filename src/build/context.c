@@ -152,15 +152,12 @@ static struct text look_up(const struct builder *b, struct text said, size_t ver
     const struct table *t = pack_table(b->k, "context-actions");
     if (!t)
         return said;
-    size_t is = table_column(t, "said"), where = table_column(t, "where"),
-           action = table_column(t, "action");
-    for (size_t row = 0; row < t->rows; row++) {
-        struct text place = table_cell(t, row, where);
-        /* The heat is looked for last: a dish that is never heated has all its steps gone through.
-         */
-        if (text_equal(table_cell(t, row, is), said) && is_place(b, place, last_heat(b), verb))
-            return table_cell(t, row, action);
-    }
+    size_t row = table_find(t, said);
+    /* Only where there is a row: a dish that is never heated has all its steps gone through. */
+    uint64_t heat = row < t->rows ? last_heat(b) : 0;
+    for (; row < t->rows; row = table_next(t, row))
+        if (is_place(b, table_cell(t, row, CONTEXT_WHERE), heat, verb))
+            return table_cell(t, row, CONTEXT_ACTION);
     return said;
 }
 

@@ -8,6 +8,8 @@
 /* No chunk. */
 #define NOWHERE SENTENCE_WORDS
 
+enum context_column { CONTEXT_SAID, CONTEXT_WHERE, CONTEXT_ACTION }; /* of context-actions.tsv */
+
 /* What `said`, of the verb in chunk `verb` or of none (NOWHERE), means where the dish is now:
  * "put it in the oven" is to bake it. The pack's table context-actions knows;
  * without a row it is what was said. */

@@ -32,11 +32,7 @@ struct text implied_row(const struct pack *k, const char *name)
     const struct table *t = pack_table(k, "implied-actions");
     if (!t)
         return TEXT_EMPTY;
-    size_t when = table_column(t, "when"), action = table_column(t, "action");
-    for (size_t row = 0; row < t->rows; row++)
-        if (text_is(table_cell(t, row, when), name))
-            return table_cell(t, row, action);
-    return TEXT_EMPTY;
+    return table_cell(t, table_find(t, text_from(name)), table_column(t, "action"));
 }
 
 struct text implied_list(const struct pack *k)

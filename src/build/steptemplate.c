@@ -110,14 +110,13 @@ static bool try_template(struct writer *w, struct text template, struct text act
 
 bool say_action(struct writer *w, struct text action, bool own)
 {
-    const struct table *t = pack_table(w->b->k, "step-templates");
+    const struct table *t = pack_table(w->b->k, "step-words");
     if (!t)
         return false;
-    size_t key = table_column(t, "action"), text = table_column(t, "text");
-    for (size_t row = 0; row < t->rows; row++) {
-        struct text name = table_cell(t, row, key);
-        if ((text_equal(name, action) || (!own && text_is(name, "*")))
-            && try_template(w, table_cell(t, row, text), action))
+    for (size_t row = table_find(t, TEXT_OF("template")); row < t->rows; row = table_next(t, row)) {
+        struct text name = table_cell(t, row, STEP_KEY);
+        if (((!own && text_is(name, "*")) || text_equal(name, action))
+            && try_template(w, table_cell(t, row, STEP_TEXT), action))
             return true;
     }
     return false;

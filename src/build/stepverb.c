@@ -1,5 +1,6 @@
 /* build/stepverb.c: a clause with its verb put first.
  * SPDX-License-Identifier: MIT */
+#include "build/context.h"
 #include "build/writer.h"
 
 struct text step_action(const struct writer *w, struct text action)
@@ -8,10 +9,8 @@ struct text step_action(const struct writer *w, struct text action)
     for (size_t i = 0; i < w->s->actions.count; i++)
         if (text_equal(w->s->actions.at[i], action))
             return action;
-    for (size_t row = 0; t && row < t->rows; row++) {
-        struct text other = table_cell(t, row, table_column(t, "action"));
-        if (!text_equal(table_cell(t, row, table_column(t, "said")), action))
-            continue;
+    for (size_t row = t ? table_find(t, action) : 0; t && row < t->rows; row = table_next(t, row)) {
+        struct text other = table_cell(t, row, CONTEXT_ACTION);
         for (size_t i = 0; i < w->s->actions.count; i++)
             if (text_equal(w->s->actions.at[i], other))
                 return other;

@@ -8,22 +8,10 @@
 #include "match/capture.h"
 #include "match/clause.h"
 
-/* The longest key of the table step-words: a longer one is none of its rows. */
-#define KEY_BYTES 64
-
 struct text step_text(const struct pack *k, const char *kind, struct text key)
 {
     const struct table *t = pack_table(k, "step-words");
-    const struct text head = text_from(kind);
-    size_t length = head.length;
-    char name[KEY_BYTES];
-    if (!t || !key.length || length + 1 + key.length > sizeof name)
-        return TEXT_EMPTY;
-    memcpy(name, head.at, length);
-    name[length] = ' ';
-    memcpy(name + length + 1, key.at, key.length);
-    size_t row = table_find(t, (struct text){name, length + 1 + key.length});
-    return row < t->rows ? table_cell(t, row, table_column(t, "text")) : TEXT_EMPTY;
+    return t ? table_cell(t, table_find_pair(t, text_from(kind), key), STEP_TEXT) : TEXT_EMPTY;
 }
 
 struct text step_word(const struct pack *k, const char *key)

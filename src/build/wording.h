@@ -6,6 +6,8 @@
 #include "build/builder.h"
 #include "build/prose.h"
 
+enum step_column { STEP_KIND, STEP_KEY, STEP_TEXT }; /* of the table step-words */
+
 /* The pack's text for `key` under `kind` of the table step-words; empty when it has no such row. */
 struct text step_text(const struct pack *k, const char *kind, struct text key);
 /* The pack's text for a single word of written steps (table step-words); empty when it has none. */

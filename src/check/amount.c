@@ -7,10 +7,9 @@
 static double unit_size(const struct checker *c, struct text unit, struct text *dimension)
 {
     const struct table *t = pack_table(c->k, "units");
-    for (size_t row = 0; t && row < t->rows; row++) {
+    size_t row = t ? table_find(t, unit) : 0;
+    if (t && row < t->rows) {
         struct text factor = table_cell(t, row, 3);
-        if (!text_equal(table_cell(t, row, 0), unit))
-            continue;
         *dimension = table_cell(t, row, 1);
         return ratio_double(ratio_read(factor.at, factor.length));
     }

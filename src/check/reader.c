@@ -149,19 +149,17 @@ static void find_odd_portions(struct checker *c)
 static int system_of(const struct checker *c, const struct ingredient *line)
 {
     const struct table *t = line->amount.known ? pack_table(c->k, "units") : NULL;
-    for (size_t row = 0; t && row < t->rows; row++) {
-        if (!text_equal(table_cell(t, row, 0), line->amount.unit))
-            continue;
-        struct text system = table_cell(t, row, table_column(t, "system"));
-        if (text_is(system, "metric"))
-            return 1;
-        return text_is(system, "avoirdupois")
-                       || (text_starts(system, "US customary")
-                           && !text_ends(line->amount.unit, "spoon"))
-                   ? -1
-                   : 0;
-    }
-    return 0;
+    size_t row = t ? table_find(t, line->amount.unit) : 0;
+    if (!t || row >= t->rows)
+        return 0;
+    struct text system = table_cell(t, row, table_column(t, "system"));
+    if (text_is(system, "metric"))
+        return 1;
+    return text_is(system, "avoirdupois")
+                   || (text_starts(system, "US customary")
+                       && !text_ends(line->amount.unit, "spoon"))
+               ? -1
+               : 0;
 }
 
 /* Two cups and half a pound of this, two hundred grams and half a liter of that. */

@@ -31,9 +31,8 @@ static struct text cell(const struct safety_rule *rule, enum safety_column colum
 static struct ratio published(const struct checker *c, struct text id, struct text *publication)
 {
     const struct table *t = pack_table(c->k, "safe-temperatures");
-    for (size_t row = 0; t && row < t->rows; row++) {
-        if (!text_equal(table_cell(t, row, 0), id))
-            continue;
+    size_t row = t ? table_find(t, id) : 0;
+    if (t && row < t->rows) {
         struct text f = table_cell(t, row, table_column(t, "temp_f"));
         *publication = table_cell(t, row, table_column(t, "publication"));
         return ratio_read(f.at, f.length);

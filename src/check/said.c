@@ -34,45 +34,63 @@ static bool begins_set(const struct table *t, size_t row, struct problems *p)
 }
 
 /* The row joins the set before it, or begins one. */
-static void join_set(struct sayings *list, struct arena *a, const struct saying *s)
+static bool join_set(struct sayings *list, struct arena *a, struct saying *s, struct problems *p,
+                     struct place at)
 {
     size_t row = list->all.count - 1;
     struct saying_set *set = list->sets.count ? &list->sets.at[list->sets.count - 1] : NULL;
     if (!set || !text_equal(set->name, s->set)) {
+        if (list->sets.count == FITS_MOST)
+            return problem(p, at, "there are at most %d sets", FITS_MOST);
         set = LIST_ADD(a, &list->sets);
         *set = (struct saying_set){.name = s->set, .first = row};
     }
+    s->number = list->sets.count - 1;
     set->end = row + 1;
     set->anything |= s->gap[0];
-    unit_set_join(&set->tags, &s->tokens[0].tags);
-    set->word_shapes |= s->tokens[0].word_shapes;
-    set->value_shapes |= s->tokens[0].value_shapes;
+    fits_add(&list->begins, a, &s->tokens[0], (unsigned char) s->number);
+    return true;
 }
 
-static struct word_shape *shapes_of(struct arena *a, const struct recording *r)
+/* The sets that a word may begin. A token also takes the whole entry that the word is in. */
+static struct unit_set sets_from(const struct sayings *list, const struct recording *r, size_t i)
 {
-    struct word_shape *shapes = arena_alloc(a, (r->words.count + 1) * sizeof *shapes);
+    struct unit_set sets = {{0}};
+    fits_find(&list->begins, &r->words.at[i], false, &sets);
+    while (r->words.at[i].tag == TAG_INSIDE && i + 1 < r->words.count)
+        fits_find(&list->begins, &r->words.at[++i], false, &sets);
+    return sets;
+}
+
+static void find_places(struct sayings *list, struct arena *a, const struct recording *r)
+{
+    struct unit_set always = {{0}};
+    for (size_t n = 0; n < list->sets.count; n++)
+        if (list->sets.at[n].anything)
+            unit_set_add(&always, (unsigned char) n);
     for (size_t i = 0; i < r->words.count; i++) {
-        const struct word *w = &r->words.at[i];
-        shapes[i] = (struct word_shape){text_shape(w->key),
-                                        w->entry ? text_shape(entry_value(w->entry)) : 0};
+        struct unit_set sets = sets_from(list, r, i);
+        unit_set_join(&sets, &always);
+        for (int n = unit_set_next(&sets, 0); n >= 0; n = unit_set_next(&sets, n + 1))
+            *LIST_ADD(a, &list->sets.at[n].places) = (unsigned) i;
     }
-    return shapes;
 }
 
 bool sayings_load(struct sayings *list, struct arena *a, const struct pack *k,
                   const struct recording *r, struct problems *p)
 {
     const struct table *t = pack_table(k, "check-words");
+    list->table = t;
     if (t)
         LIST_RESERVE(a, &list->all, t->rows);
     for (size_t row = 0; t && row < t->rows; row++) {
         struct saying *s = LIST_ADD(a, &list->all);
         if (!begins_set(t, row, p) || !saying_read(s, a, t, row, p))
             return false;
-        join_set(list, a, s);
+        if (!join_set(list, a, s, p, (struct place){t->file, t->lines[row], 0}))
+            return false;
     }
-    list->shapes = shapes_of(a, r);
+    find_places(list, a, r);
     return true;
 }
 
@@ -110,21 +128,18 @@ static size_t said_from(const struct saying *s, const struct recording *r, size_
     return next > i ? said_from(s, r, n + 1, next, last) : 0;
 }
 
-/* Whether a word with such shapes can fit a first place with those; most cannot. */
-static bool may_fit(const struct unit_set *tags, uint64_t words, uint64_t values,
-                    const struct word *w, const struct word_shape *shape)
+/* Whether the word can fit the row's first place; most cannot. */
+static bool may_begin(const struct saying *s, const struct word *w, uint64_t key, uint64_t value)
 {
-    return w->tag == TAG_INSIDE || unit_set_has(tags, w->tag)
-           || (words & shape->key) | (values & shape->value);
+    const struct token *t = &s->tokens[0];
+    return s->gap[0] || w->tag == TAG_INSIDE || unit_set_has(&t->tags, w->tag)
+           || (t->word_shapes & key) | (t->value_shapes & value);
 }
 
 static const struct saying_set *set_named(const struct sayings *list, const char *name)
 {
-    const struct text set = text_from(name);
-    for (size_t i = 0; i < list->sets.count; i++)
-        if (text_equal(list->sets.at[i].name, set))
-            return &list->sets.at[i];
-    return NULL;
+    size_t row = list->table ? table_find(list->table, text_from(name)) : list->all.count;
+    return row < list->all.count ? &list->sets.at[list->all.at[row].number] : NULL;
 }
 
 /* The word after what the set says at word `i`; 0 where it says nothing there. */
@@ -132,20 +147,28 @@ static size_t said_at(const struct sayings *list, const struct saying_set *set,
                       const struct recording *r, size_t i, size_t last)
 {
     const struct word *w = &r->words.at[i];
-    const struct word_shape *shape = &list->shapes[i];
-    if (!set->anything && !may_fit(&set->tags, set->word_shapes, set->value_shapes, w, shape))
-        return 0;
+    uint64_t key = word_shape(w), value = w->entry ? entry_shape(w->entry) : 0;
     for (size_t n = set->first; n < set->end; n++) {
         const struct saying *s = &list->all.at[n];
-        const struct token *t = &s->tokens[0];
-        if (!s->count
-            || !(s->gap[0] || may_fit(&t->tags, t->word_shapes, t->value_shapes, w, shape)))
-            continue;
-        size_t end = said_from(s, r, 0, i, last);
+        size_t end = s->count && may_begin(s, w, key, value) ? said_from(s, r, 0, i, last) : 0;
         if (end)
             return end;
     }
     return 0;
+}
+
+/* The first of the set's places at or after the word. */
+static size_t place_from(const struct saying_set *set, size_t word)
+{
+    size_t low = 0, high = set->places.count;
+    while (low < high) {
+        size_t middle = low + (high - low) / 2;
+        if (set->places.at[middle] < word)
+            low = middle + 1;
+        else
+            high = middle;
+    }
+    return low;
 }
 
 bool said_find(const struct sayings *list, const struct recording *r, const char *set,
@@ -154,7 +177,10 @@ bool said_find(const struct sayings *list, const struct recording *r, const char
     const struct saying_set *s = set_named(list, set);
     if (!s || within.first > within.last || within.last >= r->words.count)
         return false;
-    for (size_t i = within.first; i <= within.last; i++) {
+    for (size_t n = place_from(s, within.first); n < s->places.count; n++) {
+        size_t i = s->places.at[n];
+        if (i > within.last)
+            return false;
         size_t end = said_at(list, s, r, i, within.last);
         if (end) {
             *where = (struct span){i, end - 1};

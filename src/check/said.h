@@ -6,38 +6,34 @@
 
 #include "model/recording.h"
 #include "pack/pack.h"
-#include "tag/slot.h"
+#include "tag/fits.h"
 
 #define SAYING_TOKENS 10
 
 /* "i've|i set|put * out": tokens as in hearing.tsv; `*` lets up to GAP_WORDS words pass. */
 struct saying {
     struct text set;
+    size_t number; /* the set's */
     struct token tokens[SAYING_TOKENS];
     bool gap[SAYING_TOKENS];
     size_t count;
 };
 #define GAP_WORDS 4
 
-/* Rows [first, end) of the table, and what any of them may begin with: most words are refused by
- * that alone. */
+/* Rows [first, end) of the table, and the words of the recording that one of them may begin with,
+ * so that a look for the set passes over all others. */
 struct saying_set {
     struct text name;
     size_t first, end;
-    struct unit_set tags;
-    uint64_t word_shapes, value_shapes;
-    bool anything; /* one begins with a gap */
-};
-
-/* text_shape() of a word's key and of what it is read as. */
-struct word_shape {
-    uint64_t key, value;
+    bool anything;         /* one begins with a gap */
+    LIST(unsigned) places; /* word numbers, ascending */
 };
 
 struct sayings {
-    LIST(struct saying) all;
+    const struct table *table; /* borrowed; NULL: the pack has none */
+    LIST(struct saying) all;   /* by its rows */
     LIST(struct saying_set) sets;
-    struct word_shape *shapes; /* of each word of the recording */
+    struct fits begins; /* which sets a word may begin, by the set's number */
 };
 
 /* Reads the pack's table, for one recording; false with a problem where a row is wrong. Arena. */

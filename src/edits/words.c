@@ -5,6 +5,7 @@
 #include <string.h>
 
 #include "edits/run.h"
+#include "words/entry.h"
 #include "words/token.h"
 
 #define WORDS_MOST 16
@@ -112,13 +113,16 @@ static struct span cue_words(const struct recording *r, size_t word)
     return own;
 }
 
-static void correct(struct recording *r, struct span span, const struct reading *to)
+static void correct(struct recording *r, const struct pack *k, struct span span,
+                    const struct reading *to)
 {
     for (size_t i = span.first; i <= span.last;) {
         struct span own = cue_words(r, i);
         rewrite_cue(r, own, span, to);
         i = own.last + 1;
     }
+    for (size_t i = span.first; i <= span.last; i++)
+        word_look_up(&r->words.at[i], k);
 }
 
 static void keep_words(struct recording *r)
@@ -163,12 +167,12 @@ bool apply_word(struct change *c)
     if (!read_value(json_text(json_object_get(c->json, "value")), count, &to))
         return no_place(c, "it has no words");
     keep_captioned(c->r);
-    correct(c->r, span, &to);
+    correct(c->r, c->k, span, &to);
     if (!json_is_true(json_object_get(c->json, "everywhere")))
         return true;
     for (size_t i = 0; i < c->r->words.count; i++)
         if (i != span.first && said_again(c->r, span, i)) {
-            correct(c->r, (struct span){i, i + count - 1}, &to);
+            correct(c->r, c->k, (struct span){i, i + count - 1}, &to);
             i += count - 1;
         }
     return true;

@@ -20,14 +20,12 @@ static bool load_names(struct allergens *s, struct arena *a, const struct pack *
 bool allergens_load(struct allergens *s, struct arena *a, const struct pack *k, struct problems *p)
 {
     struct rows r;
-    char room[FOLD_BYTES];
     if (!load_names(s, a, k, p)
         || !rows_open(&r, k, "allergens", "food us eu us_check eu_check ask", p))
         return false;
     LIST_RESERVE(a, &s->foods, r.count);
     for (size_t row = 0; row < r.count; row++) {
-        names_add(a, &s->names, arena_text(a, name_fold(rows_cell(&r, row, 0), room)),
-                  s->foods.count);
+        names_add(a, &s->names, name_kept(a, rows_cell(&r, row, 0)), s->foods.count);
         *LIST_ADD(a, &s->foods) = (struct allergen_food){
             rows_cell(&r, row, 1), rows_cell(&r, row, 2), rows_cell(&r, row, 3),
             rows_cell(&r, row, 4), text_is(rows_cell(&r, row, 5), "ask")};

@@ -14,13 +14,24 @@ static bool find_row(const struct rows *r, struct text id, size_t *row)
     return false;
 }
 
+/* Words that are no marks count for nothing. */
+static uint64_t marks_of(struct text list)
+{
+    uint64_t marks = 0, mark;
+    struct text name;
+    while (list.length && text_part(&list, '|', &name))
+        marks |= mark_find(name, &mark) ? mark : 0;
+    return marks;
+}
+
 static bool load_rule(struct cautions *s, struct arena *a, const struct rows *rules, size_t row,
                       const struct rows *words, const struct rows *table, struct problems *p)
 {
     size_t said, published;
     struct caution_rule *rule = LIST_ADD(a, &s->rules);
     *rule = (struct caution_rule){.id = rows_cell(rules, row, 0),
-                                  .marks = rows_cell(rules, row, 1),
+                                  .marks = marks_of(rows_cell(rules, row, 1)),
+                                  .marked = rows_cell(rules, row, 1).length > 0,
                                   .foods = rows_cell(rules, row, 2),
                                   .actions = rows_cell(rules, row, 3),
                                   .uncooked = text_is(rows_cell(rules, row, 4), "no")};
@@ -50,10 +61,8 @@ bool cautions_load(struct cautions *s, struct arena *a, const struct pack *k, st
 static bool line_is_meant(const struct kitchen *k, const struct caution_rule *rule,
                           const struct ingredient *line)
 {
-    struct text rest = rule->marks, mark;
-    while (rest.length && text_part(&rest, '|', &mark))
-        if (entry_has_mark(line->entry, mark))
-            return true;
+    if (line->entry && line->entry->marks & rule->marks)
+        return true;
     const struct food *food = weighed_as(k, line);
     return text_has_part(rule->foods, '|', line->food)
            || text_has_part(rule->foods, '|', line->kind)
@@ -77,7 +86,7 @@ static void add_caution(const struct kitchen *k, struct arena *a, const struct c
         if (dish->ingredients.at[i].role != ROLE_SERVE_WITH
             && line_is_meant(k, rule, &dish->ingredients.at[i]))
             *LIST_ADD(a, &made.because) = dish->ingredients.at[i].id;
-    if (!made.because.count && (rule->marks.length || rule->foods.length))
+    if (!made.because.count && (rule->marked || rule->foods.length))
         return;
     made.text = PHRASE_TEXT(k, a, caution, rule->words, k->phrases[PHRASE_local_advice]);
     if (rule->memory)

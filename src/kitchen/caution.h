@@ -11,7 +11,9 @@
 /* When a caution is due: an ingredient has one of the marks or is one of the foods, and the dish
  * has one of the actions. What is empty asks nothing; lists are divided by '|'. */
 struct caution_rule {
-    struct text id, marks, foods, actions;
+    struct text id, foods, actions;
+    uint64_t marks;
+    bool marked;   /* it asks for marks */
     bool uncooked; /* only where nothing was heard that cooks by heat */
     struct text words, source;
     bool memory; /* the rule was not read in the publication or in a copy of it */

@@ -16,15 +16,26 @@ struct text name_fold(struct text name, char room[FOLD_BYTES])
     return (struct text){room, length};
 }
 
-static struct text kept_fold(struct arena *a, struct text name)
+static bool is_folded(struct text name)
+{
+    size_t i = 0;
+    while (i < name.length
+           && ((name.at[i] >= 'a' && name.at[i] <= 'z') || name.at[i] == ' ' || name.at[i] == '\''))
+        i++;
+    return i == name.length && name.length <= FOLD_BYTES / 3;
+}
+
+struct text name_kept(struct arena *a, struct text name)
 {
     char room[FOLD_BYTES];
+    if (is_folded(name)) /* as nearly all of them are */
+        return name;
     return arena_text(a, name_fold(name, room));
 }
 
 static void add_name(struct foods *f, struct arena *a, struct text name, struct food_name named)
 {
-    names_add(a, &f->names, kept_fold(a, name), f->named.count);
+    names_add(a, &f->names, name_kept(a, name), f->named.count);
     *LIST_ADD(a, &f->named) = named;
 }
 
@@ -39,12 +50,21 @@ enum {
     FOOD_NUTRIENTS
 };
 
+static void add_group(struct foods *f, struct arena *a, struct text group)
+{
+    for (size_t i = f->groups.count; i-- > 0;) /* most often the last one */
+        if (text_equal(f->groups.at[i], group))
+            return;
+    *LIST_ADD(a, &f->groups) = group;
+}
+
 static bool load_food(struct foods *f, struct arena *a, const struct rows *r, size_t row,
                       struct problems *p)
 {
     struct food *food = LIST_ADD(a, &f->all);
     food->name = rows_cell(r, row, FOOD_NAME);
     food->group = rows_cell(r, row, FOOD_GROUP);
+    add_group(f, a, food->group);
     food->liquid = text_is(rows_cell(r, row, FOOD_KEPT), "liquid");
     food->dry = text_is(rows_cell(r, row, FOOD_KEPT), "dry");
     food->usual = rows_cell(r, row, FOOD_USUAL);
@@ -94,9 +114,9 @@ static bool read_word(const struct rows *r, size_t row, size_t column, const cha
 
 /* The food of that name; foods stand in the order of their table, whose first column is the name.
  */
-static struct food *named_food(const struct foods *f, const struct pack *k, struct text name)
+static struct food *named_food(const struct foods *f, const struct table *foods, struct text name)
 {
-    size_t row = table_find(pack_table(k, "foods"), name);
+    size_t row = table_find(foods, name);
     return row < f->all.count && text_equal(f->all.at[row].name, name) ? &f->all.at[row] : NULL;
 }
 
@@ -113,10 +133,11 @@ enum {
 };
 
 static bool load_weight(struct foods *f, const struct units *u, struct arena *a,
-                        const struct pack *k, const struct rows *r, size_t row, struct problems *p)
+                        const struct table *foods, const struct rows *r, size_t row,
+                        struct problems *p)
 {
     static const char *const uses[] = {"", "own", "no"};
-    struct food *food = named_food(f, k, rows_cell(r, row, ROW_FOOD));
+    struct food *food = named_food(f, foods, rows_cell(r, row, ROW_FOOD));
     struct food_row made = {.form = rows_cell(r, row, ROW_FORM),
                             .measure = unit_find(u, rows_cell(r, row, ROW_MEASURE)),
                             .usda_amount = rows_cell(r, row, ROW_AMOUNT),
@@ -142,8 +163,9 @@ static bool load_weights(struct foods *f, const struct units *u, struct arena *a
     if (!rows_open(&r, k, "food-weights",
                    "food form measure grams use usda_amount usda_measure usda_grams source", p))
         return false;
+    const struct table *foods = pack_table(k, "foods");
     for (size_t row = 0; row < r.count; row++)
-        if (!load_weight(f, u, a, k, &r, row, p))
+        if (!load_weight(f, u, a, foods, &r, row, p))
             return false;
     return true;
 }
@@ -155,8 +177,9 @@ static bool load_aliases(struct foods *f, struct arena *a, const struct pack *k,
     size_t fit = 0;
     if (!rows_open(&r, k, "food-aliases", "alias food form fit", p))
         return false;
+    const struct table *foods = pack_table(k, "foods");
     for (size_t row = 0; row < r.count; row++) {
-        const struct food *food = named_food(f, k, rows_cell(&r, row, 1));
+        const struct food *food = named_food(f, foods, rows_cell(&r, row, 1));
         if (!food)
             return problem(p, rows_place(&r, row), "\"%.*s\" is not in foods.tsv",
                            TEXT(rows_cell(&r, row, 1)));
@@ -174,7 +197,7 @@ static bool load_forms(struct foods *f, struct arena *a, const struct pack *k, s
     if (!rows_open(&r, k, "food-forms", "word forms", p))
         return false;
     for (size_t row = 0; row < r.count; row++) {
-        names_add(a, &f->forms, kept_fold(a, rows_cell(&r, row, 0)), f->form_list.count);
+        names_add(a, &f->forms, name_kept(a, rows_cell(&r, row, 0)), f->form_list.count);
         *LIST_ADD(a, &f->form_list) = rows_cell(&r, row, 1);
     }
     return names_ready(a, &f->forms, r.table->file, p);
@@ -187,7 +210,7 @@ static bool load_modifiers(struct foods *f, struct arena *a, const struct pack *
     if (!rows_open(&r, k, "food-modifiers", "word", p))
         return false;
     for (size_t row = 0; row < r.count; row++)
-        names_add(a, &f->modifiers, kept_fold(a, rows_cell(&r, row, 0)), row);
+        names_add(a, &f->modifiers, name_kept(a, rows_cell(&r, row, 0)), row);
     return names_ready(a, &f->modifiers, r.table->file, p);
 }
 

@@ -57,6 +57,7 @@ struct food_name {
 
 struct foods {
     LIST(struct food) all;
+    LIST(struct text) groups; /* of all foods, each once */
     LIST(struct food_name) named;
     struct names names;     /* -> named */
     struct names modifiers; /* words that change nothing: "ripe", "boneless" */
@@ -85,5 +86,7 @@ struct text food_forms(const struct foods *f, struct text word);
  * third of FOLD_BYTES. */
 #define FOLD_BYTES 288
 struct text name_fold(struct text name, char room[FOLD_BYTES]);
+/* The same to keep: the name itself, borrowed, where it is so already, else in the arena. */
+struct text name_kept(struct arena *a, struct text name);
 
 #endif

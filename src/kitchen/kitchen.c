@@ -195,19 +195,36 @@ void kitchen_free(struct kitchen *k)
     free(k);
 }
 
+/* What stands at `*at` of the words: a blank's text, or the words up to the next blank; `*at` goes
+ * behind it. */
+static struct text next_piece(struct text words, size_t *at, const struct text *blanks,
+                              size_t count)
+{
+    size_t begin = *at, blank = blank_at(words, begin);
+    if (blank && blank <= count) {
+        *at += 3;
+        return blanks[blank - 1];
+    }
+    do
+        ++*at;
+    while (*at < words.length && !(blank_at(words, *at) && blank_at(words, *at) <= count));
+    return text_slice(words, begin, *at);
+}
+
 struct text fill_blanks(struct arena *a, struct text words, const struct text *blanks, size_t count)
 {
-    struct text done = TEXT_EMPTY;
-    size_t begin = 0;
-    for (size_t i = 0; i < words.length; i++) {
-        size_t blank = blank_at(words, i);
-        if (blank && blank <= count) {
-            done = arena_format(a, "%.*s%.*s%.*s", TEXT(done), TEXT(text_slice(words, begin, i)),
-                                TEXT(blanks[blank - 1]));
-            begin = i + 3;
-        }
+    size_t length = 0;
+    for (size_t at = 0; at < words.length;)
+        length += next_piece(words, &at, blanks, count).length;
+    char *whole = arena_alloc(a, length + 1);
+    size_t done = 0;
+    for (size_t at = 0; at < words.length;) {
+        struct text piece = next_piece(words, &at, blanks, count);
+        if (piece.length)
+            memcpy(whole + done, piece.at, piece.length);
+        done += piece.length;
     }
-    return arena_format(a, "%.*s%.*s", TEXT(done), TEXT(text_slice(words, begin, words.length)));
+    return (struct text){whole, length};
 }
 
 struct text phrase(const struct kitchen *k, struct arena *a, enum phrase_key key,

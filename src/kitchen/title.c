@@ -36,12 +36,20 @@ struct told {
     double grams;
 };
 
+/* An action of the dish, once, with what the lexicon says of it. */
+struct deed {
+    struct text action;
+    uint64_t marks;
+};
+
 /* What the title is made from. */
 struct naming {
     const struct kitchen *k;
     struct arena *a;
     const struct dish *dish;
     LIST(struct told) foods;
+    LIST(struct deed) deeds;
+    LIST(struct text) vessels; /* each once */
     bool cooks;
     struct dish_word said;
     bool named;
@@ -57,22 +65,25 @@ static bool ends_with_words(struct text whole, struct text end)
 }
 
 /* "Lentil" fits red lentils. */
-static bool is_one_of(const struct told *t, struct text choices)
+static bool is_one_of(const struct told *t, const struct title_choices *choices)
 {
-    struct text word;
-    while (choices.length && text_part(&choices, '|', &word))
-        if (entry_has_mark(t->line->entry, word) || ends_with_words(t->words, word)
-            || ends_with_words(t->kind, word) || (t->food && text_equal(t->food->group, word)))
+    uint64_t marks = t->line->entry ? t->line->entry->marks : 0;
+    for (size_t i = 0; i < choices->count; i++) {
+        const struct title_choice *c = &choices->at[i];
+        if (marks & c->mark || ends_with_words(t->words, c->word)
+            || ends_with_words(t->kind, c->word)
+            || (t->food && text_equal(t->food->group, c->word)))
             return true;
+    }
     return false;
 }
 
 static const struct title_food *title_food(const struct kitchen *k, const struct told *t)
 {
-    static const struct title_food none = {.foods = {"", 0}, .shown = {"", 0}};
+    static const struct title_food none = {.shown = {"", 0}};
     for (size_t i = 0; i < k->titles.foods.count; i++) {
         const struct title_food *f = &k->titles.foods.at[i];
-        if (!f->foods.length || is_one_of(t, f->foods))
+        if (!f->foods.count || is_one_of(t, &f->foods))
             return f;
     }
     return &none;
@@ -111,7 +122,7 @@ static struct told tell(const struct naming *n, const struct profile *profile,
     return t;
 }
 
-static double grams_among(const struct naming *n, struct text choices)
+static double grams_among(const struct naming *n, const struct title_choices *choices)
 {
     double grams = 0;
     for (size_t i = 0; i < n->foods.count; i++) {
@@ -124,11 +135,10 @@ static double grams_among(const struct naming *n, struct text choices)
 
 static bool foods_fit(const struct naming *n)
 {
-    struct text rest = n->rule->foods, choices;
-    double least;
-    while (title_condition(&rest, &choices, &least)) {
-        double grams = grams_among(n, choices);
-        if (grams <= 0 || grams < least)
+    for (size_t i = 0; i < n->rule->foods.count; i++) {
+        const struct title_choices *c = &n->rule->foods.at[i];
+        double grams = grams_among(n, c);
+        if (grams <= 0 || grams < c->grams)
             return false;
     }
     return true;
@@ -137,54 +147,41 @@ static bool foods_fit(const struct naming *n)
 /* Whether there is none, or less than the grams given, of what the row must be without. */
 static bool lacks_foods(const struct naming *n)
 {
-    struct text rest = n->rule->without, choices;
-    double most;
-    while (title_condition(&rest, &choices, &most)) {
-        double grams = grams_among(n, choices);
-        if (grams > 0 && grams >= most)
+    for (size_t i = 0; i < n->rule->without.count; i++) {
+        const struct title_choices *c = &n->rule->without.at[i];
+        double grams = grams_among(n, c);
+        if (grams > 0 && grams >= c->grams)
             return false;
     }
     return true;
 }
 
-static bool action_is_one_of(const struct kitchen *k, struct text action, struct text choices)
+static bool does_one_of(const struct naming *n, const struct title_choices *choices)
 {
-    const struct entry *e = entry_as(pack_find(k->pack, action, NULL), TAG_ACTION);
-    struct text word;
-    while (choices.length && text_part(&choices, '|', &word))
-        if (text_equal(action, word) || entry_has_mark(e, word))
-            return true;
-    return false;
-}
-
-static bool does_one_of(const struct naming *n, struct text choices)
-{
-    for (size_t i = 0; i < n->dish->steps.count && i < STEPS_MOST; i++)
-        for (size_t j = 0; j < n->dish->steps.at[i].actions.count; j++)
-            if (action_is_one_of(n->k, n->dish->steps.at[i].actions.at[j], choices))
+    for (size_t i = 0; i < choices->count; i++)
+        for (size_t j = 0; j < n->deeds.count; j++)
+            if (n->deeds.at[j].marks & choices->at[i].mark
+                || text_equal(n->deeds.at[j].action, choices->at[i].word))
                 return true;
     return false;
 }
 
 /* "Loaf tin" is one of "a greased loaf tin". */
-static bool uses_one_of(const struct naming *n, struct text choices)
+static bool uses_one_of(const struct naming *n, const struct title_choices *choices)
 {
-    struct text word;
-    while (choices.length && text_part(&choices, '|', &word))
-        for (size_t i = 0; i < n->dish->steps.count && i < STEPS_MOST; i++)
-            if (ends_with_words(n->dish->steps.at[i].vessel, word))
+    for (size_t i = 0; i < choices->count; i++)
+        for (size_t j = 0; j < n->vessels.count; j++)
+            if (ends_with_words(n->vessels.at[j], choices->at[i].word))
                 return true;
     return false;
 }
 
 /* Whether each of the conditions has a choice of which `holds` is true. */
-static bool all_hold(const struct naming *n, struct text conditions,
-                     bool (*holds)(const struct naming *, struct text))
+static bool all_hold(const struct naming *n, const condition_list *conditions,
+                     bool (*holds)(const struct naming *, const struct title_choices *))
 {
-    struct text choices;
-    double grams;
-    while (title_condition(&conditions, &choices, &grams))
-        if (!holds(n, choices))
+    for (size_t i = 0; i < conditions->count; i++)
+        if (!holds(n, &conditions->at[i]))
             return false;
     return true;
 }
@@ -198,8 +195,8 @@ static bool rule_fits(const struct naming *n)
         return false;
     if (rule->heat.length && text_is(rule->heat, "yes") != n->cooks)
         return false;
-    return all_hold(n, rule->actions, does_one_of) && all_hold(n, rule->vessels, uses_one_of)
-           && !does_one_of(n, rule->undone) && foods_fit(n) && lacks_foods(n);
+    return all_hold(n, &rule->actions, does_one_of) && all_hold(n, &rule->vessels, uses_one_of)
+           && !does_one_of(n, &rule->undone) && foods_fit(n) && lacks_foods(n);
 }
 
 /* "Pepper" and "red pepper": never both in a title. */
@@ -213,7 +210,7 @@ static double about_food(const struct naming *n, const struct told *t)
     double share = t->line->role == ROLE_GARNISH ? GARNISH_SHARE
                    : t->line->group.length       ? GROUP_SHARE
                                                  : 1;
-    if (t->line->role == ROLE_SERVE_WITH || is_one_of(t, n->rule->unnamed))
+    if (t->line->role == ROLE_SERVE_WITH || is_one_of(t, &n->rule->unnamed))
         return 0;
     return (n->rule->sweet ? t->as->sweet : t->as->savory) * share * t->grams;
 }
@@ -288,6 +285,33 @@ static struct text fill_title(const struct naming *n)
         n->a, fill_blanks(n->a, n->rule->titles[foods], blanks, sizeof blanks / sizeof *blanks));
 }
 
+static void add_deed(struct naming *n, struct text action)
+{
+    for (size_t i = 0; i < n->deeds.count; i++)
+        if (text_equal(n->deeds.at[i].action, action))
+            return;
+    const struct entry *e = entry_as(pack_find(n->k->pack, action, NULL), TAG_ACTION);
+    *LIST_ADD(n->a, &n->deeds) = (struct deed){action, e ? e->marks : 0};
+}
+
+static void add_vessel(struct naming *n, struct text vessel)
+{
+    for (size_t i = 0; i < n->vessels.count; i++)
+        if (text_equal(n->vessels.at[i], vessel))
+            return;
+    *LIST_ADD(n->a, &n->vessels) = vessel;
+}
+
+static void tell_steps(struct naming *n)
+{
+    for (size_t i = 0; i < n->dish->steps.count && i < STEPS_MOST; i++) {
+        const struct step *s = &n->dish->steps.at[i];
+        for (size_t j = 0; j < s->actions.count; j++)
+            add_deed(n, s->actions.at[j]);
+        add_vessel(n, s->vessel);
+    }
+}
+
 struct text make_title(const struct kitchen *k, struct arena *a, const struct profile *profile,
                        const struct dish *d, struct dish_word said, bool named)
 {
@@ -295,6 +319,7 @@ struct text make_title(const struct kitchen *k, struct arena *a, const struct pr
         .k = k, .a = a, .dish = d, .cooks = dish_cooks(k, d), .said = said, .named = named};
     for (size_t i = 0; i < d->ingredients.count && i < LINES_MOST; i++)
         *LIST_ADD(a, &n.foods) = tell(&n, profile, &d->ingredients.at[i]);
+    tell_steps(&n);
     for (size_t i = 0; i < k->titles.rules.count; i++) {
         n.rule = &k->titles.rules.at[i];
         struct text title = rule_fits(&n) ? fill_title(&n) : TEXT_EMPTY;

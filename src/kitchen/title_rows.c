@@ -4,7 +4,9 @@
 
 #include "kitchen/rows.h"
 
-bool title_condition(struct text *rest, struct text *choices, double *grams)
+/* Takes the next condition off the front, with its choices and the grams behind its ':' (0 without
+ * any). False when there is no more. */
+static bool next_condition(struct text *rest, struct text *choices, double *grams)
 {
     struct text condition;
     if (!rest->length || !text_part(rest, '&', &condition))
@@ -15,6 +17,31 @@ bool title_condition(struct text *rest, struct text *choices, double *grams)
     *choices = text_trim(text_slice(condition, 0, colon));
     *grams = ratio_finite(number) ? ratio_double(number) : 0;
     return true;
+}
+
+static struct title_choices read_choices(struct arena *a, struct text cell)
+{
+    LIST(struct title_choice) list = {0};
+    struct text word;
+    while (cell.length && text_part(&cell, '|', &word)) {
+        struct title_choice *choice = LIST_ADD(a, &list);
+        choice->word = word;
+        mark_find(word, &choice->mark);
+    }
+    return (struct title_choices){list.at, list.count, 0};
+}
+
+static condition_list read_conditions(struct arena *a, struct text cell)
+{
+    condition_list list = {0};
+    struct text choices;
+    double grams;
+    while (next_condition(&cell, &choices, &grams)) {
+        struct title_choices read = read_choices(a, choices);
+        read.grams = grams;
+        *LIST_ADD(a, &list) = read;
+    }
+    return list;
 }
 
 /* What a cell's words may be, and how a message calls them. */
@@ -28,17 +55,18 @@ struct vocabulary {
 
 static bool is_group(const struct foods *f, struct text word)
 {
-    for (size_t i = 0; f && i < f->all.count; i++)
-        if (text_equal(f->all.at[i].group, word))
+    for (size_t i = 0; f && i < f->groups.count; i++)
+        if (text_equal(f->groups.at[i], word))
             return true;
     return false;
 }
 
+/* Marks last, since they are looked for longest. */
 static bool knows(const struct vocabulary *v, struct text word)
 {
     uint64_t mark;
-    return (v->marks && mark_find(word, &mark)) || is_group(v->foods, word)
-           || entry_as(pack_find(v->pack, word, NULL), v->tag);
+    return entry_as(pack_find(v->pack, word, NULL), v->tag) || is_group(v->foods, word)
+           || (v->marks && mark_find(word, &mark));
 }
 
 /* Every word of the column's cell must be known, so that a slip of the pen is no silent rule. */
@@ -48,7 +76,7 @@ static bool check_cell(const struct rows *r, size_t row, size_t column, const st
     struct text rest = rows_cell(r, row, column), choices, word;
     double grams;
     bool good = true;
-    while (title_condition(&rest, &choices, &grams))
+    while (next_condition(&rest, &choices, &grams))
         while (text_part(&choices, '|', &word))
             if (!knows(v, word) && !text_is(word, "*"))
                 good = problem(p, rows_place(r, row), "\"%.*s\" is no %s of this pack", TEXT(word),
@@ -110,19 +138,20 @@ static bool check_either(const struct rows *r, size_t row, size_t column, const 
                       other);
 }
 
-static bool load_rule(struct title_rule *rule, const struct rows *r, size_t row, struct problems *p)
+static bool load_rule(struct title_rule *rule, struct arena *a, const struct rows *r, size_t row,
+                      struct problems *p)
 {
     bool good = check_either(r, row, RULE_HEAT, "yes", "no", true, p);
     good &= check_either(r, row, RULE_BY, "savory", "sweet", false, p);
     *rule = (struct title_rule){.said = rows_cell(r, row, RULE_SAID),
-                                .foods = rows_cell(r, row, RULE_FOODS),
-                                .without = rows_cell(r, row, RULE_WITHOUT),
-                                .actions = rows_cell(r, row, RULE_ACTIONS),
-                                .undone = rows_cell(r, row, RULE_UNDONE),
-                                .vessels = rows_cell(r, row, RULE_VESSELS),
+                                .foods = read_conditions(a, rows_cell(r, row, RULE_FOODS)),
+                                .without = read_conditions(a, rows_cell(r, row, RULE_WITHOUT)),
+                                .actions = read_conditions(a, rows_cell(r, row, RULE_ACTIONS)),
+                                .undone = read_choices(a, rows_cell(r, row, RULE_UNDONE)),
+                                .vessels = read_conditions(a, rows_cell(r, row, RULE_VESSELS)),
                                 .heat = rows_cell(r, row, RULE_HEAT),
                                 .sweet = text_is(rows_cell(r, row, RULE_BY), "sweet"),
-                                .unnamed = rows_cell(r, row, RULE_UNNAMED)};
+                                .unnamed = read_choices(a, rows_cell(r, row, RULE_UNNAMED))};
     for (size_t i = 0; i <= TITLE_FOODS; i++) {
         rule->titles[i] = rows_cell(r, row, RULE_TITLES + i);
         if (!blanks_fit(rule->titles[i], i))
@@ -143,7 +172,7 @@ static bool load_rules(struct titles *t, const struct foods *f, struct arena *a,
     bool good = true;
     for (size_t row = 0; row < r.count; row++) {
         good &= check_words(&r, row, f, k, p);
-        good &= load_rule(LIST_ADD(a, &t->rules), &r, row, p);
+        good &= load_rule(LIST_ADD(a, &t->rules), a, &r, row, p);
     }
     return good;
 }
@@ -169,7 +198,8 @@ static bool load_foods(struct titles *t, const struct foods *f, struct arena *a,
     bool good = true;
     for (size_t row = 0; row < r.count; row++) {
         struct title_food *to = LIST_ADD(a, &t->foods);
-        *to = (struct title_food){.foods = rows_cell(&r, row, 0), .shown = rows_cell(&r, row, 4)};
+        *to = (struct title_food){.foods = read_choices(a, rows_cell(&r, row, 0)),
+                                  .shown = rows_cell(&r, row, 4)};
         good &= check_cell(&r, row, 0, &food, p) && read_share(&r, row, 1, &to->savory, p)
                 && read_share(&r, row, 2, &to->sweet, p) && read_share(&r, row, 3, &to->usual, p);
     }

@@ -7,6 +7,7 @@
 
 #include "match/capture.h"
 #include "match/scope.h"
+#include "match/sieve.h"
 #include "match/subject.h"
 
 /* PCRE2's own limits. A rule over 60 units that needs more is a rule that runs away (speed.md
@@ -30,7 +31,7 @@
 
 /* Machine code is made for recordings of more words; below, making it takes longer than it saves
  * (docs/gates.md). By the recording alone, so that what was read before it changes nothing. */
-#define JIT_WORDS 3000
+#define JIT_WORDS 6000
 
 struct code {
     pcre2_code *code; /* NULL: the rule did not run yet */
@@ -133,7 +134,8 @@ static void find_all(struct recording *r, struct matcher *m, const struct rule *
 {
     if (!unit_set_holds(&m->subject.present, &rule->needed))
         return;
-    for (size_t from = 0; from < m->subject.length && run(r, m, rule, from);) {
+    for (size_t from = 0; from < m->subject.length && sieve_passes(rule, &m->subject, from)
+                          && run(r, m, rule, from);) {
         const PCRE2_SIZE *groups = pcre2_get_ovector_pointer(m->data);
         size_t begin = groups[0], end = groups[1];
         if (end > begin)
@@ -206,10 +208,11 @@ static void repair(struct recording *r, const struct pack *k, struct matcher *m)
     const struct rule *rules = pack_rules(k, STAGE_REPAIR, &count);
     for (size_t i = 0; i < count; i++) {
         m->count = 0;
-        subject_count(&m->subject);
         find_all(r, m, &rules[i]);
         for (size_t n = 0; n < m->count; n++)
             retag(r, &m->subject, &m->found[n]);
+        if (m->count)
+            subject_count(&m->subject);
     }
 }
 

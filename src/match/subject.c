@@ -29,9 +29,14 @@ void subject_make(struct subject *s, const struct recording *r, const struct sen
 
 void subject_count(struct subject *s)
 {
+    for (int unit = unit_set_next(&s->present, 0); unit >= 0;
+         unit = unit_set_next(&s->present, unit + 1))
+        s->at[unit] = 0;
     s->present = (struct unit_set){{0}};
-    for (size_t i = 0; i < s->length; i++)
+    for (size_t i = 0; i < s->length; i++) {
         unit_set_add(&s->present, s->tags[i]);
+        s->at[s->tags[i]] |= (uint64_t) 1 << i;
+    }
 }
 
 void subject_join(struct subject *s, size_t begin, size_t end, unsigned char tag)

@@ -15,6 +15,7 @@ struct subject {
     struct ratio high[SENTENCE_WORDS];
     size_t length;
     struct unit_set present; /* the code units in `tags` */
+    uint64_t at[256];        /* where each of them stands: bit n is tags[n]; 0 for all others */
 };
 
 /* ", no," between commas takes back what was said before it; "no sugar" leaves sugar out. */

@@ -58,23 +58,32 @@ struct word {
     struct text key;  /* folded for look-up: lower case, no accents (arena, or == text) */
     double start, end;
     unsigned cue;
+    unsigned entry_first; /* first word of its entry, when that has several */
     unsigned char tag;    /* a code unit of tag/tags.def; '_' inside a longer entry, whose last word
                              has the tag */
     unsigned char after;  /* enum word_after */
-    bool capital;         /* begins with a capital letter */
-    bool new_speaker;     /* the first word of another speaker */
-    bool pause;           /* a silence or a sound tag ("[Music]") stands before it */
-    bool filler;          /* "um", "you know", a false start: no rule sees it */
+    bool capital : 1;     /* begins with a capital letter */
+    bool new_speaker : 1; /* the first word of another speaker */
+    bool pause : 1;       /* a silence or a sound tag ("[Music]") stands before it */
+    bool filler : 1;      /* "um", "you know", a false start: no rule sees it */
+    bool begins : 1;      /* a longer entry of the lexicon begins with it */
+    unsigned char shape;  /* text_shape_number(key) */
     unsigned short scope; /* enum scope bits: what a phrase around it makes of it */
+    const struct entry *alone; /* the likeliest reading of the word by itself; NULL: it has none */
     const struct entry
         *readings; /* all readings of the words, the likeliest first; NULL for an unknown word */
     const struct entry
         *entry; /* the lexicon's reading (borrowed from the pack); NULL for an unknown word */
-    unsigned entry_first; /* first word of that entry, when it has several */
-    struct ratio number;  /* the value of a word of digits ("2.5", "1/2", "½"); none otherwise */
+    struct ratio number; /* the value of a word of digits ("2.5", "1/2", "½"); none otherwise */
     const struct entry *heard_as; /* what a misheard word was read as, else NULL */
     const struct entry *heard_or; /* another reading as likely: then neither was applied */
 };
+
+/* The bit of its key's shape. */
+static inline uint64_t word_shape(const struct word *w)
+{
+    return (uint64_t) 1 << w->shape;
+}
 
 /* What is said in a scope is not done here and now, or is done in a special way. */
 enum scope {

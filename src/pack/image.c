@@ -82,6 +82,7 @@ static void put_entry(struct maker *m, struct entry *e, const struct listing *fr
     e->line = from->line;
     e->tag = from->tag;
     e->words_count = from->words_count;
+    e->value_shape = text_shape_number(from->value.at ? from->value : TEXT_EMPTY);
 }
 
 static void put_entries(struct maker *m, struct image *out)
@@ -152,6 +153,7 @@ static void put_pronounced(struct maker *m, struct image *out)
 {
     struct pronounced *to = section(m, &out->pronounced, m->heard.count, sizeof *to);
     for (size_t i = 0; to && i < m->heard.count; i++) {
+        to[i].letters = sound_letters(m->heard.at[i].sounds);
         put_text(m, &to[i].sounds, m->heard.at[i].sounds);
         to[i].entry = m->heard.at[i].entry;
         to[i].tag = m->heard.at[i].tag;
@@ -169,8 +171,35 @@ static uint32_t put_texts(struct maker *m, const struct text *from, size_t count
     return s.at;
 }
 
-/* Half full at most. */
-static struct section put_row_keys(struct maker *m, const struct listed_table *t)
+static const struct text *row_at(const struct listed_table *t, size_t row)
+{
+    return &t->cells[row * t->columns];
+}
+
+static bool begin_alike(const struct listed_table *t, size_t a, size_t b, size_t cells)
+{
+    return text_equal(row_at(t, a)[0], row_at(t, b)[0])
+           && (cells < 2 || text_equal(row_at(t, a)[1], row_at(t, b)[1]));
+}
+
+static uint32_t hash_of_row(const struct listed_table *t, size_t row, size_t cells)
+{
+    const struct text *at = row_at(t, row);
+    return cells < 2 ? key_hash(at[0]) : pair_hash(at[0], at[1]);
+}
+
+/* The slot of the row, by its first one or two cells, or the free one where it would go. */
+static uint32_t *row_slot(uint32_t *slots, size_t room, const struct listed_table *t, size_t row,
+                          size_t cells)
+{
+    size_t i = hash_of_row(t, row, cells) & (room - 1);
+    while (slots[i] && !begin_alike(t, slots[i] - 1, row, cells))
+        i = (i + 1) & (room - 1);
+    return &slots[i];
+}
+
+/* The first row of each first cell, or of each two. Half full at most. */
+static struct section put_row_keys(struct maker *m, const struct listed_table *t, size_t cells)
 {
     struct section s;
     size_t room = 8;
@@ -178,12 +207,38 @@ static struct section put_row_keys(struct maker *m, const struct listed_table *t
         room *= 2;
     uint32_t *to = section(m, &s, room, sizeof *to);
     for (size_t row = 0; to && row < t->rows; row++) {
-        struct text key = t->cells[row * t->columns];
-        size_t i = key_hash(key) & (room - 1);
-        while (to[i] && !text_equal(t->cells[(to[i] - 1) * t->columns], key))
-            i = (i + 1) & (room - 1);
-        to[i] = to[i] ? to[i] : (uint32_t) row + 1;
+        uint32_t *slot = row_slot(to, room, t, row, cells);
+        *slot = *slot ? *slot : (uint32_t) row + 1;
     }
+    return s;
+}
+
+/* From the last row on, so that each finds the one behind it; false where none has one. */
+static bool link_rows(uint32_t *nexts, uint32_t *slots, size_t room, const struct listed_table *t)
+{
+    bool linked = false;
+    for (size_t row = t->rows; row-- > 0;) {
+        uint32_t *slot = row_slot(slots, room, t, row, 1);
+        nexts[row] = *slot;
+        linked |= *slot != 0;
+        *slot = (uint32_t) row + 1;
+    }
+    return linked;
+}
+
+static struct section put_nexts(struct maker *m, const struct listed_table *t)
+{
+    struct section s = {0};
+    size_t room = 8;
+    while (room < t->rows * 2)
+        room *= 2;
+    uint32_t *nexts = arena_alloc(&m->l->arena, (t->rows + 1) * sizeof *nexts);
+    uint32_t *slots = arena_alloc(&m->l->arena, room * sizeof *slots);
+    if (!link_rows(nexts, slots, room, t))
+        return s;
+    uint32_t *to = section(m, &s, t->rows, sizeof *to);
+    if (to)
+        memcpy(to, nexts, t->rows * sizeof *to);
     return s;
 }
 
@@ -202,7 +257,10 @@ static void put_table(struct maker *m, struct image_table *to, const struct list
     made.heads = put_texts(m, t->heads, t->columns);
     made.cells = put_texts(m, t->cells, t->rows * t->columns);
     made.lines = put_lines(m, t);
-    made.keys = put_row_keys(m, t);
+    made.keys = put_row_keys(m, t, 1);
+    if (t->columns > 2)
+        made.pairs = put_row_keys(m, t, 2);
+    made.nexts = put_nexts(m, t);
     if (!to)
         return;
     *to = made;
@@ -240,8 +298,8 @@ static void put_rule(struct maker *m, struct image_rule *to, const struct rule_n
     if (!to)
         return;
     memcpy(&to->rule, &n->rule, sizeof to->rule);
-    to->rule.name = to->rule.file = to->rule.pattern = to->rule.option.at = NULL;
-    to->rule.option.length = 0;
+    to->rule.name = to->rule.file = to->rule.pattern = NULL;
+    to->rule.option = to->rule.sieve = (struct text){NULL, 0};
     to->rule.number = (unsigned) number;
     to->rule.ex_count = n->examples.count;
     to->examples = examples;
@@ -249,6 +307,7 @@ static void put_rule(struct maker *m, struct image_rule *to, const struct rule_n
     put_text(m, &to->file, text_from(n->rule.file));
     put_text(m, &to->pattern, text_from(n->rule.pattern));
     put_text(m, &to->option, n->rule.option);
+    put_text(m, &to->sieve, n->rule.sieve);
 }
 
 static void put_rules(struct maker *m, struct image *out)

@@ -38,16 +38,21 @@ struct image_table {
     struct ref name, file;
     uint32_t columns, rows;
     uint32_t heads, cells, lines; /* bytes from the block's begin */
-    struct section keys;
+    struct section keys, pairs;   /* uint32_t: 1 + the first row with a first cell; with the first
+                                   * two cells, in tables of more columns */
+    struct section nexts;         /* uint32_t: 1 + the next row with the same first cell; none where
+                                   * no two rows have the same */
 };
 
 struct image_rule {
     struct rule rule; /* without its pointers and texts, which are: */
-    struct ref name, file, pattern, option;
+    struct ref name, file, pattern, option, sieve;
     uint32_t examples; /* bytes from the block's begin */
 };
 
 uint32_t key_hash(struct text t);
+/* Of the first two cells of a row. */
+uint32_t pair_hash(struct text a, struct text b);
 
 /* The pack of a block, which must outlive it; pack_free gives `owned` (may be NULL) to free().
  * NULL: no memory; then `owned` is still the caller's. */

@@ -10,7 +10,9 @@ struct pack {
     const struct rule *stages[STAGE_COUNT];
     size_t stage_counts[STAGE_COUNT];
     struct table *tables;
-    struct rule rules[]; /* the tables stand behind them */
+    uint32_t *names;     /* open addressing: 1 + the table of a name; 0: free */
+    size_t names_room;   /* a power of two */
+    struct rule rules[]; /* the tables stand behind them, and the names behind those */
 };
 
 /* What stands so many bytes from the block's begin. */
@@ -29,7 +31,10 @@ static struct table open_table(const struct image *m, const struct image_table *
                           .cells = image_at(m, t->cells),
                           .lines = image_at(m, t->lines),
                           .keys = image_at(m, t->keys.at),
-                          .keys_room = t->keys.count};
+                          .keys_room = t->keys.count,
+                          .pairs = image_at(m, t->pairs.at),
+                          .pairs_room = t->pairs.count,
+                          .nexts = t->nexts.count ? image_at(m, t->nexts.at) : NULL};
 }
 
 static struct rule open_rule(const struct image *m, const struct image_rule *r)
@@ -39,6 +44,7 @@ static struct rule open_rule(const struct image *m, const struct image_rule *r)
     rule.file = ref_text(&r->file).at;
     rule.pattern = ref_text(&r->pattern).at;
     rule.option = ref_text(&r->option);
+    rule.sieve = ref_text(&r->sieve);
     rule.ex = image_at(m, r->examples);
     return rule;
 }
@@ -54,22 +60,52 @@ static void open_stages(struct pack *k)
     }
 }
 
+/* The slot of the table's name, or the free one where it would go. */
+static uint32_t *name_slot(const struct pack *k, struct text name)
+{
+    size_t i = text_hash(name) & (k->names_room - 1);
+    while (k->names[i] && !text_equal(k->tables[k->names[i] - 1].name, name))
+        i = (i + 1) & (k->names_room - 1);
+    return &k->names[i];
+}
+
+static void open_tables(struct pack *k)
+{
+    const struct image_table *tables = image_at(k->image, k->image->tables.at);
+    for (size_t i = 0; i < k->image->tables.count; i++) {
+        k->tables[i] = open_table(k->image, &tables[i]);
+        *name_slot(k, k->tables[i].name) = (uint32_t) i + 1;
+    }
+}
+
+/* A pack with nothing in it but room; NULL: no memory. */
+static struct pack *pack_room(size_t rules, size_t tables)
+{
+    size_t names = 8;
+    while (names < tables * 2)
+        names *= 2;
+    struct pack *k = calloc(1, sizeof *k + rules * sizeof(struct rule)
+                                   + tables * sizeof(struct table) + names * sizeof(uint32_t));
+    if (!k)
+        return NULL;
+    k->tables = (struct table *) (void *) (k->rules + rules);
+    k->names = (uint32_t *) (void *) (k->tables + tables);
+    k->names_room = names;
+    return k;
+}
+
 struct pack *pack_open(const void *image, void *owned)
 {
     const struct image *m = image;
-    struct pack *k = calloc(1, sizeof *k + m->rules.count * sizeof(struct rule)
-                                   + m->tables.count * sizeof(struct table));
+    const struct image_rule *rules = image_at(m, m->rules.at);
+    struct pack *k = pack_room(m->rules.count, m->tables.count);
     if (!k)
         return NULL;
-    const struct image_rule *rules = image_at(m, m->rules.at);
-    const struct image_table *tables = image_at(m, m->tables.at);
     k->image = m;
     k->owned = owned;
-    k->tables = (struct table *) (void *) (k->rules + m->rules.count);
     for (size_t i = 0; i < m->rules.count; i++)
         k->rules[i] = open_rule(m, &rules[i]);
-    for (size_t i = 0; i < m->tables.count; i++)
-        k->tables[i] = open_table(m, &tables[i]);
+    open_tables(k);
     open_stages(k);
     return k;
 }
@@ -88,22 +124,14 @@ struct text pack_bytes(const struct pack *k)
 
 /* ---- words */
 
-/* Eight bytes at a time: words are short, so most take one or two rounds. */
 uint32_t key_hash(struct text t)
 {
-    const uint64_t odd = 0x9E3779B97F4A7C15u; /* 2^64 / golden ratio, as usual for such hashes */
-    uint64_t h = t.length * odd, part;
-    size_t i = 0;
-    for (; i + 8 <= t.length; i += 8) {
-        memcpy(&part, t.at + i, 8);
-        h = (h ^ part) * odd;
-        h ^= h >> 32;
-    }
-    part = 0;
-    for (; i < t.length; i++)
-        part = part << 8 | (unsigned char) t.at[i];
-    h = (h ^ part) * odd;
-    return (uint32_t) (h >> 32);
+    return (uint32_t) text_hash(t);
+}
+
+uint32_t pair_hash(struct text a, struct text b)
+{
+    return key_hash(a) * 31 + key_hash(b);
 }
 
 static const struct image_key *find_key(const struct image *m, struct section s, struct text t)
@@ -167,12 +195,10 @@ size_t pack_rules_count(const struct pack *k)
     return k->image->rules.count;
 }
 
-const struct table *pack_table(const struct pack *k, const char *name)
+const struct table *pack_table_named(const struct pack *k, struct text name)
 {
-    for (size_t i = 0; i < k->image->tables.count; i++)
-        if (text_is(k->tables[i].name, name))
-            return &k->tables[i];
-    return NULL;
+    uint32_t n = *name_slot(k, name);
+    return n ? &k->tables[n - 1] : NULL;
 }
 
 size_t table_column(const struct table *t, const char *head)
@@ -183,12 +209,6 @@ size_t table_column(const struct table *t, const char *head)
     return i;
 }
 
-struct text table_cell(const struct table *t, size_t row, size_t column)
-{
-    return row < t->rows && column < t->columns ? ref_text(&t->cells[row * t->columns + column])
-                                                : TEXT_EMPTY;
-}
-
 size_t table_find(const struct table *t, struct text key)
 {
     if (!t->keys_room)
@@ -197,4 +217,16 @@ size_t table_find(const struct table *t, struct text key)
     while (t->keys[i] && !text_equal(table_cell(t, t->keys[i] - 1, 0), key))
         i = (i + 1) & (t->keys_room - 1);
     return t->keys[i] ? t->keys[i] - 1 : t->rows;
+}
+
+size_t table_find_pair(const struct table *t, struct text first, struct text second)
+{
+    if (!t->pairs_room)
+        return t->rows;
+    size_t i = pair_hash(first, second) & (t->pairs_room - 1);
+    while (t->pairs[i]
+           && !(text_equal(table_cell(t, t->pairs[i] - 1, 1), second)
+                && text_equal(table_cell(t, t->pairs[i] - 1, 0), first)))
+        i = (i + 1) & (t->pairs_room - 1);
+    return t->pairs[i] ? t->pairs[i] - 1 : t->rows;
 }

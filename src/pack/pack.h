@@ -55,6 +55,7 @@ struct entry {
     unsigned line;     /* where it was listed */
     unsigned char tag; /* enum tag */
     unsigned char words_count;
+    unsigned char value_shape; /* text_shape_number() of its value */
 };
 
 /* As it was listed or inflected, folded: "soy sauce", "chopped". */
@@ -67,6 +68,10 @@ static inline struct text entry_words(const struct entry *e)
 static inline struct text entry_value(const struct entry *e)
 {
     return ref_text(&e->value_at);
+}
+static inline uint64_t entry_shape(const struct entry *e)
+{
+    return (uint64_t) 1 << e->value_shape;
 }
 /* The listed form, not folded, not inflected: "crème fraîche". */
 static inline struct text entry_shown(const struct entry *e)
@@ -117,13 +122,17 @@ struct number_step {
     int value; /* index into rule.slots, or the integer */
 };
 
-/* A set of code units. */
+/* A set of numbers below 256: of code units, most often. */
 struct unit_set {
     uint64_t bits[4];
 };
 static inline void unit_set_add(struct unit_set *s, unsigned char unit)
 {
     s->bits[unit / 64] |= (uint64_t) 1 << unit % 64;
+}
+static inline void unit_set_remove(struct unit_set *s, unsigned char unit)
+{
+    s->bits[unit / 64] &= ~((uint64_t) 1 << unit % 64);
 }
 static inline void unit_set_join(struct unit_set *s, const struct unit_set *more)
 {
@@ -133,6 +142,25 @@ static inline void unit_set_join(struct unit_set *s, const struct unit_set *more
 static inline bool unit_set_has(const struct unit_set *s, unsigned char unit)
 {
     return s->bits[unit / 64] >> unit % 64 & 1;
+}
+static inline void unit_set_meet(struct unit_set *s, const struct unit_set *with)
+{
+    for (size_t i = 0; i < 4; i++)
+        s->bits[i] &= with->bits[i];
+}
+static inline bool unit_set_empty(const struct unit_set *s)
+{
+    return !(s->bits[0] | s->bits[1] | s->bits[2] | s->bits[3]);
+}
+/* The least one of the set that is `from` or more; -1: there is none. */
+static inline int unit_set_next(const struct unit_set *s, int from)
+{
+    for (int i = from / 64; i < 4; i++, from = i * 64) {
+        uint64_t rest = s->bits[i] >> from % 64;
+        if (rest)
+            return from + __builtin_ctzll(rest);
+    }
+    return -1;
 }
 /* Whether they have a unit in common. */
 static inline bool unit_set_meets(const struct unit_set *a, const struct unit_set *b)
@@ -161,6 +189,7 @@ struct rule {
     int weight;             /* of an opening, a closing */
     const char *pattern;    /* over tag strings, as PCRE2 reads it; rule_compile() */
     struct unit_set needed; /* code units, every one of which a subject must have */
+    struct text sieve;      /* pack/sieve.h; empty: it has none */
     size_t slots_count;
     enum slot slots[MATCH_SLOTS];                             /* what capture group n + 1 is */
     struct number_step low[NUMBER_STEPS], high[NUMBER_STEPS]; /* of a rule that gives a number */
@@ -186,6 +215,9 @@ struct table {
     const unsigned *lines;   /* each row's line in the file */
     const uint32_t *keys;    /* open addressing: 1 + the first row of a first cell; 0: free */
     size_t keys_room;        /* a power of two */
+    const uint32_t *pairs;   /* the same of the first two cells; NULL: there is no third column */
+    size_t pairs_room;
+    const uint32_t *nexts; /* 1 + the next row with the same first cell; NULL: none has one */
 };
 
 struct pack;
@@ -222,10 +254,19 @@ const uint32_t *pack_entries_with(const struct pack *k, struct text word, size_t
  * pronunciations is there twice. In the order of the entries; none where the pack has no table
  * "pronunciations" or "spelling". */
 struct pronounced {
+    uint64_t letters; /* sound_letters(sounds) */
     struct ref sounds;
     uint32_t entry; /* its number */
     unsigned char tag;
 };
+/* A bit for each sound that is in it; those of either case are apart, since 64 is between them. */
+static inline uint64_t sound_letters(struct text sounds)
+{
+    uint64_t letters = 0;
+    for (size_t i = 0; i < sounds.length; i++)
+        letters |= (uint64_t) 1 << ((unsigned char) sounds.at[i] & 63);
+    return letters;
+}
 #define SOUNDS_MOST 40 /* of words; the longest one has fewer */
 const struct pronounced *pack_pronounced(const struct pack *k, size_t *count);
 /* How any folded words sound, as listed or else as they are spelled, at most SOUNDS_MOST. */
@@ -236,13 +277,31 @@ size_t pack_rules_count(const struct pack *k); /* of all stages */
 /* The rule's pattern as PCRE2's code (pcre2_code), to machine code too where `jit` asks for it.
  * NULL: no memory. pcre2_code_free frees. */
 void *rule_compile(const struct rule *rule, bool jit);
-const struct table *pack_table(const struct pack *k, const char *name); /* NULL: no such table */
+const struct table *pack_table_named(const struct pack *k, struct text name);
+/* NULL: no such table. Here, so that a literal's length is known at the call; so is table_cell, of
+ * which each word has some dozens. */
+static inline const struct table *pack_table(const struct pack *k, const char *name)
+{
+    return pack_table_named(k, (struct text){name, strlen(name)});
+}
 /* The column's number; table.columns when there is none. */
 size_t table_column(const struct table *t, const char *head);
-struct text table_cell(const struct table *t, size_t row,
-                       size_t column); /* empty when out of range */
+/* Empty when out of range. */
+static inline struct text table_cell(const struct table *t, size_t row, size_t column)
+{
+    return row < t->rows && column < t->columns ? ref_text(&t->cells[row * t->columns + column])
+                                                : TEXT_EMPTY;
+}
 /* The first row whose first cell is `key`; table.rows when there is none. */
 size_t table_find(const struct table *t, struct text key);
+/* The next row with the same first cell; table.rows when there is none. */
+static inline size_t table_next(const struct table *t, size_t row)
+{
+    return t->nexts && row < t->rows && t->nexts[row] ? t->nexts[row] - 1 : t->rows;
+}
+/* The first row whose first two cells are these; table.rows when there is none, or no column behind
+ * them. */
+size_t table_find_pair(const struct table *t, struct text first, struct text second);
 
 /* Lower case, no accents, one kind of apostrophe: the form in which words are looked up. Hyphens
  * stay. Writes at most `room` bytes to `out`, returns the length; ASCII needs no more room than the

@@ -5,6 +5,7 @@
 #include <string.h>
 
 #include "pack/load.h"
+#include "pack/sieve.h"
 
 struct pattern {
     struct problems *problems;
@@ -13,6 +14,8 @@ struct pattern {
     const char *at, *end;
     char *out; /* PATTERN_BYTES */
     size_t length;
+    struct sieve *sieve;
+    bool ahead; /* in a look ahead, whose part of the sieve stands in reverse order */
     unsigned depth;
     unsigned refusing; /* how many (?! ) are open */
     bool broken;       /* something was wrong; reading goes on where it can */
@@ -113,8 +116,10 @@ static void read_class(struct pattern *x, struct unit_set *needed)
     put(x, "(?:_*");
     if (text_is(name, ANY)) {
         put(x, "[^_]");
+        sieve_put(x->sieve, SIEVE_ANY);
     } else if (class_tag(x, name, &tag)) {
         put_unit(x, tag);
+        sieve_put_list(x->sieve, SIEVE_UNITS, &tag, 1);
         unit_set_add(needed, tag);
     }
     put(x, ")");
@@ -126,6 +131,8 @@ static void read_class(struct pattern *x, struct unit_set *needed)
 static void read_behind(struct pattern *x, bool negative)
 {
     bool any = false;
+    unsigned char units[SIEVE_LIST_MOST];
+    size_t count = 0;
     put(x, negative ? "(?<![_" : "(?<=[");
     do {
         unsigned char tag;
@@ -137,11 +144,17 @@ static void read_behind(struct pattern *x, bool negative)
         }
         if (text_is(name, ANY))
             any = true;
-        else if (class_tag(x, name, &tag))
+        else if (class_tag(x, name, &tag)) {
             put_unit(x, tag);
+            units[count++ % SIEVE_LIST_MOST] = tag;
+        }
     } while (take(x, "|"));
-    if (any) /* all units but `_`, which is 0x5f */
+    if (any) { /* all units but `_`, which is 0x5f */
         put(x, "\\x{00}-\\x{5e}\\x{60}-\\x{ff}");
+        sieve_put(x->sieve, negative ? SIEVE_NONE_BEHIND : SIEVE_SOME_BEHIND);
+    } else {
+        sieve_put_list(x->sieve, negative ? SIEVE_NOT_BEHIND : SIEVE_BEHIND, units, count);
+    }
     put(x, "])");
     if (!take(x, ")"))
         stop(x, x->at, "a look-behind sees one class; close it with `)` after it");
@@ -197,22 +210,31 @@ enum atom {
     ATOM_PLACE /* takes no words */
 };
 
-static enum atom read_look(struct pattern *x, const char *opened)
+static void read_ahead(struct pattern *x, const char *opened, bool negative)
 {
     struct unit_set unneeded = {{0}};
+    size_t begin = x->sieve->length;
+    bool within = x->ahead;
+    put(x, negative ? "(?!" : "(?=");
+    x->ahead = true;
+    x->refusing += negative;
+    read_group(x, opened, ")", &unneeded);
+    x->refusing -= negative;
+    x->ahead = within;
+    sieve_wrap_look(x->sieve, begin, negative ? SIEVE_NOT_AHEAD : SIEVE_AHEAD);
+}
+
+static enum atom read_look(struct pattern *x, const char *opened)
+{
     if (take(x, "<="))
         read_behind(x, false);
     else if (take(x, "<!"))
         read_behind(x, true);
-    else if (take(x, "=")) {
-        put(x, "(?=");
-        read_group(x, opened, ")", &unneeded);
-    } else if (take(x, "!")) {
-        put(x, "(?!");
-        x->refusing++;
-        read_group(x, opened, ")", &unneeded);
-        x->refusing--;
-    } else
+    else if (take(x, "="))
+        read_ahead(x, opened, false);
+    else if (take(x, "!"))
+        read_ahead(x, opened, true);
+    else
         stop(x, opened, "after `(?` there may be = ! <= or <!");
     return ATOM_PLACE;
 }
@@ -244,9 +266,11 @@ static enum atom read_atom(struct pattern *x, struct unit_set *needed)
         return ATOM_PART;
     case '^':
         put(x, "^");
+        sieve_put(x->sieve, SIEVE_BEGIN);
         return ATOM_PLACE;
     case '$':
         put(x, "$");
+        sieve_put(x->sieve, SIEVE_END);
         return ATOM_PLACE;
     default:
         stop(x, at,
@@ -286,8 +310,9 @@ static void read_braces(struct pattern *x, const char *at, int *least, int *most
     put(x, text);
 }
 
-/* The repeat after an atom; says whether the atom must be there. */
-static bool read_repeat(struct pattern *x, enum atom atom)
+/* The repeat after an atom, whose part of the sieve begins at `begin`; says whether the atom must
+ * be there. */
+static bool read_repeat(struct pattern *x, enum atom atom, size_t begin)
 {
     char c = peek(x);
     const char *at = x->at;
@@ -310,14 +335,18 @@ static bool read_repeat(struct pattern *x, enum atom atom)
         stop(x, at, "a slot holds one stretch of words; put the repeat inside it: <food:FOOD+>");
     if (take(x, "?")) /* as few as it can */
         put(x, "?");
+    if (!x->stopped)
+        sieve_wrap_repeat(x->sieve, begin, (unsigned) least, (unsigned) most);
     return least > 0;
 }
 
 static void read_sequence(struct pattern *x, struct unit_set *needed)
 {
     const char *begin = x->at;
+    size_t codes = x->sieve->length;
     for (size_t atoms = 0;; atoms++) {
         struct unit_set of_atom = {{0}};
+        size_t of_codes = x->sieve->length;
         enum atom atom = read_atom(x, &of_atom);
         if (x->stopped)
             return;
@@ -326,33 +355,44 @@ static void read_sequence(struct pattern *x, struct unit_set *needed)
                 stop(x, begin, "a class is missing here; what may be left out is written (CLASS)?");
             return;
         }
-        if (read_repeat(x, atom))
+        if (read_repeat(x, atom, of_codes))
             unit_set_join(needed, &of_atom);
+        if (x->ahead)
+            sieve_swap(x->sieve, codes, of_codes);
     }
 }
 
 /* Of several choices only what all of them need is needed. */
 static void read_choices(struct pattern *x, struct unit_set *needed)
 {
+    size_t begin = x->sieve->length, ends[SIEVE_LIST_MOST], count = 0;
     read_sequence(x, needed);
+    ends[count++] = x->sieve->length;
     while (!x->stopped && take(x, "|")) {
         struct unit_set of_choice = {{0}};
         put(x, "|");
         read_sequence(x, &of_choice);
         units_keep(needed, &of_choice);
+        if (count == SIEVE_LIST_MOST)
+            x->sieve->full = true;
+        else
+            ends[count++] = x->sieve->length;
     }
+    if (count > 1 && !x->stopped)
+        sieve_wrap_choices(x->sieve, begin, ends, count);
 }
 
 /* The text of the PCRE2 pattern, and rule->needed and slots. */
 static bool pattern_translate(struct problems *p, const struct source_line *line, struct text t,
-                              struct rule *rule, char regex[PATTERN_BYTES])
+                              struct rule *rule, char regex[PATTERN_BYTES], struct sieve *sieve)
 {
     struct pattern x = {.problems = p,
                         .line = line,
                         .rule = rule,
                         .at = t.at,
                         .end = t.at + t.length,
-                        .out = regex};
+                        .out = regex,
+                        .sieve = sieve};
     struct unit_set needed = {{0}};
     regex[0] = '\0';
     rule->slots_count = 0;
@@ -394,9 +434,11 @@ bool pattern_read(struct loader *l, const struct source_line *line, struct text 
                   struct rule *rule)
 {
     char regex[PATTERN_BYTES];
-    if (!pattern_translate(l->problems, line, t, rule, regex))
+    struct sieve sieve = {.length = 0};
+    if (!pattern_translate(l->problems, line, t, rule, regex, &sieve))
         return false;
     rule->pattern = arena_text(&l->arena, text_from(regex)).at;
+    rule->sieve = arena_text(&l->arena, sieve_text(&sieve));
     return check(l->problems, line_place(line, t.at), regex);
 }
 

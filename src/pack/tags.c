@@ -61,8 +61,11 @@ _Static_assert(MARK_COUNT <= 64, "marks are bits of 64");
 /* `count` when there is no such name. */
 static size_t find(const struct name *names, size_t count, struct text t)
 {
+    if (!t.length)
+        return count;
     for (size_t i = 0; i < count; i++)
-        if (names[i].length == t.length && memcmp(names[i].at, t.at, t.length) == 0)
+        if (names[i].length == t.length && names[i].at[0] == t.at[0]
+            && memcmp(names[i].at, t.at, t.length) == 0)
             return i;
     return count;
 }

@@ -64,6 +64,45 @@ static void put(struct cleaner *c, const char *bytes, size_t n, size_t from)
         c->line_started = true;
 }
 
+/* Bytes that stand as they are in every kind of file, whatever is around them: letters, digits, and
+ * the signs of ordinary talk. */
+static bool is_plain(char c)
+{
+    static const bool plain[256] = {
+#define LETTERS(first)                                                                  \
+    [(first)] = true, [(first) + 1] = true, [(first) + 2] = true, [(first) + 3] = true, \
+    [(first) + 4] = true
+        LETTERS('a'), LETTERS('f'), LETTERS('k'), LETTERS('p'), LETTERS('u'),
+        ['z'] = true, LETTERS('A'), LETTERS('F'), LETTERS('K'), LETTERS('P'),
+        LETTERS('U'), ['Z'] = true, LETTERS('0'), LETTERS('5'), ['\''] = true,
+        ['.'] = true, [','] = true, ['?'] = true, ['!'] = true
+#undef LETTERS
+    };
+    return plain[(unsigned char) c];
+}
+
+/* A run of plain bytes, most often a word: what put() does with each of them, at once. False where
+ * none stands here, or one is asked for. */
+static bool take_plain(struct cleaner *c)
+{
+    size_t end = c->at;
+    while (end < c->in.length && is_plain(c->in.at[end]))
+        end++;
+    size_t n = end - c->at;
+    if (!n || c->wanted != SIZE_MAX)
+        return false;
+    put(c, c->in.at + c->at, 1, c->at);
+    if (n > 1) {
+        memcpy(c->out + c->length, c->in.at + c->at + 1, n - 1);
+        c->length += n - 1;
+        c->last = c->in.at[end - 1];
+    }
+    for (size_t i = c->at; i < end && !c->line_started; i++)
+        c->line_started = is_letter(c->in.at[i]) || is_digit(c->in.at[i]);
+    c->at = end;
+    return true;
+}
+
 static bool is_music(int32_t point)
 {
     return point >= 0x2669 && point <= 0x266C; /* the four notes */
@@ -436,9 +475,9 @@ static void take_letter(struct cleaner *c)
         put(c, here, 1, from);
         return;
     }
-    if (*here == '\n') {
+    if (*here == '\n' || *here == ' ') {
         c->at++;
-        put_blank(c, '\n');
+        put_blank(c, *here);
         return;
     }
     utf8proc_ssize_t n = utf8proc_iterate((const utf8proc_uint8_t *) here,
@@ -454,10 +493,11 @@ static void run(struct cleaner *c, enum transcript_kind kind)
     c->markdown = kind == KIND_TIMED_LINES;
     c->quotes = kind == KIND_TSV;
     c->time = -1;
-    while (c->at < c->in.length) {
+    /* What stands behind the byte that is asked for changes nothing. */
+    while (c->at < c->in.length && c->length <= c->wanted) {
         if (c->markdown && c->at && c->in.at[c->at - 1] == '\n')
             take_line_start(c);
-        if (c->at < c->in.length && !take_special(c))
+        if (c->at < c->in.length && !take_plain(c) && !take_special(c))
             take_letter(c);
     }
 }

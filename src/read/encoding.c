@@ -33,11 +33,24 @@ static size_t utf8_at(struct text t, size_t i, int32_t *point)
     return n > 0 ? (size_t) n : 0;
 }
 
+/* The first offset from `i` on that is not ASCII, or is near the end: eight bytes at a time, since
+ * most files are nothing else. */
+static size_t skip_ascii(struct text t, size_t i)
+{
+    uint64_t eight;
+    for (; t.length - i >= sizeof eight; i += sizeof eight) {
+        memcpy(&eight, t.at + i, sizeof eight);
+        if (eight & UINT64_C(0x8080808080808080))
+            break;
+    }
+    return i;
+}
+
 /* The offset of the first byte that is no UTF-8; t.length when all is. */
 static size_t first_invalid(struct text t)
 {
     size_t i = 0;
-    while (i < t.length) {
+    while ((i = skip_ascii(t, i)) < t.length) {
         int32_t point;
         size_t n = byte_at(t, i) < 0x80 ? 1 : utf8_at(t, i, &point);
         if (!n)
@@ -181,9 +194,10 @@ static enum encoding settle_utf8(struct reader *rd, struct text *t, bool marked)
     return WINDOWS_1252;
 }
 
-static bool is_control(unsigned char c)
+/* One for a control character, but for white space. */
+static size_t is_control(unsigned char c)
 {
-    return c < 0x20 ? c < '\t' || c > '\r' : c == 0x7F;
+    return (size_t) ((c < '\t') | ((c > '\r') & (c < 0x20)) | (c == 0x7F));
 }
 
 /* `nulls` have become U+FFFD already. */

@@ -171,13 +171,19 @@ static void add_turn(struct turns *turns, const struct cue *whole, size_t begin,
         *LIST_ADD(turns->rd->r->arena, &turns->cues) = part;
 }
 
+/* What a mark begins with: ">>", "-", or a typographer's dash. */
+static bool may_be_mark(char c)
+{
+    return c == '>' || c == '-' || c == '\xE2';
+}
+
 static void split_cue(struct turns *turns, const struct cue *c)
 {
     struct text t = c->text;
     size_t begin = 0, parts = 1;
     bool marked = false, dialogue = false;
     for (size_t i = 0; i < t.length && parts < CAPTION_PARTS_MAX; i++) {
-        size_t mark = strchr(">-\xE2", t.at[i]) ? turn_mark(t, i, &dialogue) : 0;
+        size_t mark = may_be_mark(t.at[i]) ? turn_mark(t, i, &dialogue) : 0;
         if (!mark)
             continue;
         add_turn(turns, c, begin, i, marked);

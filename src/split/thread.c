@@ -77,45 +77,46 @@ struct search {
     const struct feature *f;
     size_t count;
     struct borders borders;
-    const size_t *named; /* as segment_named wants it */
-    struct way ways[WAYS_MOST];
+    const size_t *named;           /* as segment_named wants it */
+    struct way room[2][WAYS_MOST]; /* ways are large, so that they are not moved about */
+    struct way *ways, *next;       /* one of these, and the other */
     size_t ways_count;
     struct move moves[WAYS_MOST];
     size_t moves_count;
 };
 
 /* Keeps the best moves; of those that leave the same dishes in the same part only the best. */
-static void offer(struct search *x, struct move m)
+static void offer(struct search *x, const struct move *m)
 {
     struct move *worst = NULL;
     for (size_t i = 0; i < x->moves_count; i++) {
         struct move *other = &x->moves[i];
-        if (other->part == m.part && other->key == m.key) {
-            if (m.score > other->score)
-                *other = m;
+        if (other->part == m->part && other->key == m->key) {
+            if (m->score > other->score)
+                *other = *m;
             return;
         }
         if (!worst || other->score < worst->score)
             worst = other;
     }
     if (x->moves_count < WAYS_MOST)
-        x->moves[x->moves_count++] = m;
-    else if (m.score > worst->score)
-        *worst = m;
+        x->moves[x->moves_count++] = *m;
+    else if (m->score > worst->score)
+        *worst = *m;
 }
 
 /* The same dish, or the talk outside, goes on. */
 static void go_on(struct search *x, const struct way *w, enum part part, double score)
 {
     bool leaves = part == OUTSIDE && w->part != OUTSIDE;
-    offer(x, (struct move){w->score + score, w->closed, w, part, leaves ? NO_DISH : w->at->dish,
-                           leaves, w->at->key});
+    offer(x, &(struct move){w->score + score, w->closed, w, part, leaves ? NO_DISH : w->at->dish,
+                            leaves, w->at->key});
 }
 
 static void begin(struct search *x, const struct way *w, size_t i, size_t dish, double score)
 {
-    offer(x, (struct move){w->score + score, w->closed, w, INSIDE, dish, true,
-                           segment_key(w->at, i, dish)});
+    offer(x, &(struct move){w->score + score, w->closed, w, INSIDE, dish, true,
+                            segment_key(w->at, i, dish)});
 }
 
 /* ---- names */
@@ -282,8 +283,8 @@ static void move_on(struct search *x, const struct way *w, size_t i)
     if (w->part == FAREWELL)
         go_on(x, w, FAREWELL, talk - FAREWELL_COST);
     if (w->part == INSIDE && f->closes > 0)
-        offer(x, (struct move){w->score + f->closes + inside - named, f->closes, w, FAREWELL,
-                               w->at->dish, false, w->at->key});
+        offer(x, &(struct move){w->score + f->closes + inside - named, f->closes, w, FAREWELL,
+                                w->at->dish, false, w->at->key});
     bool begins = x->borders.begins[i] != IMPOSSIBLE, turns = x->borders.returns[i] > BACK_LEAST;
     if (begins || turns)
         count_links(x, w, i, links);
@@ -308,31 +309,30 @@ static void count_tastes(const struct search *x, struct way *w, size_t i, bool b
     t->savory += x->f[i].savory;
 }
 
-static struct way way_after(const struct search *x, const struct move *m, size_t i)
+static void go_way(const struct search *x, const struct move *m, size_t i, struct way *next)
 {
-    struct way next = *m->from;
     bool new_dish = m->begins && m->dish == m->from->dishes;
-    next.score = m->score;
-    next.part = m->part;
-    next.closed = m->closed;
+    *next = *m->from;
+    next->score = m->score;
+    next->part = m->part;
+    next->closed = m->closed;
     if (m->begins) {
         struct segment *s = arena_alloc(x->r->arena, sizeof *s);
         *s = (struct segment){m->from->at, i, m->dish, m->key};
-        next.at = s;
-        next.dishes += new_dish;
+        next->at = s;
+        next->dishes += new_dish;
     }
-    count_tastes(x, &next, i, new_dish);
-    return next;
+    count_tastes(x, next, i, new_dish);
 }
 
 /* The best moves become the ways. */
 static void take_moves(struct search *x, size_t i)
 {
-    struct way next[WAYS_MOST];
+    struct way *now = x->ways;
     for (size_t n = 0; n < x->moves_count; n++)
-        next[n] = way_after(x, &x->moves[n], i);
-    for (size_t n = 0; n < x->moves_count; n++)
-        x->ways[n] = next[n];
+        go_way(x, &x->moves[n], i, &x->next[n]);
+    x->ways = x->next;
+    x->next = now;
     x->ways_count = x->moves_count;
     x->moves_count = 0;
 }
@@ -353,6 +353,8 @@ size_t find_threads(const struct recording *r, const struct feature *f, size_t c
     struct search x = {.r = r, .f = f, .count = count, .ways_count = 1};
     x.borders = weigh_borders(r, f, count);
     x.named = find_named(r, f, count);
+    x.ways = x.room[0];
+    x.next = x.room[1];
     x.ways[0] = (struct way){.at = &nothing};
     for (size_t i = 0; i < count; i++) {
         for (size_t n = 0; n < x.ways_count; n++)

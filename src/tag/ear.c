@@ -13,45 +13,41 @@ struct text ear_sound(const struct ear *ear, struct arena *a, struct text words)
     return arena_text(a, (struct text){out, length});
 }
 
-/* The first row of mishearings.tsv whose first cell is `key`, or the next one after `row`;
- * table.rows when there is none. */
-static size_t pair_row(const struct ear *ear, struct text key, size_t row_plus_1)
+bool ear_may_begin(const struct ear *ear, struct text word)
 {
-    while (row_plus_1 && !text_equal(table_cell(ear->pairs, row_plus_1 - 1, 0), key))
-        row_plus_1 = ear->pair_next[row_plus_1 - 1];
-    return row_plus_1 ? row_plus_1 - 1 : ear->pairs->rows;
+    size_t n = text_hash(word) % EAR_HEADS;
+    return ear->heads[n / 64] >> n % 64 & 1;
 }
 
-size_t ear_pair_find(const struct ear *ear, struct text key)
+static void note_heads(struct ear *ear)
 {
-    return pair_row(ear, key, ear->pair_rows[text_hash(key) % PAIR_BUCKETS]);
-}
-
-size_t ear_pair_after(const struct ear *ear, struct text key, size_t row)
-{
-    return pair_row(ear, key, ear->pair_next[row]);
-}
-
-static void index_pairs(struct ear *ear)
-{
-    ear->pair_next = arena_alloc(&ear->memory, (ear->pairs->rows + 1) * sizeof *ear->pair_next);
-    for (size_t row = ear->pairs->rows; row-- > 0;) {
-        size_t *bucket = &ear->pair_rows[text_hash(table_cell(ear->pairs, row, 0)) % PAIR_BUCKETS];
-        ear->pair_next[row] = *bucket;
-        *bucket = row + 1;
+    for (size_t row = 0; row < ear->pairs->rows; row++) {
+        struct text heard = table_cell(ear->pairs, row, 0);
+        size_t n = text_hash(text_slice(heard, 0, text_find(heard, ' ', 0))) % EAR_HEADS;
+        ear->heads[n / 64] |= (uint64_t) 1 << n % 64;
     }
 }
 
-static struct opening opening_of(const struct hearing_slot *slot)
+/* What the places right before and behind the slot take, so that a look at a unit tells which slots
+ * it may stand beside. */
+static void add_slot(struct ear *ear, const struct hearing_slot *slot, unsigned char n)
 {
-    struct opening o = {.slot = slot};
-    if (!slot->before_count)
-        return o;
-    o.last = &slot->before[slot->before_count - 1];
-    o.tags = o.last->tags;
-    o.word_shapes = o.last->word_shapes;
-    o.value_shapes = o.last->value_shapes;
-    return o;
+    const struct token *before = slot->before_count ? &slot->before[slot->before_count - 1] : NULL;
+    const struct token *after = slot->after_count ? slot->after : NULL;
+    unit_set_join(&ear->wanted, &slot->expects);
+    unit_set_add(&ear->again[slot->again], n);
+    if (!before)
+        unit_set_add(&ear->open, n);
+    else
+        fits_add(&ear->beside, &ear->memory, before, n);
+    if (!before || before->start)
+        unit_set_add(&ear->at_begin, n);
+    if (!after)
+        unit_set_add(&ear->closed, n);
+    else
+        fits_add(&ear->beside, &ear->memory, after, (unsigned char) (EAR_SLOTS + n));
+    if (!after || after->end)
+        unit_set_add(&ear->at_end, n);
 }
 
 static bool load(struct ear *ear, struct problems *p)
@@ -60,12 +56,12 @@ static bool load(struct ear *ear, struct problems *p)
     if (!ear->pairs || !sounds_load(&ear->sounds, ear->k)
         || !slots_load(&ear->slots, &ear->memory, ear->k, p))
         return false;
-    for (size_t i = 0; i < ear->slots.count; i++) {
-        const struct hearing_slot *slot = &ear->slots.at[i];
-        unit_set_join(&ear->wanted, &slot->expects);
-        *LIST_ADD(&ear->memory, &ear->openings[slot->again]) = opening_of(slot);
-    }
-    index_pairs(ear);
+    if (ear->slots.count > EAR_SLOTS)
+        return problem(p, (struct place){pack_table(ear->k, "hearing")->file, 0, 0},
+                       "there are at most %d places", EAR_SLOTS);
+    for (size_t i = 0; i < ear->slots.count; i++)
+        add_slot(ear, &ear->slots.at[i], (unsigned char) i);
+    note_heads(ear);
     return ear->ready = true;
 }
 

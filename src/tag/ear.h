@@ -4,31 +4,31 @@
 #ifndef DISHTAKE_TAG_EAR_H
 #define DISHTAKE_TAG_EAR_H
 
+#include "tag/fits.h"
 #include "tag/slot.h"
 #include "tag/sound.h"
 
-#define PAIR_BUCKETS 512
+/* Slots have numbers below this; behind what stands before a unit, what stands after it is counted
+ * from here on. */
+#define EAR_SLOTS (FITS_MOST / 2)
 
-/* What must stand before a slot, side by side for all slots, since every unit is held against each.
- */
-struct opening {
-    const struct token *last; /* the place right before it; NULL: there is none */
-    const struct hearing_slot *slot;
-    struct unit_set tags; /* copies of the last one's */
-    uint64_t word_shapes, value_shapes;
-};
+#define EAR_HEADS 4096 /* four times as many as there are such words */
 
 struct ear {
     struct arena memory;  /* of all that follows */
     const struct pack *k; /* borrowed */
     bool ready;
-    const struct table *pairs; /* mishearings.tsv: heard, meant */
+    const struct table *pairs;      /* mishearings.tsv: heard, meant */
+    uint64_t heads[EAR_HEADS / 64]; /* bits by the hash of the first words that are heard there */
     struct sounds sounds;
     slot_list slots;
-    LIST(struct opening) openings[2]; /* of the same by their `again`, in order */
-    size_t pair_rows[PAIR_BUCKETS],
-        *pair_next;         /* rows of `pairs` + 1 by their first cell; 0: the end */
-    struct unit_set wanted; /* tags that slots ask for */
+    struct fits
+        beside; /* slots that a unit may stand right before, and, from EAR_SLOTS on, behind */
+    struct unit_set again[2];         /* the slots by their `again` */
+    struct unit_set open, closed;     /* slots that need nothing before them; behind them */
+    struct unit_set at_begin, at_end; /* slots that a sentence's begin may stand before; its end
+                                         behind */
+    struct unit_set wanted;           /* tags that slots ask for */
 };
 
 /* NULL: no memory. ear_free frees; the pack must outlive it. */
@@ -39,11 +39,9 @@ enum ear_state { EAR_READY, EAR_DEAF, EAR_NO_MEMORY };
 /* Fills it, the first time. Deaf: the pack has no tables for it, or, with a problem, wrong ones. */
 enum ear_state ear_ready(struct ear *ear, struct problems *p);
 
+/* Whether a pair's heard words may begin with the word; most do not. */
+bool ear_may_begin(const struct ear *ear, struct text word);
 /* How words sound, in the arena. */
 struct text ear_sound(const struct ear *ear, struct arena *a, struct text words);
-/* The first row of `pairs` for the heard word, and the next one after `row`; pairs->rows when there
- * is none. */
-size_t ear_pair_find(const struct ear *ear, struct text key);
-size_t ear_pair_after(const struct ear *ear, struct text key, size_t row);
 
 #endif

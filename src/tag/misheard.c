@@ -38,15 +38,21 @@ struct heard_count {
 };
 #define COUNT_BUCKETS 512
 
+/* How words that nobody knows sound, which is worked out letter by letter; they come again. */
+struct known_sound {
+    struct text words, sounds;
+    struct known_sound *next;
+};
+#define SOUND_BUCKETS 256
+
 struct hearing {
     struct recording *r;
     const struct ear *ear;
-    LIST(const struct hearing_slot *)
-    open;                    /* those that what stands before the unit at hand opens */
     LIST(struct text) heard; /* each word that was taken for another one, once */
     struct heard_count *counts[COUNT_BUCKETS];
     LIST(size_t) foods; /* numbers of the pronounced that were heard as a food, now or before */
-    bool foods_known;   /* no other value was counted since they were listed */
+    struct known_sound *sounds[SOUND_BUCKETS];
+    bool foods_known; /* no other value was counted since they were listed */
 };
 
 /* The best and the second best reading of some words. */
@@ -90,6 +96,20 @@ static int times_heard(const struct hearing *h, const struct entry *e)
 
 /* ---- the words in question */
 
+static struct text sounds_of(struct hearing *h, struct text words)
+{
+    struct known_sound **bucket = &h->sounds[text_hash(words) % SOUND_BUCKETS], *known = *bucket;
+    while (known && !text_equal(known->words, words))
+        known = known->next;
+    if (!known) {
+        known = arena_alloc(h->r->arena, sizeof *known);
+        *known = (struct known_sound){arena_text(h->r->arena, words),
+                                      ear_sound(h->ear, h->r->arena, words), *bucket};
+        *bucket = known;
+    }
+    return known->sounds;
+}
+
 static struct text joined_key(const struct hearing *h, size_t first, size_t last,
                               char out[KEY_BYTES])
 {
@@ -119,10 +139,24 @@ static bool has_reading(const struct word *w, const struct unit_set *tags)
 /* Words that hold a sentence together are right as they are, unless a pair is listed. */
 static bool may_be_wrong(const struct word *w)
 {
-    static const unsigned char TAGS[] = {
-        TAG_OTHER,  TAG_ACTION, TAG_DOING,   TAG_DONE, TAG_COUNTER, TAG_TOOL, TAG_FULLNESS,
-        TAG_VESSEL, TAG_PLACE,  TAG_EXTRACT, TAG_FOOD, TAG_PART,    TAG_DISH};
-    return memchr(TAGS, w->tag, sizeof TAGS) && w->key.length > 2 && !ratio_known(w->number);
+    switch (w->tag) {
+    case TAG_OTHER:
+    case TAG_ACTION:
+    case TAG_DOING:
+    case TAG_DONE:
+    case TAG_COUNTER:
+    case TAG_TOOL:
+    case TAG_FULLNESS:
+    case TAG_VESSEL:
+    case TAG_PLACE:
+    case TAG_EXTRACT:
+    case TAG_FOOD:
+    case TAG_PART:
+    case TAG_DISH:
+        return w->key.length > 2 && !ratio_known(w->number);
+    default:
+        return false;
+    }
 }
 
 /* Whether the word was taken for another one elsewhere in the recording. */
@@ -152,16 +186,16 @@ static bool strong_enough(const struct hearing *h, struct text strength,
            || (weak && meant->tag == TAG_FOOD && times_heard(h, meant));
 }
 
-/* The entry that is known to be heard as `key` and fits the slot; NULL when none is. A pair whose
+/* The entry that is known to be heard as `key`, whose first pair is `row`, and fits the slot; NULL
+ * when none is. A pair whose
  * heard word is ordinary talk ("time") needs a place that leaves no doubt. */
-static const struct entry *known_pair(const struct hearing *h, struct text key,
+static const struct entry *known_pair(const struct hearing *h, struct text key, size_t row,
                                       const struct hearing_slot *slot)
 {
     const struct unit_set *tags = &slot->expects;
     if (slot->again && !heard_before(h, key))
         return NULL;
-    for (size_t row = ear_pair_find(h->ear, key); row < h->ear->pairs->rows;
-         row = ear_pair_after(h->ear, key, row)) {
+    for (; row < h->ear->pairs->rows; row = table_next(h->ear->pairs, row)) {
         for (const struct entry *e = pack_find(h->ear->k, table_cell(h->ear->pairs, row, 1), NULL);
              e; e = entry_next(e))
             if (unit_set_has(tags, e->tag)
@@ -171,16 +205,15 @@ static const struct entry *known_pair(const struct hearing *h, struct text key,
     return NULL;
 }
 
-/* Ordinary talk, which has no second word or a weak one, is never taken for something else by its
- * sound. */
-static bool never_wrong(const struct hearing *h, struct text key)
+/* Ordinary talk, which has no second word or a weak one in the pairs' first row for it, is never
+ * taken for something else by its sound. */
+static bool never_wrong(const struct hearing *h, size_t row)
 {
-    size_t row = ear_pair_find(h->ear, key);
-    struct text strength =
-        row < h->ear->pairs->rows ? table_cell(h->ear->pairs, row, 2) : TEXT_EMPTY;
-    return row < h->ear->pairs->rows
-           && (!table_cell(h->ear->pairs, row, 1).length || text_is(strength, "weak")
-               || text_is(strength, "faint"));
+    if (row >= h->ear->pairs->rows)
+        return false;
+    struct text strength = table_cell(h->ear->pairs, row, 2);
+    return !table_cell(h->ear->pairs, row, 1).length || text_is(strength, "weak")
+           || text_is(strength, "faint");
 }
 
 /* ---- guessing */
@@ -231,31 +264,44 @@ static int trust_in(const struct hearing_slot *slot, const struct entry *e, int 
 
 /* What was heard, as candidates are held against it. */
 struct asked {
-    struct text key, sounds;
+    struct text key;
+    struct sounding as;
     bool plural;
     int cost; /* of being wrong there at all */
 };
 
+/* The largest distance at which the candidate is taken, or less than 0, if it was heard so often.
+ */
+static int most_for(const struct hearing_slot *slot, const struct asked *a, const struct entry *e,
+                    int heard)
+{
+    int bonus = (e->marks & slot->marks ? MARK_BONUS : 0) + (slot->trust ? SEEN_BONUS * heard : 0);
+    int most = trust_in(slot, e, heard) - a->cost + bonus;
+    return most >= 0 && a->plural && !plural(entry_words(e)) ? most - PLURAL_COST : most;
+}
+
 static void guess_candidate(struct hearing *h, const struct hearing_slot *slot,
                             const struct asked *a, const struct pronounced *p, struct guess *g)
 {
-    if (!unit_set_has(&slot->expects, p->tag))
-        return;
     size_t count;
     const struct entry *e = &pack_entries(h->ear->k, &count)[p->entry];
     int heard = slot->trust || e->tag == TAG_FOOD ? times_heard(h, e) : 0;
-    int bonus = (e->marks & slot->marks ? MARK_BONUS : 0) + (slot->trust ? SEEN_BONUS * heard : 0);
-    int most = trust_in(slot, e, heard) - a->cost + bonus;
-    if (most >= 0 && a->plural && !plural(entry_words(e)))
-        most -= PLURAL_COST;
-    if (most < 0) /* before the distance, which takes long */
+    int most = most_for(slot, a, e, heard);
+    if (most < 0)
         return;
     struct text sounds = ref_text(&p->sounds);
-    int distance = (int) sound_distance(&h->ear->sounds, a->sounds, sounds, (unsigned) most);
-    bool brief = a->sounds.length < SOUNDS_LEAST || sounds.length < SOUNDS_LEAST;
+    int distance = (int) sound_distance(&h->ear->sounds, a->as.sounds, sounds, (unsigned) most);
+    bool brief = a->as.sounds.length < SOUNDS_LEAST || sounds.length < SOUNDS_LEAST;
     if (distance <= most && (distance <= HOMOPHONE || !brief)
         && !of_one_root(entry_words(e), a->key))
         consider(g, e, trust_in(slot, e, heard) - (most - distance));
+}
+
+/* What no candidate of the slot can have more of: see most_for(). */
+static int most_of_any(const struct hearing_slot *slot, const struct asked *a)
+{
+    int trust = slot->trust ? (int) slot->trust + SEEN_BONUS * SEEN_MOST : HEARD_TRUST;
+    return trust + (slot->marks ? MARK_BONUS : 0) - a->cost;
 }
 
 static void list_foods(struct hearing *h)
@@ -272,17 +318,22 @@ static void list_foods(struct hearing *h)
 
 /* All candidates that the slot expects, by their sound; where only a food that was heard is
  * trusted, only those. */
-static void guess_by_sound(struct hearing *h, const struct hearing_slot *slot, struct text key,
-                           int cost, struct guess *g)
+static void guess_by_sound(struct hearing *h, const struct hearing_slot *slot,
+                           const struct asked *a, struct guess *g)
 {
-    const struct asked a = {key, ear_sound(h->ear, h->r->arena, key), plural(key), cost};
     size_t count;
     const struct pronounced *all = pack_pronounced(h->ear->k, &count);
     bool few = !slot->trust && !slot->sure;
     if (few && !h->foods_known)
         list_foods(h);
-    for (size_t i = 0; i < (few ? h->foods.count : count); i++)
-        guess_candidate(h, slot, &a, &all[few ? h->foods.at[i] : i], g);
+    const int most = most_of_any(slot, a);
+    for (size_t i = 0; most >= 0 && i < (few ? h->foods.count : count); i++) {
+        const struct pronounced *p = &all[few ? h->foods.at[i] : i];
+        const struct sounding as = {ref_text(&p->sounds), p->letters};
+        if (unit_set_has(&slot->expects, p->tag)
+            && sounds_may_be_near(&a->as, &as, (unsigned) most))
+            guess_candidate(h, slot, a, p, g);
+    }
 }
 
 /* ---- applying */
@@ -330,42 +381,129 @@ static bool settle(struct hearing *h, struct span words, const struct guess *g)
 /* ---- places */
 
 /* Whether the word belongs in a kitchen by itself or in a name: "paper" as in paper towel. */
-static bool of_the_kitchen(const struct hearing *h, const struct word *w)
+static bool of_the_kitchen(const struct word *w)
 {
-    bool begins = false;
-    pack_find(h->ear->k, w->key, &begins);
-    return w->tag != TAG_OTHER || begins;
+    return w->tag != TAG_OTHER || w->begins;
 }
 
-/* Whether units [begin, end) may be misheard at all, and what that costs. */
+/* Whether units [begin, end) may be misheard at all. */
 static bool doubtful(const struct hearing *h, const struct sentence_units *u, size_t begin,
-                     size_t end, int *cost)
+                     size_t end)
 {
     bool odd = false;
-    *cost = JOINED_COST * (int) (end - begin - 1);
     for (size_t i = begin; i < end; i++) {
         const struct word *w = &h->r->words.at[u->last[i]];
         if (!may_be_wrong(w))
             return false;
         odd |= w->tag == TAG_OTHER;
-        *cost += of_the_kitchen(h, w) ? KNOWN_COST : 0;
     }
     return odd && h->r->words.at[u->last[end - 1]].tag != TAG_FOOD;
 }
 
-static void hear_slot(struct hearing *h, const struct sentence_units *u, size_t begin, size_t end,
+/* What it costs that they are. */
+static int cost_of(const struct hearing *h, const struct sentence_units *u, size_t begin,
+                   size_t end)
+{
+    int cost = JOINED_COST * (int) (end - begin - 1);
+    for (size_t i = begin; i < end; i++)
+        cost += of_the_kitchen(&h->r->words.at[u->last[i]]) ? KNOWN_COST : 0;
+    return cost;
+}
+
+/* Some units that may be one misheard thing, with what every slot asks of them. */
+struct suspect {
+    size_t begin, end;  /* units, end left out */
+    struct asked asked; /* sounds are filled in when first needed */
+    size_t pair;        /* their first row in mishearings.tsv; its rows where there is none */
+    bool doubtful;      /* by their sound, too */
+};
+
+static void hear_slot(struct hearing *h, const struct sentence_units *u, struct suspect *s,
                       const struct hearing_slot *slot, struct guess *g)
 {
+    const struct entry *known = known_pair(h, s->asked.key, s->pair, slot);
+    bool fits = has_reading(&h->r->words.at[u->last[s->begin]], &slot->expects);
+    if (known && (!fits || s->end - s->begin > 1 || slot->again || slot->sure)) {
+        consider(g, known, -100 - (int) (s->end - s->begin));
+    } else if (!fits && !slot->nouns && !slot->always && s->doubtful) {
+        if (!s->asked.as.sounds.length) {
+            s->asked.as.sounds = sounds_of(h, s->asked.key);
+            s->asked.as.letters = sound_letters(s->asked.as.sounds);
+        }
+        guess_by_sound(h, slot, &s->asked, g);
+    }
+}
+
+/* The slots behind units that end before `end`: few, and often none. */
+static struct unit_set slots_behind(const struct ear *ear, const struct recording *r,
+                                    struct sentence_units *u, size_t end)
+{
+    struct unit_set slots = ear->closed;
+    const struct unit_set *behind = end < u->count ? unit_beside(u, r, end) : NULL;
+    for (size_t i = 0; behind && i < 2; i++) /* the upper half of them, EAR_SLOTS and more */
+        slots.bits[i] |= behind->bits[i + 2];
+    if (slot_at_end(r, u, end))
+        unit_set_join(&slots, &ear->at_end);
+    return slots;
+}
+
+static struct unit_set slots_before(const struct hearing *h, struct sentence_units *u, size_t begin,
+                                    bool again)
+{
+    const struct ear *ear = h->ear;
+    struct unit_set slots = begin ? ear->open : ear->at_begin;
+    const struct unit_set *before = begin ? unit_beside(u, h->r, begin - 1) : NULL;
+    for (size_t i = 0; before && i < 2; i++)
+        slots.bits[i] |= before->bits[i];
+    unit_set_meet(&slots, &ear->again[again]);
+    for (int n = unit_set_next(&slots, 0); n >= 0; n = unit_set_next(&slots, n + 1))
+        if (!slot_begins(&ear->slots.at[n], h->r, u, begin))
+            unit_set_remove(&slots, (unsigned char) n);
+    return slots;
+}
+
+/* What all slots ask of units [begin, end); false where nothing speaks for another reading.
+ * `pairs`: they may be listed. */
+static bool suspect(const struct hearing *h, const struct sentence_units *u, bool pairs,
+                    char room[KEY_BYTES], struct suspect *s)
+{
+    const struct table *t = h->ear->pairs;
+    s->doubtful = doubtful(h, u, s->begin, s->end);
+    if (!pairs && !s->doubtful)
+        return false;
+    s->asked.key = joined_key(h, u->first[s->begin], u->last[s->end - 1], room);
+    s->pair = pairs ? table_find(t, s->asked.key) : t->rows;
+    s->doubtful &= !never_wrong(h, s->pair);
+    if (s->doubtful) {
+        s->asked.plural = plural(s->asked.key);
+        s->asked.cost = cost_of(h, u, s->begin, s->end);
+    }
+    return s->doubtful || s->pair < t->rows;
+}
+
+/* The best reading of units [begin, end) in any of the slots; none where nothing speaks for one. */
+static struct guess hear_suspect(struct hearing *h, struct sentence_units *u, size_t begin,
+                                 size_t end, bool pairs, const struct unit_set *open)
+{
     char room[KEY_BYTES];
-    int cost;
-    struct text key = joined_key(h, u->first[begin], u->last[end - 1], room);
-    const struct entry *known = known_pair(h, key, slot);
-    bool fits = has_reading(&h->r->words.at[u->last[begin]], &slot->expects);
-    if (known && (!fits || end - begin > 1 || slot->again || slot->sure))
-        consider(g, known, -100 - (int) (end - begin));
-    else if (!fits && !slot->nouns && !slot->always && doubtful(h, u, begin, end, &cost)
-             && !never_wrong(h, key))
-        guess_by_sound(h, slot, key, cost, g);
+    struct guess g = {0};
+    struct suspect s = {.begin = begin, .end = end};
+    struct unit_set slots = slots_behind(h->ear, h->r, u, end);
+    unit_set_meet(&slots, open);
+    if (unit_set_empty(&slots) || !suspect(h, u, pairs, room, &s))
+        return g;
+    for (int n = unit_set_next(&slots, 0); n >= 0; n = unit_set_next(&slots, n + 1))
+        if (slot_ends(&h->ear->slots.at[n], h->r, u, end))
+            hear_slot(h, u, &s, &h->ear->slots.at[n], &g);
+    return g;
+}
+
+/* Whether pairs may begin with the unit. A word that has no letters of its own (edits/words.c), or
+ * too many, is left out of a key. */
+static bool may_be_paired(const struct hearing *h, const struct sentence_units *u, size_t begin)
+{
+    struct text key = h->r->words.at[u->first[begin]].key;
+    return !key.length || key.length >= KEY_BYTES || ear_may_begin(h->ear, key);
 }
 
 /* Whether a stop or comma stands inside units [begin, end). */
@@ -378,38 +516,21 @@ static bool divided(const struct hearing *h, const struct sentence_units *u, siz
     return false;
 }
 
-/* Whether the unit before `begin` can fit there at all; slot_begins() says whether all of them do.
- */
-static bool may_open(const struct opening *o, const struct sentence_units *u, size_t begin)
-{
-    return !begin || !o->last || unit_set_meets(&o->tags, &u->tags[begin - 1])
-           || (o->word_shapes & u->words[begin - 1]) | (o->value_shapes & u->values[begin - 1]);
-}
-
-/* Most slots are refused by what stands before a unit, so that is asked once, not for each end. */
-static void open_slots(struct hearing *h, const struct sentence_units *u, size_t begin, bool again)
-{
-    h->open.count = 0;
-    for (size_t i = 0; i < h->ear->openings[again].count; i++) {
-        const struct opening *o = &h->ear->openings[again].at[i];
-        if (may_open(o, u, begin) && slot_begins(o->slot, h->r, u, begin))
-            *LIST_ADD(h->r->arena, &h->open) = o->slot;
-    }
-}
-
 /* Tries one, two and three units from `begin` on; the nearest reading wins. */
 static void hear_unit(struct hearing *h, struct sentence_units *u, size_t begin, bool again)
 {
     struct guess best = {0};
     struct span words = {1, 0};
-    open_slots(h, u, begin, again);
+    bool pairs = may_be_paired(h, u, begin);
+    if (!pairs && !may_be_wrong(&h->r->words.at[u->last[begin]]))
+        return;
+    struct unit_set open = slots_before(h, u, begin, again);
+    if (unit_set_empty(&open))
+        return;
     for (size_t end = begin + 1; end <= u->count && end <= begin + JOINED_WORDS; end++) {
-        struct guess g = {0};
         if (divided(h, u, begin, end))
             break;
-        for (size_t i = 0; i < h->open.count; i++)
-            if (slot_ends(h->open.at[i], h->r, u, end))
-                hear_slot(h, u, begin, end, h->open.at[i], &g);
+        struct guess g = hear_suspect(h, u, begin, end, pairs, &open);
         if (g.entry && (!best.entry || g.distance < best.distance)) {
             best = g;
             words = (struct span){u->first[begin], u->last[end - 1]};
@@ -417,7 +538,7 @@ static void hear_unit(struct hearing *h, struct sentence_units *u, size_t begin,
     }
     if (settle(h, words, &best))
         for (size_t n = begin; n < u->count && n < begin + JOINED_WORDS; n++)
-            units_look(u, h->r, n);
+            unit_forget(u, n);
 }
 
 /* ---- names of several words */
@@ -448,8 +569,8 @@ static bool amount_before(const struct hearing *h, const struct sentence *s, siz
 
 static bool pair_listed(const struct hearing *h, struct text heard, struct text meant)
 {
-    for (size_t row = ear_pair_find(h->ear, heard); row < h->ear->pairs->rows;
-         row = ear_pair_after(h->ear, heard, row))
+    for (size_t row = table_find(h->ear->pairs, heard); row < h->ear->pairs->rows;
+         row = table_next(h->ear->pairs, row))
         if (text_equal(table_cell(h->ear->pairs, row, 1), meant))
             return true;
     return false;
@@ -465,10 +586,10 @@ static int name_distance(struct hearing *h, const struct sentence *s, size_t i, 
         return -100;
     bool other = w->tag == TAG_OTHER;
     if (text_equal(w->key, asked) || !may_be_wrong(w) || w->tag == TAG_FOOD
-        || never_wrong(h, w->key) || (!other && !amount_before(h, s, begin)))
+        || never_wrong(h, table_find(h->ear->pairs, w->key))
+        || (!other && !amount_before(h, s, begin)))
         return NEIGHBOUR_TRUST + 1;
-    struct text heard = ear_sound(h->ear, h->r->arena, w->key),
-                meant = ear_sound(h->ear, h->r->arena, asked);
+    struct text heard = sounds_of(h, w->key), meant = sounds_of(h, asked);
     if (heard.length < SOUNDS_LEAST || meant.length < SOUNDS_LEAST)
         return NEIGHBOUR_TRUST + 1;
     return (int) sound_distance(&h->ear->sounds, heard, meant, NEIGHBOUR_TRUST)
@@ -528,7 +649,7 @@ static bool beside_food(const struct hearing *h, const struct sentence *s, size_
 static void hear_units(struct hearing *h, const struct sentence *s, bool again)
 {
     struct sentence_units u;
-    units_make(&u, h->r, s);
+    units_make(&u, h->r, s, &h->ear->beside);
     for (size_t i = 0; i < u.count; i++)
         if (!h->r->words.at[u.last[i]].heard_as)
             hear_unit(h, &u, i, again);

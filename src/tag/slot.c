@@ -4,6 +4,8 @@
 
 #include <string.h>
 
+#include "tag/fits.h"
+
 static bool add_tag(struct unit_set *set, struct text name)
 {
     unsigned char tag;
@@ -117,21 +119,34 @@ bool slots_load(slot_list *slots, struct arena *a, const struct pack *k, struct 
     return t != NULL;
 }
 
-void units_look(struct sentence_units *u, const struct recording *r, size_t n)
+static void look_at(struct sentence_units *u, const struct recording *r, size_t n)
 {
     const struct word *w = &r->words.at[u->last[n]];
+    if (u->known[n])
+        return;
+    u->known[n] = true;
     u->tags[n] = (struct unit_set){{0}};
-    u->words[n] = text_shape(w->key);
+    u->words[n] = word_shape(w);
     u->values[n] = 0;
     unit_set_add(&u->tags[n], w->tag);
     for (const struct entry *e = w->entry; e; e = entry_next(e)) {
         unit_set_add(&u->tags[n], e->tag);
-        u->values[n] |= text_shape(entry_value(e));
+        u->values[n] |= entry_shape(e);
     }
+    u->beside[n] = (struct unit_set){{0}};
+    fits_find(u->fits, w, true, &u->beside[n]);
 }
 
-void units_make(struct sentence_units *u, const struct recording *r, const struct sentence *s)
+const struct unit_set *unit_beside(struct sentence_units *u, const struct recording *r, size_t n)
 {
+    look_at(u, r, n);
+    return &u->beside[n];
+}
+
+void units_make(struct sentence_units *u, const struct recording *r, const struct sentence *s,
+                const struct fits *fits)
+{
+    u->fits = fits;
     u->count = 0;
     for (size_t i = s->first; i <= s->last && u->count < SENTENCE_WORDS; i++) {
         if (r->words.at[i].filler)
@@ -141,15 +156,13 @@ void units_make(struct sentence_units *u, const struct recording *r, const struc
             last++;
         u->first[u->count] = i;
         u->last[u->count] = last;
-        units_look(u, r, u->count++);
+        u->known[u->count++] = false;
         i = last;
     }
 }
 
-static bool has_text(const token_texts *list, uint64_t shapes, struct text t)
+static bool has_text(const token_texts *list, struct text t)
 {
-    if (!shapes || !(shapes & text_shape(t)))
-        return false;
     for (size_t i = 0; i < list->count; i++)
         if (text_equal(list->at[i], t))
             return true;
@@ -158,29 +171,31 @@ static bool has_text(const token_texts *list, uint64_t shapes, struct text t)
 
 bool token_fits(const struct token *t, const struct word *w, bool any_reading)
 {
-    if (unit_set_has(&t->tags, w->tag) || has_text(&t->words, t->word_shapes, w->key))
+    if (unit_set_has(&t->tags, w->tag)
+        || (t->word_shapes & word_shape(w) && has_text(&t->words, w->key)))
         return true;
     if (!any_reading && !t->value_shapes)
         return false;
     for (const struct entry *e = w->entry; e; e = any_reading ? entry_next(e) : NULL)
         if ((any_reading && unit_set_has(&t->tags, e->tag))
-            || has_text(&t->values, t->value_shapes, entry_value(e)))
+            || (t->value_shapes & entry_shape(e) && has_text(&t->values, entry_value(e))))
             return true;
     return false;
 }
 
 /* token_fits, in any reading, of a unit whose shape refuses most tokens. */
-static bool unit_fits(const struct token *t, const struct recording *r,
-                      const struct sentence_units *u, size_t unit)
+static bool unit_fits(const struct token *t, const struct recording *r, struct sentence_units *u,
+                      size_t unit)
 {
+    look_at(u, r, unit);
     if (unit_set_meets(&t->tags, &u->tags[unit]))
         return true;
     return ((t->word_shapes & u->words[unit]) | (t->value_shapes & u->values[unit]))
            && token_fits(t, &r->words.at[u->last[unit]], true);
 }
 
-bool slot_begins(const struct hearing_slot *s, const struct recording *r,
-                 const struct sentence_units *u, size_t begin)
+bool slot_begins(const struct hearing_slot *s, const struct recording *r, struct sentence_units *u,
+                 size_t begin)
 {
     for (size_t n = 0; n < s->before_count; n++) {
         const struct token *t = &s->before[s->before_count - 1 - n];
@@ -193,17 +208,17 @@ bool slot_begins(const struct hearing_slot *s, const struct recording *r,
 }
 
 /* A comma or a stop behind the word ends what it belongs to, as the sentence's end does. */
-static bool ends_here(const struct recording *r, const struct sentence_units *u, size_t end)
+bool slot_at_end(const struct recording *r, const struct sentence_units *u, size_t end)
 {
     return end >= u->count || r->words.at[u->last[end - 1]].after >= AFTER_COMMA;
 }
 
-bool slot_ends(const struct hearing_slot *s, const struct recording *r,
-               const struct sentence_units *u, size_t end)
+bool slot_ends(const struct hearing_slot *s, const struct recording *r, struct sentence_units *u,
+               size_t end)
 {
     for (size_t n = 0; n < s->after_count; n++) {
         const struct token *t = &s->after[n];
-        if (t->end && ends_here(r, u, end + n))
+        if (t->end && slot_at_end(r, u, end + n))
             return true;
         if (end + n >= u->count || !unit_fits(t, r, u, end + n))
             return false;

@@ -33,25 +33,39 @@ struct hearing_slot {
     bool again;     /* only for a pair that was heard in a better place of the same recording */
 };
 
-/* A sentence's entries, fillers left out. */
+struct fits;
+
+/* A sentence's entries, fillers left out. What is known of each is looked up when it is first asked
+ * for, since of most it never is. */
 struct sentence_units {
-    size_t first[SENTENCE_WORDS], last[SENTENCE_WORDS];     /* word numbers */
+    const struct fits *fits; /* borrowed */
+    size_t count;
+    size_t first[SENTENCE_WORDS], last[SENTENCE_WORDS]; /* word numbers */
+    bool known[SENTENCE_WORDS];
     struct unit_set tags[SENTENCE_WORDS];                   /* of all their readings */
     uint64_t words[SENTENCE_WORDS], values[SENTENCE_WORDS]; /* bits of text_shape() */
-    size_t count;
+    struct unit_set beside[SENTENCE_WORDS];                 /* places of `fits` */
 };
 
 typedef LIST(struct hearing_slot) slot_list;
 
 bool slots_load(slot_list *slots, struct arena *a, const struct pack *k, struct problems *p);
-void units_make(struct sentence_units *u, const struct recording *r, const struct sentence *s);
+void units_make(struct sentence_units *u, const struct recording *r, const struct sentence *s,
+                const struct fits *fits);
 /* After the words of unit `n` were read as something else. */
-void units_look(struct sentence_units *u, const struct recording *r, size_t n);
+static inline void unit_forget(struct sentence_units *u, size_t n)
+{
+    u->known[n] = false;
+}
+/* The places that take unit `n`. */
+const struct unit_set *unit_beside(struct sentence_units *u, const struct recording *r, size_t n);
+/* Whether a pattern's place for the end, "$", may stand behind the units before `end`. */
+bool slot_at_end(const struct recording *r, const struct sentence_units *u, size_t end);
 /* Whether units [begin, end) stand at such a place: what is before them, and what is after. */
-bool slot_begins(const struct hearing_slot *s, const struct recording *r,
-                 const struct sentence_units *u, size_t begin);
-bool slot_ends(const struct hearing_slot *s, const struct recording *r,
-               const struct sentence_units *u, size_t end);
+bool slot_begins(const struct hearing_slot *s, const struct recording *r, struct sentence_units *u,
+                 size_t begin);
+bool slot_ends(const struct hearing_slot *s, const struct recording *r, struct sentence_units *u,
+               size_t end);
 /* Reads one place: "UNIT|COUNTER", "of", "=teaspoon", "^", divided by '|'. */
 bool token_read(struct token *t, struct arena *a, struct text part, struct problems *p,
                 struct place at);

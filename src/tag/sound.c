@@ -91,12 +91,38 @@ static unsigned slips(const struct sounds *s, struct text a, struct text b, unsi
     return row[b.length];
 }
 
+static unsigned count_bits(uint64_t bits)
+{
+    unsigned count = 0;
+    for (; bits; bits &= bits - 1)
+        count++;
+    return count;
+}
+
+/* What the slips come to at least: each sound that the other one lacks is one. */
+static unsigned slips_least(uint64_t a, uint64_t b)
+{
+    unsigned lacks_b = count_bits(a & ~b), lacks_a = count_bits(b & ~a);
+    return (lacks_a > lacks_b ? lacks_a : lacks_b) * SLIP_NEAR;
+}
+
+bool sounds_may_be_near(const struct sounding *a, const struct sounding *b, unsigned most)
+{
+    size_t longer = a->sounds.length, shorter = b->sounds.length;
+    if (longer < shorter) {
+        longer = b->sounds.length;
+        shorter = a->sounds.length;
+    }
+    return shorter && longer <= SOUNDS_MOST && (longer - shorter) * LOST_FAINT <= most * longer
+           && slips_least(a->letters, b->letters) <= most * longer;
+}
+
 unsigned sound_distance(const struct sounds *s, struct text a, struct text b, unsigned most)
 {
-    size_t longer = a.length > b.length ? a.length : b.length;
-    size_t shorter = a.length > b.length ? b.length : a.length;
-    if (!shorter || longer > SOUNDS_MOST || (longer - shorter) * LOST_FAINT > most * longer)
+    const struct sounding x = {a, sound_letters(a)}, y = {b, sound_letters(b)};
+    unsigned longer = (unsigned) (a.length > b.length ? a.length : b.length);
+    if (!sounds_may_be_near(&x, &y, most))
         return most + 1;
-    unsigned n = slips(s, a, b, most * (unsigned) longer);
-    return n > most * (unsigned) longer ? most + 1 : n / (unsigned) longer;
+    unsigned n = slips(s, a, b, most * longer);
+    return n > most * longer ? most + 1 : n / longer;
 }

@@ -19,5 +19,12 @@ bool sounds_load(struct sounds *s, const struct pack *k);
 /* The least number of slips, in hundredths, that make one the other, for each sound of the longer.
  * More than `most`: some number above it. */
 unsigned sound_distance(const struct sounds *s, struct text a, struct text b, unsigned most);
+/* Sounds and the bits of their letters, sound_letters(). */
+struct sounding {
+    struct text sounds;
+    uint64_t letters;
+};
+/* Whether the two can be as near as `most` at all, by their lengths and their letters. */
+bool sounds_may_be_near(const struct sounding *a, const struct sounding *b, unsigned most);
 
 #endif

@@ -14,6 +14,20 @@ static bool goes_on(const struct word *w)
     return w->after == AFTER_SPACE || w->after == AFTER_HYPHEN;
 }
 
+void word_look_up(struct word *w, const struct pack *k)
+{
+    bool begins;
+    w->alone = pack_find(k, w->key, &begins);
+    w->begins = begins;
+    w->shape = text_shape_number(w->key);
+}
+
+/* "The neighbour's": an owner is what the word without it is. */
+static const struct entry *owner(const struct pack *k, struct text key)
+{
+    return text_ends(key, "'s") ? pack_find(k, text_slice(key, 0, key.length - 2), NULL) : NULL;
+}
+
 const struct entry *entry_longest(const struct recording *r, const struct pack *k, size_t i,
                                   size_t end, size_t *last)
 {
@@ -31,11 +45,13 @@ const struct entry *entry_longest(const struct recording *r, const struct pack *
             joined[length++] = ' ';
         memcpy(joined + length, w->key.at, w->key.length);
         length += w->key.length;
-        const struct entry *e = pack_find(k, (struct text){joined, length}, &more);
-        if (!e && n == i
-            && text_ends(w->key,
-                         "'s")) /* "the neighbour's": an owner is what the word without it is */
-            e = pack_find(k, (struct text){joined, length - 2}, NULL);
+        const struct entry *e = w->alone;
+        if (length > w->key.length)
+            e = pack_find(k, (struct text){joined, length}, &more);
+        else
+            more = w->begins;
+        if (!e && n == i)
+            e = owner(k, w->key);
         if (e) {
             found = e;
             *last = n;

@@ -23,7 +23,11 @@ static size_t filler_length(const struct recording *r, const struct pack *k, siz
             joined[length++] = ' ';
         memcpy(joined + length, key.at, key.length);
         length += key.length;
-        const struct entry *e = pack_find(k, (struct text){joined, length}, &more);
+        const struct entry *e = r->words.at[i].alone;
+        if (n)
+            e = pack_find(k, (struct text){joined, length}, &more);
+        else
+            more = r->words.at[i].begins;
         if (e && e->marks & MARK_OF(filler))
             found = n + 1;
         if (!more)
@@ -32,20 +36,20 @@ static size_t filler_length(const struct recording *r, const struct pack *k, siz
     return found;
 }
 
-static bool is_number(const struct recording *r, const struct pack *k, size_t i)
+static bool is_number(const struct recording *r, size_t i)
 {
-    const struct entry *e = pack_find(k, r->words.at[i].key, NULL);
+    const struct entry *e = r->words.at[i].alone;
     return ratio_known(r->words.at[i].number) || (e && ratio_known(e->number));
 }
 
 /* Whether words [i, i+n) are said again right after, in the same sentence. */
-static bool repeats(const struct recording *r, const struct pack *k, size_t i, size_t n)
+static bool repeats(const struct recording *r, size_t i, size_t n)
 {
     if (i + 2 * n > r->words.count)
         return false;
     for (size_t m = 0; m < n; m++) {
         if (!text_equal(r->words.at[i + m].key, r->words.at[i + n + m].key)
-            || r->words.at[i + m].after >= AFTER_STOP || is_number(r, k, i + m))
+            || r->words.at[i + m].after >= AFTER_STOP || is_number(r, i + m))
             return false;
     }
     return true;
@@ -56,7 +60,7 @@ void mark_repeats(struct recording *r, const struct pack *k)
     for (size_t i = 0; i < r->words.count;) {
         size_t n = filler_length(r, k, i);
         for (size_t size = REPEAT_WORDS; !n && size > 0; size--)
-            if (repeats(r, k, i, size))
+            if (repeats(r, i, size))
                 n = size;
         for (size_t m = 0; m < n; m++)
             r->words.at[i + m].filler = true;

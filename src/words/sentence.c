@@ -16,7 +16,7 @@ struct cutter {
 
 static uint64_t marks_of(const struct cutter *c, size_t i)
 {
-    const struct entry *e = pack_find(c->k, c->r->words.at[i].key, NULL);
+    const struct entry *e = c->r->words.at[i].alone;
     return e ? e->marks : 0;
 }
 
@@ -24,7 +24,7 @@ static uint64_t marks_of(const struct cutter *c, size_t i)
 static bool is_abbreviation(const struct cutter *c, size_t i)
 {
     const struct word *w = &c->r->words.at[i];
-    const struct entry *e = pack_find(c->k, w->key, NULL);
+    const struct entry *e = w->alone;
     return e && e->tag == TAG_UNIT && w->key.length <= 4
            && !text_equal(entry_shown(e), entry_value(e)) && i + 1 < c->r->words.count
            && !c->r->words.at[i + 1].capital;

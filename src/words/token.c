@@ -61,6 +61,12 @@ static bool is_letter(struct text t, size_t at)
     return c < 0xc2 || !sign_at(t, at);
 }
 
+static bool is_ascii_letter(struct text t, size_t at)
+{
+    return at < t.length && ((unsigned char) t.at[at] | 32) >= 'a'
+           && ((unsigned char) t.at[at] | 32) <= 'z';
+}
+
 /* The length of an apostrophe with a letter behind it, straight or curly; 0 when there is none. */
 static size_t apostrophe_at(struct text t, size_t at)
 {
@@ -68,7 +74,8 @@ static size_t apostrophe_at(struct text t, size_t at)
     size_t n = 0;
     if (at < t.length && t.at[at] == '\'')
         n = 1;
-    else if (text_starts(text_slice(t, at, t.length), curly))
+    else if (at < t.length && t.at[at] == curly[0]
+             && text_starts(text_slice(t, at, t.length), curly))
         n = sizeof curly - 1;
     return n && is_letter(t, at + n) ? n : 0;
 }
@@ -76,6 +83,8 @@ static size_t apostrophe_at(struct text t, size_t at)
 static size_t letters_end(struct text t, size_t at)
 {
     for (;;) {
+        while (is_ascii_letter(t, at))
+            at++;
         size_t n = apostrophe_at(t, at);
         if (n)
             at += n;
@@ -199,6 +208,11 @@ static void read_number(struct text t, struct token *token)
 static unsigned char read_after(struct text t, size_t *at)
 {
     unsigned char after = AFTER_SPACE;
+    size_t next = *at + (*at < t.length && t.at[*at] == ' ');
+    if (is_ascii_letter(t, next)) { /* as nearly always */
+        *at = next;
+        return AFTER_SPACE;
+    }
     for (size_t begin = *at; *at < t.length; (*at)++) {
         char c = t.at[*at];
         const struct sign *sign = sign_at(t, *at);

@@ -3,6 +3,7 @@
 #include "words/words.h"
 
 #include "words/clock.h"
+#include "words/entry.h"
 #include "words/limits.h"
 #include "words/repeat.h"
 #include "words/sentence.h"
@@ -28,7 +29,7 @@ static bool is_capital(char c)
     return c >= 'A' && c <= 'Z';
 }
 
-static void number_cue(struct recording *r, unsigned cue)
+static void number_cue(struct recording *r, const struct pack *k, unsigned cue)
 {
     struct text t = r->cues.at[cue].text;
     struct token token;
@@ -36,6 +37,7 @@ static void number_cue(struct recording *r, unsigned cue)
         struct word *w = LIST_ADD(r->arena, &r->words);
         w->text = text_slice(t, token.begin, token.end);
         w->key = key_of(r->arena, w->text);
+        word_look_up(w, k);
         w->cue = cue;
         w->after = token.after;
         w->capital = is_capital(w->text.at[0]);
@@ -74,7 +76,7 @@ bool number_words(struct recording *r, const struct pack *k, struct problems *p)
     reserve_words(r);
     for (unsigned cue = 0; cue < r->cues.count; cue++) {
         size_t first = r->words.count;
-        number_cue(r, cue);
+        number_cue(r, k, cue);
         if (r->words.count == first)
             continue;
         r->words.at[first].new_speaker = speaker_changes(before, &r->cues.at[cue]);

@@ -3,17 +3,14 @@
 #include "write/json_print.h"
 #include "write/write.h"
 
-#include <stdio.h>
-
 /* Recording, dishes, a dish, its lists: each has its values on lines of their own; a line item is
  * one line. */
 #define SPREAD_DEPTH 4
 
 static void put_id(struct json *j, char kind, size_t id)
 {
-    char name[32];
-    snprintf(name, sizeof name, "%c%zu", kind, id);
-    json_put_string(j, name);
+    char name[1 + DIGITS_MOST] = {kind};
+    json_put_text(j, (struct text){name, 1 + text_digits(id, name + 1)});
 }
 
 static void key_text(struct json *j, const char *key, struct text t)

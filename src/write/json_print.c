@@ -50,10 +50,12 @@ void json_close(struct json *j, char bracket)
     j->first = false;
 }
 
-void json_key(struct json *j, const char *key)
+void json_put_key(struct json *j, struct text key)
 {
-    json_put_string(j, key);
-    buffer_put_string(j->out, ": ");
+    begin_value(j);
+    buffer_put_char(j->out, '"');
+    buffer_put(j->out, key);
+    buffer_put(j->out, TEXT_OF("\": "));
     j->keyed = true;
 }
 
@@ -72,9 +74,13 @@ static void put_escaped_char(struct buffer *b, unsigned char c)
 static size_t plain_length(const struct json *j, struct text t)
 {
     size_t i = 0;
-    while (i < t.length && (unsigned char) t.at[i] >= 0x20 && (unsigned char) t.at[i] < 0x80
-           && t.at[i] != '"' && t.at[i] != '\\' && !(j->in_script && strchr("<>&", t.at[i])))
-        i++;
+    for (; i < t.length; i++) {
+        unsigned char c = (unsigned char) t.at[i];
+        if (c < 0x20 || c >= 0x80 || c == '"' || c == '\\')
+            break;
+        if (j->in_script && (c == '<' || c == '>' || c == '&'))
+            break;
+    }
     return i;
 }
 
@@ -119,20 +125,47 @@ void json_put_text_or_null(struct json *j, struct text t)
         json_put_null(j);
 }
 
-void json_put_number(struct json *j, double value)
+/* Digits of the usual ones: whole numbers, and those with three decimals at most, which need no
+ * more than 15 digits and so are what "%.15g" would print of them. False for any other. */
+#define THOUSANDTHS_MOST 1e14
+static bool put_thousandths(struct buffer *b, double value)
+{
+    double thousandths = round(fabs(value) * 1000);
+    if (!(thousandths < THOUSANDTHS_MOST) || thousandths / 1000 != fabs(value))
+        return false;
+    uint64_t n = (uint64_t) thousandths, rest = n % 1000;
+    char decimals[] = {'.', (char) ('0' + rest / 100), (char) ('0' + rest / 10 % 10),
+                       (char) ('0' + rest % 10)};
+    size_t length = sizeof decimals;
+    while (length > 1 && decimals[length - 1] == '0')
+        length--;
+    if (value < 0)
+        buffer_put_char(b, '-');
+    buffer_put_whole(b, n / 1000);
+    buffer_put(b, (struct text){decimals, length > 1 ? length : 0});
+    return true;
+}
+
+static void put_any_number(struct buffer *b, double value)
 {
     char digits[64];
-    if (!isfinite(value)) {
-        json_put_null(j);
-        return;
-    }
-    int length = snprintf(digits, sizeof digits, "%.15g", value + 0.0); /* -0 becomes 0 */
+    int length = snprintf(digits, sizeof digits, "%.15g", value);
     /* The host program may have set a locale with another decimal point. */
     for (int i = 0; i < length; i++)
         if (!strchr("0123456789+-e", digits[i]))
             digits[i] = '.';
+    buffer_put_string(b, digits);
+}
+
+void json_put_number(struct json *j, double value)
+{
+    if (!isfinite(value)) {
+        json_put_null(j);
+        return;
+    }
     begin_value(j);
-    buffer_put_string(j->out, digits);
+    if (!put_thousandths(j->out, value))
+        put_any_number(j->out, value);
 }
 
 void json_put_seconds(struct json *j, double value)
@@ -148,7 +181,7 @@ void json_put_ratio(struct json *j, struct ratio value)
 void json_put_whole(struct json *j, size_t value)
 {
     begin_value(j);
-    buffer_format(j->out, "%zu", value);
+    buffer_put_whole(j->out, value);
 }
 
 void json_put_bool(struct json *j, bool value)

@@ -19,7 +19,12 @@ struct json {
 
 void json_open(struct json *j, char bracket); /* '{' or '[' */
 void json_close(struct json *j, char bracket);
-void json_key(struct json *j, const char *key);
+/* A literal of the program, which needs no escaping. */
+void json_put_key(struct json *j, struct text key);
+static inline void json_key(struct json *j, const char *key)
+{
+    json_put_key(j, (struct text){key, strlen(key)});
+}
 /* Escaped; bytes that are no UTF-8 become U+FFFD. */
 void json_put_text(struct json *j, struct text t);
 void json_put_string(struct json *j, const char *string); /* NULL gives null */

@@ -119,11 +119,12 @@ SLOW_INSTRUCTIONS_MOST = 100_000_000
 
 
 def slow_talk():
-    """Words that nobody knows, and the rule's last words near each other but never side by side."""
+    """Words that nobody knows, with the rule's last words near each other but not side by side; what the rule asks for
+    comes behind them, since a sentence in which it cannot match is never tried (docs/match.md)."""
     words = [a + b + c for a in ("bl", "zr", "fl", "gr") for b in ("o", "u", "aa") for c in ("rp", "ft", "mmf", "zt")][:45]
     with open(os.path.join(ROOT, "samples/hilltop-canteen.srt"), "rb") as file:
         dishes = file.read()
-    return dishes + cues("the " + " ".join(words) + " the zorp the", SLOW_SENTENCES).replace(b"00:00:", b"01:00:")
+    return dishes + cues("the " + " ".join(words) + " the zorp the stir blorp the my our blorp.", SLOW_SENTENCES).replace(b"00:00:", b"01:00:")
 
 
 def slow_pack(folder):

@@ -121,6 +121,7 @@ smash	smash		smash up | bash
 mash	mash	early	mash up | mash down
 pound	pound		pound out | bash out
 flatten	flatten		flatten out
+make it flat	flatten		make them flat | make that flat | pat it flat	none
 grind	grind		grind up | grind in | grind over	verb:grinds,grinding,ground,ground
 crumble	crumble		crumble up | crumble in | crumble over
 flake	flake		flake up
@@ -140,12 +141,12 @@ strip	strip	cuts prep		verb2
 # --- mixing ---------------------------------------------------------------------------------------------------
 @marks mixes
 mix	mix		mix in | mix up | mix together | mix through
-stir	stir		stir in | stir together | stir up | stir through | stir around	verb2
+stir	stir		keep it moving | keep them moving | keep that moving | keep everything moving | stir in | stir together | stir up | stir through | stir around	verb2
 keep stirring	stir		keep mixing	verb:keeps,keeping,kept,kept
 keep whisking	whisk			verb:keeps,keeping,kept,kept
 give it a stir	stir		give that a stir | give this a stir | give them a stir | give everything a stir | give it a good stir | give that a good stir | give it a mix | give that a mix | give it a good mix | give that a good mix | give everything a good mix | give everything a good stir | give it a quick stir | give it a toss | give it a whisk | give that a whisk	verb:gives,giving,gave,given
 combine	combine
-bring together	combine			verb:brings,bringing,brought,brought
+bring together	combine		bring it together | bring that together | bring the dough together | bring it all together | bring everything together	verb:brings,bringing,brought,brought
 blend	blend	mixes prep	blend up | blend in | blend together
 puree	puree	mixes prep	liquidize | liquidise
 blitz	blitz	mixes prep	blitz up | whizz | whizz up | buzz | pulverize | pulverise
@@ -209,9 +210,11 @@ roll	roll		roll up | roll out | roll in | roll into | roll over	verb
 ball up	shape
 press	press		press down | press in | press into | press out | press together | squash | squash down | squish | smush
 pat	pat dry			verb2
-pat down	press		pat out | pat in	verb2
+pat down	press		pat in	verb2
+pat out	flatten		pat it out | pat that out | pat them out | pat it down flat | pat it out flat	verb2
 pinch	pinch		pinch together
 tap				verb2
+knock on	tap		knock on it | knock on the bottom	verb:knocks,knocking,knocked,knocked
 scrunch
 crimp	crimp		crimp up
 seal	seal		seal up | close up
@@ -227,6 +230,7 @@ fold over	fold		fold up
 line	line	early	line with
 poke	poke		poke into
 prick	prick		pierce | dock
+make holes	prick		make little holes | make small holes | make a few holes | poke holes | poke some holes | poke a few holes	verb:makes,making,made,made
 punch down	knock back		knock back | knock down | punch
 deflate	knock back		knock the air out | knock the air out of
 stretch	stretch		stretch out | stretch and fold	verb
@@ -246,7 +250,7 @@ bard	bard	puts prep
 
 # --- heat -----------------------------------------------------------------------------------------------------
 @marks heats
-cook	cook	heats prep	cook off | cook out | cook up | cook down | cook through | cook away | cook on
+cook	cook	heats prep	cook off | cook out | cook up | cook through | cook away | cook on
 precook	cook	heats prep	parcook
 pre cook	cook	heats prep	par cook	verb-last
 fry	fry	heats fries prep	fry off | fry up
@@ -286,13 +290,13 @@ char	char	heats grills prep	char up	verb:chars,charring,charred,charred
 torch	torch	heats grills prep	blowtorch
 flambe	flambe	heats		verb:flambes,flambeing,flambeed,flambeed
 smoke	smoke	heats prep
-boil	boil	heats boils prep	boil up | boil down | boil off
+boil	boil	heats boils prep	boil up | boil off
 bring to a boil	boil	heats boils	bring it up to a bubble | bring that up to a bubble | bring up to a bubble | bring to the boil | bring to boil | bring up to a boil | bring up to the boil | bring it to a boil | bring it to the boil | bring this to a boil | bring this to the boil | bring that to a boil | bring that to the boil | bring it up to a boil | bring it up to the boil | bring this up to a boil | bring that up to a boil | bring them to a boil | bring everything to a boil | bring everything to the boil | bring back to a boil | bring back to the boil | bring it back to a boil | bring it back to the boil | bring to a rolling boil | bring it to a rolling boil | bring to a full boil | bring to a gentle boil | bring it to a gentle boil	verb:brings,bringing,brought,brought
-come to a boil	boil	heats boils	come to the boil | come up to a boil | come up to the boil	verb:comes,coming,came,come
+come to a boil	boil	heats boils	come up to a bubble | come up to the bubble | come to a bubble | come to the boil | come up to a boil | come up to the boil	verb:comes,coming,came,come
 up to a boil	boil	heats boils	up to a bubble | up to the boil | back to the boil | back to a boil | back up to the boil | back up to a boil	none
 simmer	simmer	heats boils prep	tick away | simmer down | simmer away | bubble | bubble away | putter | tick over
 blip	simmer	heats boils	blip away	verb2
-bring to a simmer	simmer	heats boils	bring up to a simmer | bring it to a simmer | bring this to a simmer | bring that to a simmer | bring it up to a simmer | bring this up to a simmer | bring that up to a simmer | bring them to a simmer | bring everything to a simmer | bring to a gentle simmer | bring it to a gentle simmer | bring back to a simmer | bring it back to a simmer | bring down to a simmer | bring it down to a simmer | bring to a bare simmer	verb:brings,bringing,brought,brought
+bring to a simmer	simmer	heats boils	take it down to a simmer | take that down to a simmer | turn it down to a simmer | turn that down to a simmer | drop it to a simmer | drop it down to a simmer | bring up to a simmer | bring it to a simmer | bring this to a simmer | bring that to a simmer | bring it up to a simmer | bring this up to a simmer | bring that up to a simmer | bring them to a simmer | bring everything to a simmer | bring to a gentle simmer | bring it to a gentle simmer | bring back to a simmer | bring it back to a simmer | bring down to a simmer | bring it down to a simmer | bring to a bare simmer	verb:brings,bringing,brought,brought
 up to a simmer	simmer	heats boils	back to a simmer | back up to a simmer	none
 come to a simmer	simmer	heats boils	come up to a simmer	verb:comes,coming,came,come
 poach	poach	heats boils prep
@@ -304,7 +308,7 @@ slow cook	slow-cook	heats boils prep		verb-last
 pressure cook	pressure-cook	heats boils prep		verb-last
 sous vide	sous-vide	heats boils prep		none
 microwave	microwave	heats prep	nuke
-reduce	reduce	heats boils prep	reduce down
+reduce	reduce	heats boils prep	reduce down | cook down | cook it down | cook that down | boil down | bubble down
 thicken	thicken	heats boils prep	thicken up | tighten up
 deglaze	deglaze	puts heats
 de glaze	deglaze	puts heats		verb-last
@@ -326,10 +330,13 @@ par fry	fry	heats fries prep		verb-last
 
 # --- the cooker ---------------------------------------------------------------------------------------------
 @marks changes
-turn up	increase		turn the heat up | turn up the heat | turn it up | turn the oven up
-turn down	lower		turn the heat down | turn down the heat | turn it down | turn that down | turn the oven down | turn it right down | turn the heat right down
+turn up	increase		whack the heat up | put the heat up | get the heat up | pump up the heat | turn the heat up | turn up the heat | turn it up | turn the oven up
+turn down	lower		knock it down | knock it down to low | knock that down | take it down to low | bring it down to low | drop it to low | drop it down to low | turn it down low | turn the heat down | turn down the heat | turn it down | turn that down | turn the oven down | turn it right down | turn the heat right down
 turn to low	lower		turn it to low | turn it down to low | turn the heat to low | turn the heat down to low
-lower	lower		lower the heat
+lower	lower		lower the heat | lower the flame | lower the gas
+make the flame low	lower		make the heat low | make the gas low | make the fire low | make it low | put the flame low | put the heat low | put the gas low | put the fire low | put the fire lower | put the heat lower | keep the flame low | reduce the flame | reduce the gas	none
+make the flame high	increase		make the heat high | make the gas high | make the fire high | put the flame high | put the gas high | increase the flame | increase the gas	none
+off the gas	turn off		gas off | off the flame | close the gas | switch off the gas | switch the gas off | switch off the flame | turn off the gas | turn the gas off | turn off the flame	none
 reduce the heat	lower		reduce heat | reduce the temperature
 drop the heat	lower		drop the temperature | drop the temp	verb2
 knock the heat down	lower		knock the heat back | back off the heat | crank down | dial down
@@ -349,7 +356,7 @@ let rest	rest		let it rest | let that rest | let this rest | let them rest | let
 leave to rest	rest		leave it to rest | leave that to rest | leave them to rest | leave to sit | leave it to sit	verb:leaves,leaving,left,left
 allow to rest	rest		allow it to rest | allow to stand | allow to sit | allow it to sit | allow it to stand
 sit	sit	waits idle	sit there	verb:sits,sitting,sat,sat
-let sit	sit		let it sit | let that sit | let this sit | let them sit | let it hang out | let that hang out | let it stand | let that stand | let stand | let this stand | let it be	verb:lets,letting,let,let
+let sit	sit		let it sit | let that sit | let this sit | let them sit | let it hang out | let that hang out | let it do its thing | let that do its thing | let them do their thing | let it do its magic | let it do its work | let it stand | let that stand | let stand | let this stand | let it be	verb:lets,letting,let,let
 leave	leave	waits idle	leave to stand | leave it alone | leave be | leave alone | leave it be | leave on	verb:leaves,leaving,left,left
 stand	stand	waits idle		verb:stands,standing,stood,stood
 soak	soak	waits prep early	soak in | soak off | presoak
@@ -423,6 +430,7 @@ keep back	reserve		keep aside | keep to one side	verb:keeps,keeping,kept,kept
 hold back	reserve			verb:holds,holding,held,held
 save	reserve		save back | save for later
 rinse	rinse	takes prep early	rinse off | rinse out
+run under the tap	rinse	takes	run it under the tap | run them under the tap | run it under cold water | run them under cold water | run that under the tap | run that under cold water | run under cold water	verb:runs,running,ran,run
 give it a rinse	rinse	takes prep	give them a rinse | give that a rinse | give it a good rinse | give them a good rinse | give it a wash | give them a wash	verb:gives,giving,gave,given
 wash	wash	takes prep early	wash off
 scrub	scrub	takes prep		verb2
@@ -440,7 +448,7 @@ uncover	uncover
 unfold	unroll		unroll
 take the lid off	uncover		take off the lid	verb:takes,taking,took,taken
 unwrap	unwrap			verb2
-open	open		open up
+open	open	idle	open up
 release	release
 run a knife around	release		run a knife round | run a knife around the edge | run a knife round the edge | run a knife around the edges | run your knife around | run a knife around the outside	verb:runs,running,ran,run
 vent	release
@@ -465,7 +473,7 @@ adjust the seasoning	season		adjust seasoning | correct the seasoning | check th
 @marks
 taste	taste	tastes	have a taste | have a little taste | taste again
 check	check		check on | test
-stick a skewer in	check		stick a toothpick in | stick a thermometer in | poke a skewer in | stick a knife in	verb:sticks,sticking,stuck,stuck
+stick a skewer in	check		stick a fork in | stick a toothpick in | stick a thermometer in | poke a skewer in | poke one with a skewer | poke it with a skewer | stick a knife in	verb:sticks,sticking,stuck,stuck
 put a thermometer in	check		put your thermometer in | put the thermometer in | put a skewer in | put a toothpick in	verb:puts,putting,put,put
 skewer in the middle	check		toothpick in the middle | knife in the middle | thermometer in the middle	none
 measure	measure		measure out | measure up

@@ -30,16 +30,16 @@ griddle pan			grill pan | griddle | flat top | tawa | comal
 paella pan
 @marks
 bowl			mixing bowl | large bowl | big bowl | small bowl | medium bowl | separate bowl | metal bowl | glass bowl | salad bowl | heatproof bowl | stand mixer bowl | shallow bowl | mixer bowl | serving bowl
-baking sheet			sheet pan | cookie sheet | half sheet pan | sheet tray | baking tray | oven tray | tray | sheet pan tray | flat tray | rimmed baking sheet | cookie tray | quarter sheet pan | lined tray
-baking dish			baking pan | oven dish | ovenproof dish | gratin dish | lasagna dish | glass baking dish | pyrex dish | pyrex | ovenproof pan | shallow dish | shallow baking dish
-roasting tin			roasting pan | roasting tray | roaster | roasting dish | oven tin
-cake pan			cake tin | springform pan | springform tin | round pan | round tin | square pan | square tin | sandwich tin | baking tin | jelly roll pan | swiss roll tin | springform | springform cake tin
-loaf pan			loaf tin | bread tin | bread pan
-muffin tin			muffin pan | muffin tray | cupcake tin | cupcake pan | bun tin | mini muffin tin | cupcake tray | muffin cup
-bundt pan			bundt tin | tube pan
-pie dish			pie plate | pie pan | pie tin
-tart pan			tart tin | flan tin | quiche dish | flan dish | quiche pan
-ramekin			custard cup | pudding basin | pudding bowl | souffle dish | ramekin dish
+baking sheet		ovens	sheet pan | cookie sheet | half sheet pan | sheet tray | baking tray | oven tray | tray | sheet pan tray | flat tray | rimmed baking sheet | cookie tray | quarter sheet pan | lined tray
+baking dish		ovens	baking pan | oven dish | ovenproof dish | gratin dish | lasagna dish | glass baking dish | pyrex dish | pyrex | ovenproof pan | shallow dish | shallow baking dish
+roasting tin		ovens	roasting pan | roasting tray | roaster | roasting dish | oven tin
+cake pan		ovens	cake tin | springform pan | springform tin | round pan | round tin | square pan | square tin | sandwich tin | baking tin | jelly roll pan | swiss roll tin | springform | springform cake tin
+loaf pan		ovens	loaf tin | bread tin | bread pan
+muffin tin		ovens	muffin pan | muffin tray | cupcake tin | cupcake pan | bun tin | mini muffin tin | cupcake tray | muffin cup
+bundt pan		ovens	bundt tin | tube pan
+pie dish		ovens	pie plate | pie pan | pie tin
+tart pan		ovens	tart tin | flan tin | quiche dish | flan dish | quiche pan
+ramekin		ovens	custard cup | pudding basin | pudding bowl | souffle dish | ramekin dish
 pizza stone			baking stone | baking steel | pizza steel | pizza pan
 popsicle mold
 ice cube tray
@@ -70,12 +70,13 @@ terrine
 lid			tight fitting lid
 
 @tag OVEN
-oven			main oven | convection oven | toaster oven | fan oven | pizza oven | wood oven | wood fired oven | hot oven | moderate oven | low oven | slow oven | warm oven | preheated oven
-broiler	grill		hot grill | overhead grill | gas grill | charcoal grill | top grill | salamander
-barbecue			bbq | barbeque | braai | coals | hot coals | charcoal | smoker | fire | open fire | fire pit
+oven		ovens	main oven | convection oven | toaster oven | fan oven | pizza oven | wood oven | wood fired oven | hot oven | moderate oven | low oven | slow oven | warm oven | preheated oven
+broiler	grill	grills	hot grill | overhead grill | gas grill | charcoal grill | top grill | salamander
+barbecue		grills	bbq | hot side | cool side | hot part | cool part | hot end | cool end | barbeque | braai | coals | hot coals | charcoal | smoker
+fire	barbecue		open fire | fire pit
 stove			hob | stovetop | stove top | burner | cooktop | gas stove | cooker | flame | induction hob | back burner | hot plate
-microwave			microwave oven
-air fryer
+microwave		ovens	microwave oven
+air fryer		ovens
 dehydrator
 toaster
 waffle iron			waffle maker

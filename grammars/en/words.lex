@@ -95,7 +95,7 @@ there you have		names strong	there you have it | and there you have it
 @tag HAVE
 @forms none
 @marks
-have			i have | we have | you have | has | had | got | i've got | we've got | you've got | i got | we got | i've | you'll need | you need | we need | i need | you're going to need | we're going to need | i'm going to need | we'll need | i'll need | you want | you'll want | i want | we want | we use | i use | i used | we used | i've used | we've used | i started with | we started with | i'm using | we're using | i'm going to use | we're going to use | i'll use | it takes | you take | i take | calls for | i've put out | it wants | there goes
+have			i have | we have | you have | has | had | got | i've got | we've got | you've got | i got | we got | i've | you'll need | you need | we need | i need | you're going to need | we're going to need | i'm going to need | we'll need | i'll need | you want | you'll want | i want | we want | we use | i use | i used | we used | i've used | we've used | i started with | we started with | i'm using | we're using | i'm going to use | we're going to use | i'll use | it takes | calls for | i've put out | it wants | there goes
 
 @tag WILL
 @forms none
@@ -221,7 +221,7 @@ served with			on the side | on the side of | alongside | next to it | beside it 
 @tag FINISH
 @forms none
 @marks
-on top			over the top | over it | on the top | to finish | to garnish | for garnish | as a garnish | for a garnish | for the top | on the very top | over that | all over | to decorate | for decoration | right at the end | at the very end | just before serving | before serving | to serve on top | to top it | to finish it | to finish it off | scattered over
+on top			over the top | over it | on the top | on the tops | over the tops | over each one | on top of each one | on top of each | to finish | to garnish | for garnish | as a garnish | for a garnish | for the top | on the very top | over that | all over | to decorate | for decoration | right at the end | at the very end | just before serving | before serving | to serve on top | to top it | to finish it | to finish it off | scattered over
 
 # Verbs turned around: "in goes the cabbage".
 @tag ACTION
@@ -229,7 +229,7 @@ on top			over the top | over it | on the top | to finish | to garnish | for garn
 @marks puts
 in goes	add		in go | on goes | on go | in with | on with | in we go with | over goes | down go | down goes | in it goes | in they go | on it goes | then in with | follow that with | follow it with
 @marks takes
-out come	remove		out comes | off with | off comes | out they come | out it comes
+out come	remove		out comes | off it comes | off they come | off with | off comes | out they come | out it comes
 
 # Said while thinking, or with no weight of its own.
 @tag OTHER

@@ -14,6 +14,25 @@ static bool is_frying(const struct builder *b, uint64_t heat)
     return heat & MARK_OF(fries) || (in_pan && heat & MARK_OF(heats) && !(heat & others));
 }
 
+/* Whether it is in a tin for the oven, or over a barbecue, that was spoken of after any pan. */
+static bool is_after_pan(const struct builder *b, size_t at)
+{
+    return at && (!b->pan || b->pan_at < at);
+}
+
+/* Whether the dish is over direct heat now. */
+static bool is_grilling(const struct builder *b, uint64_t heat)
+{
+    const uint64_t other = MARK_OF(boils) | MARK_OF(fries) | MARK_OF(deep);
+    return heat & MARK_OF(grills)
+           || (!(heat & other) && is_after_pan(b, b->grill_at) && b->grill_at > b->oven_at);
+}
+
+static bool is_in_oven(const struct builder *b, uint64_t heat)
+{
+    return heat & MARK_OF(ovens) || (b->oven_at && is_after_pan(b, b->tin_at));
+}
+
 /* The marks of the dish's last action that heats anything; 0 when nothing was heated. */
 uint64_t last_heat(const struct builder *b)
 {
@@ -111,7 +130,9 @@ static bool is_place(const struct builder *b, struct text place, uint64_t heat, 
     if (text_is(place, "boils"))
         return heat & MARK_OF(boils);
     if (text_is(place, "ovens"))
-        return heat & MARK_OF(ovens);
+        return is_in_oven(b, heat);
+    if (text_is(place, "grills"))
+        return is_grilling(b, heat);
     if (text_is(place, "fries"))
         return is_frying(b, heat);
     if (text_is(place, "cold"))

@@ -202,17 +202,22 @@ static size_t find_into(const struct builder *b)
     return NOWHERE;
 }
 
-/* "And salt, a teaspoon": salt alone in what is being cooked. */
+/* "And salt, a teaspoon": salt alone in what is being cooked. "Salt and pepper on both sides." */
 static bool is_seasoning(const struct builder *b)
 {
+    bool salt = false, alone = true, over = find_done(b, TAG_FINISH) != NOWHERE;
     for (size_t i = 0; i < b->chunks.count; i++) {
         const struct chunk *c = &b->chunks.at[i];
         const struct entry *food =
             c->tag == TAG_LINE && c->match ? entry_at(b->r, match_slot(c->match, SLOT_food)) : NULL;
-        if (c->tag == TAG_LINE && !(food && food->marks & MARK_OF(salt)))
+        uint64_t marks = food ? food->marks : 0;
+        over |= c->tag == TAG_SIDE;
+        salt |= (marks & MARK_OF(salt)) != 0;
+        alone &= (marks & MARK_OF(salt)) != 0 || c->tag != TAG_LINE;
+        if (c->tag == TAG_LINE && !(marks & (MARK_OF(salt) | MARK_OF(spice))))
             return false;
     }
-    return last_heat(b) & MARK_OF(heats);
+    return salt && (over || (alone && last_heat(b) & MARK_OF(heats)));
 }
 
 static size_t place_of(const struct builder *b, enum implied_kind kind)

@@ -147,8 +147,8 @@ static bool is_hot(const struct builder *b)
         if (b->chunks.at[i].tag == TAG_HEATED || (marks && !(marks & MARK_OF(puts))))
             return true;
     }
-    return b->pan || last_heat(b) || find_done(b, TAG_HEAT) != NOWHERE
-           || find_done(b, TAG_VESSEL) != NOWHERE;
+    return b->pan || last_heat(b) || find_done(b, TAG_OVEN) != NOWHERE
+           || find_done(b, TAG_HEAT) != NOWHERE || find_done(b, TAG_VESSEL) != NOWHERE;
 }
 
 struct step *step_of_time(const struct builder *b, size_t i)
@@ -167,7 +167,11 @@ static bool says_oven(const struct builder *b)
         if (b->chunks.at[i].tag == TAG_HEATED && is_done(&b->chunks.at[i])
             && read_temperature(b, &b->chunks.at[i], &t) && text_is(t.of, "oven"))
             return true;
-    return find_done(b, TAG_OVEN) != NOWHERE;
+    for (size_t i = 0; i < b->chunks.count; i++)
+        if (b->chunks.at[i].tag == TAG_OVEN && is_done(&b->chunks.at[i])
+            && chunk_marks(&b->chunks.at[i]) & MARK_OF(ovens))
+            return true;
+    return false;
 }
 
 /* "Not an hour. Ten minutes.": the time of the step before, said again. */

@@ -96,7 +96,8 @@ static bool is_weak(const struct builder *b, uint64_t marks)
 static bool is_that(const struct builder *b, const struct chunk *c)
 {
     return c->tag == TAG_THE && c->entry
-           && text_equal(entry_value(c->entry), step_word(b->k, "that"));
+           && (text_equal(entry_value(c->entry), step_word(b->k, "that"))
+               || is_step_word(b, c, "many"));
 }
 
 /* Whether a food, or a word for it, stands right before chunk `i`. */
@@ -145,6 +146,14 @@ static bool is_consequence(const struct builder *b, size_t i)
            && !says_how_long(b); /* but "so they go in" */
 }
 
+/* "While they | rest", "while the | sauce", not "in the meantime". */
+static bool ends_in_subject(const struct builder *b, const struct chunk *c)
+{
+    const struct entry *e = pack_find(b->k, b->r->words.at[c->last].key, NULL);
+    return c->first < c->last && e
+           && (e->tag == TAG_IT || e->tag == TAG_THE || e->tag == TAG_THERE);
+}
+
 /* Whether the verb in chunk `i` tells what to do. */
 static bool is_instruction(const struct builder *b, size_t i)
 {
@@ -161,6 +170,10 @@ static bool is_instruction(const struct builder *b, size_t i)
     else if (before == TAG_HEDGE && has_object(b, i)
              && (i == 1 || b->chunks.at[i - 2].tag == TAG_AND || b->chunks.at[i - 2].tag == TAG_SO))
         before = TAG_SO; /* "roughly chop the herbs" */
+    if (before == TAG_BE && i > 1
+        && (chunk_marks(&b->chunks.at[i - 2]) & MARK_OF(light)
+            || b->chunks.at[i - 2].tag == TAG_OPENER || b->chunks.at[i - 2].tag == TAG_WILL))
+        before = TAG_SO; /* "what I'm going to do is add the wine" */
     struct phrasal split;
     if (find_phrasal(b, i, &split))
         return split.action.length && before != TAG_TO && before != TAG_OF;
@@ -170,7 +183,7 @@ static bool is_instruction(const struct builder *b, size_t i)
     if (comma && !is_third_person(c->entry))
         before = TAG_SO;
     const struct chunk *lead = before_subject(b, i);
-    if (before == TAG_MEANWHILE && b->chunks.at[i - 1].first < b->chunks.at[i - 1].last
+    if (before == TAG_MEANWHILE && ends_in_subject(b, &b->chunks.at[i - 1])
         && b->r->words.at[b->chunks.at[i - 1].last].after < AFTER_COMMA)
         return false; /* "while they | rest" */
     if (before == TAG_IT && lead && (lead->tag == TAG_MEANWHILE || is_step_word(b, lead, "after")))
@@ -208,11 +221,24 @@ static bool is_passive(const struct builder *b, size_t i)
            && text_equal(entry_value(c->entry), step_word(b->k, "passive"));
 }
 
+/* "Rubbed it all over, covered it up": told as done, without who did it. */
+static bool is_told_short(const struct builder *b, size_t i)
+{
+    const struct chunk *c = &b->chunks.at[i];
+    if (c->tag != TAG_DONE || c->scope & (SCOPE_NOT_DONE | SCOPE_UNTIL)
+        || is_weak(b, chunk_marks(c)))
+        return false;
+    bool begins = !i || b->r->words.at[b->chunks.at[i - 1].last].after >= AFTER_COMMA;
+    return begins && i + 1 < b->chunks.count && b->chunks.at[i + 1].tag == TAG_IT;
+}
+
 /* "you're whisking the whole while", "keep stirring", "I've whisked that". */
 static bool is_going_on(const struct builder *b, size_t i)
 {
     const struct chunk *c = &b->chunks.at[i];
     struct phrasal split;
+    if (is_told_short(b, i))
+        return true;
     if ((c->tag != TAG_DOING && c->tag != TAG_DONE) || !i
         || c->scope & (SCOPE_NOT_DONE | SCOPE_UNTIL))
         return false;

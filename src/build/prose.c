@@ -35,7 +35,8 @@ static bool is_double(const struct prose *p, struct text word)
 void prose_word(struct prose *p, struct text word, bool joins)
 {
     bool begins = prose_begins(p);
-    if (!word.length || (joins && is_double(p, word)))
+    bool letter = word.length && word.at[0] >= 'a' && word.at[0] <= 'z';
+    if (!word.length || (letter && is_double(p, word)))
         return;
     if (p->length && !p->glued && !put(p, (struct text){" ", 1}))
         return;
@@ -59,6 +60,20 @@ void prose_comma(struct prose *p)
 {
     if (!prose_begins(p) && p->at[p->length - 1] != ',')
         (void) put(p, (struct text){",", 1});
+}
+
+void prose_put(struct prose *p, struct text written)
+{
+    if (!written.length || (p->length && !put(p, (struct text){" ", 1})) || !put(p, written))
+        return;
+    p->before = p->begun;
+    p->begun = p->kept = p->length;
+}
+
+void prose_uncomma(struct prose *p)
+{
+    if (p->length && p->at[p->length - 1] == ',')
+        p->length--;
 }
 
 void prose_stop(struct prose *p)

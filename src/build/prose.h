@@ -25,6 +25,10 @@ void prose_word(struct prose *p, struct text word, bool joins);
 void prose_hyphen(struct prose *p);
 /* A comma, unless a sentence begins here or one stands already. */
 void prose_comma(struct prose *p);
+/* Whole sentences that were written before. */
+void prose_put(struct prose *p, struct text written);
+/* Takes the comma at the end back, if there is one. */
+void prose_uncomma(struct prose *p);
 /* Drops the loose end and closes the sentence, if there is one, with a full stop. */
 void prose_stop(struct prose *p);
 /* Goes on with the sentence that was just closed. */

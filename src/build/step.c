@@ -120,13 +120,22 @@ static struct text implied_at(const struct implied *implied, size_t count, size_
     return TEXT_EMPTY;
 }
 
-/* The pan on the stove: what is said of a heat or a time next is of it. */
-static void note_pan(struct builder *b, const struct chunk *c)
+/* What it cooks in or over: what is said of a heat or a time next is of it. */
+static void note_place(struct builder *b, const struct chunk *c)
 {
-    if (c->tag != TAG_VESSEL || !(chunk_marks(c) & MARK_OF(wet)) || c->scope & SCOPE_NOT_DONE)
+    uint64_t marks = chunk_marks(c);
+    if (c->scope & SCOPE_NOT_DONE)
         return;
-    b->pan = c->entry;
-    b->pan_at = c->first;
+    if (c->tag == TAG_VESSEL && marks & MARK_OF(wet)) {
+        b->pan = c->entry;
+        b->pan_at = c->first;
+    } else if (c->tag == TAG_VESSEL && marks & MARK_OF(ovens)) {
+        b->tin_at = c->first;
+    } else if (c->tag == TAG_OVEN && marks & MARK_OF(ovens)) {
+        b->oven_at = c->first;
+    } else if (c->tag == TAG_OVEN && marks & MARK_OF(grills)) {
+        b->grill_at = c->first;
+    }
 }
 
 /* Into the oven is a step of its own. */
@@ -141,7 +150,7 @@ static struct step *read_chunk(struct builder *b, struct step *open, size_t i, s
 {
     const struct chunk *c = &b->chunks.at[i];
     struct text said = said_action(b, i);
-    note_pan(b, c);
+    note_place(b, c);
     if (said.length)
         open = add_action(b, open, c, said);
     if (!implied.length) {

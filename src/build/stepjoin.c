@@ -89,7 +89,7 @@ void add_listed(struct builder *b, struct step *s)
 {
     struct text add = implied_list(b->k);
     const struct entry *e = s->actions.count ? action_entry(b->k, s->actions.at[0]) : NULL;
-    bool readies = e && e->marks & (MARK_OF(cuts) | MARK_OF(takes) | MARK_OF(seasons));
+    bool readies = e && e->marks & (MARK_OF(takes) | MARK_OF(seasons));
     if (s->actions.count && s->actions.count < STEP_ACTIONS && !readies && !step_has(s, add))
         *LIST_ADD(b->r->arena, &s->actions) = add;
 }

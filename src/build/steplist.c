@@ -1,5 +1,6 @@
 /* build/steplist.c: foods that are listed before the verb that takes them up.
  * SPDX-License-Identifier: MIT */
+#include "build/implied.h"
 #include "build/writer.h"
 
 void say_pending(struct writer *w)
@@ -54,6 +55,36 @@ void gather(struct writer *w)
     }
 }
 
+/* Whether the food is listed here, not only spoken of again. */
+static bool is_new(const struct writer *w, const struct chunk *c)
+{
+    for (size_t i = 0; i < w->b->dish->ingredients.count; i++) {
+        size_t id = w->b->dish->ingredients.at[i].id;
+        if (id >= c->first && id <= c->last)
+            return true;
+    }
+    return false;
+}
+
+/* Whether the step has named the food already, by its last word. */
+static bool is_written(const struct writer *w, const struct chunk *c)
+{
+    struct text said = {w->p.at, w->p.length}, word = w->b->r->words.at[c->last].key;
+    for (size_t i = 0; i + word.length <= said.length; i++)
+        if (text_equal(text_slice(said, i, i + word.length), word))
+            return true;
+    return false;
+}
+
+void keep_new(struct writer *w)
+{
+    size_t kept = 0;
+    for (size_t i = 0; i < w->pending_count; i++)
+        if (is_new(w, &w->pending[i].chunk) && !is_written(w, &w->pending[i].chunk))
+            w->pending[kept++] = w->pending[i];
+    w->pending_count = kept;
+}
+
 void flush_pending(struct writer *w)
 {
     if (!w->pending_count)
@@ -63,6 +94,9 @@ void flush_pending(struct writer *w)
         if (e && e->marks & MARK_OF(puts))
             say_action(w, w->s->actions.at[i], true);
     }
+    keep_new(w);
+    if (w->pending_count)
+        (void) say_action(w, implied_list(w->b->k), true);
     w->pending_count = 0;
     prose_stop(&w->p);
 }

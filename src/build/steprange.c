@@ -71,20 +71,79 @@ static struct text object_form(const struct writer *w, size_t i, size_t end)
     unsigned char next = i + 1 < end ? w->b->chunks.at[i + 1].tag : 0;
     bool does = next == TAG_ACTION || next == TAG_BE || next == TAG_WILL || next == TAG_HAVE;
     bool subject = c->scope & SCOPE_UNTIL || c->first != c->last || in_reason(w, i) || does;
-    if (!subject && text_equal(said->key, step_word(w->b->k, "subject")))
+    bool object = i && w->b->chunks.at[i - 1].tag == TAG_ACTION && !does
+                  && said_verb(w->b, i - 1).action.length;
+    if ((!subject || object) && text_equal(said->key, step_word(w->b->k, "subject")))
         return form;
-    bool joined = c->first == c->last && !text_equal(said->key, entry_words(c->entry));
+    bool joined =
+        !c->entry || (c->first == c->last && !text_equal(said->key, entry_words(c->entry)));
     return joined ? said->key : entry_shown(c->entry); /* "everything's" */
+}
+
+/* Whether "for" belongs before the time in chunk `i`: "blend it, 2 minutes", but not "in 5
+ * minutes", "an hour before". */
+static bool wants_for(const struct writer *w, size_t i, size_t begin)
+{
+    const struct chunk *c = &w->b->chunks.at[i];
+    if (c->tag == TAG_HEDGE && i + 1 < w->end)
+        c++;
+    if (c->tag != TAG_DURATION || c->scope & (SCOPE_UNTIL | SCOPE_NOT_DONE) || i == begin
+        || prose_begins(&w->p) || w->b->r->words.at[c->first].entry == NULL)
+        return false;
+    if (w->b->r->words.at[c->first].entry->marks & MARK_OF(large)) /* "overnight" */
+        return false;
+    const struct chunk *next = c + 1 < w->b->chunks.at + w->end ? c + 1 : NULL;
+    if (next && (is_step_word(w->b, next, "after") || is_step_word(w->b, next, "passed")))
+        return false;
+    if (i > 1 && chunk_marks(&w->b->chunks.at[i - 2]) & MARK_OF(light))
+        return false; /* "give it five minutes" */
+    switch (w->b->chunks.at[i - 1].tag) {
+    case TAG_IT:
+    case TAG_LINE:
+    case TAG_PART:
+    case TAG_VESSEL:
+    case TAG_PLACE:
+    case TAG_OVEN:
+    case TAG_THE:
+    case TAG_MANNER:
+        return true;
+    default:
+        return w->b->r->words.at[w->b->chunks.at[i - 1].last].after == AFTER_COMMA
+               && w->b->chunks.at[i - 1].tag != TAG_DURATION;
+    }
+}
+
+/* "Melt it and, or it'll burn": an "and" whose verb was left out. */
+static bool joins_nothing(const struct writer *w, size_t i, size_t end)
+{
+    size_t n = i + 1;
+    while (n < end && is_dropped(w, n))
+        n++;
+    unsigned char next = n < end ? w->b->chunks.at[n].tag : 0;
+    return w->b->chunks.at[i].tag == TAG_AND
+           && (next == TAG_OR || next == TAG_UNTIL || next == TAG_AND);
 }
 
 void say_range(struct writer *w, size_t begin, size_t end)
 {
+    size_t until = w->b->chunks.count; /* where a sign of doneness becomes talk */
     for (size_t i = begin; i < end; i++) {
         const struct chunk *c = &w->b->chunks.at[i];
         if (ends_writing(w, i))
             return;
-        if (is_dropped(w, i))
+        if (is_dropped(w, i) || joins_nothing(w, i, end))
             continue;
+        if (c->tag == TAG_UNTIL) {
+            bool open = is_open_until(w, i, end, &until);
+            until = open ? i : until; /* "till it's" */
+        }
+        if (c->scope & SCOPE_UNTIL && i >= until)
+            continue;
+        note_doubt(w, i, begin, end);
+        if (wants_for(w, i, begin)) {
+            prose_uncomma(&w->p);
+            prose_word(&w->p, step_word(w->b->k, "for"), true);
+        }
         bool alone = i + 1 == end || w->b->r->words.at[c->last].after >= AFTER_COMMA;
         if (c->tag == TAG_INTO && alone)
             prose_word(&w->p, w->b->r->words.at[c->last].key, false); /* "whisk it in" */

@@ -48,6 +48,23 @@ static bool say_part(struct prose *p, struct text part)
     return part.length > 0;
 }
 
+static bool is_long_time(const struct writer *w)
+{
+    size_t time = find_time(w, w->begin, w->end);
+    const struct entry *e =
+        time < w->end ? w->b->r->words.at[w->b->chunks.at[time].first].entry : NULL;
+    return e && e->marks & MARK_OF(large);
+}
+
+/* Whether a food that waits goes in to taste. */
+static bool says_taste(const struct writer *w)
+{
+    for (size_t i = 0; i < w->pending_count; i++)
+        if (w->pending[i].chunk.scope & SCOPE_TASTE)
+            return true;
+    return false;
+}
+
 /* One place of a template; false when nothing was heard for it. */
 static bool fill(struct writer *w, struct text place, struct text action)
 {
@@ -58,6 +75,8 @@ static bool fill(struct writer *w, struct text place, struct text action)
         say_pending(w);
         return any;
     }
+    if (text_is(place, "{taste}"))
+        return says_taste(w) && say_part(&w->p, step_word(w->b->k, "taste"));
     if (text_is(place, "{time}"))
         return !w->timed && (w->timed = say_time(w));
     if (text_is(place, "{temperature}"))
@@ -68,7 +87,8 @@ static bool fill(struct writer *w, struct text place, struct text action)
         return say_part(&w->p, w->s->heat);
     if (text_is(place, "{vessel}"))
         return say_part(&w->p, w->s->vessel);
-    prose_word(&w->p, place, false);
+    if (!(text_equal(place, step_word(w->b->k, "for")) && is_long_time(w)))
+        prose_word(&w->p, place, false); /* "for 5 minutes", but "overnight" */
     return true;
 }
 
@@ -108,8 +128,9 @@ static void say_until(struct writer *w)
     for (size_t i = w->begin; i < w->end; i++) {
         if (w->b->chunks.at[i].tag != TAG_UNTIL)
             continue;
+        size_t end = clause_end(w, i), time = find_time(w, i, end);
         prose_comma(&w->p);
-        say_range(w, i, clause_end(w, i));
+        say_range(w, i, w->timed ? time : end); /* not the time once more */
         return;
     }
 }

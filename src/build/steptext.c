@@ -74,6 +74,11 @@ static void write_plainly(struct writer *w, size_t not_before)
     size_t verb = find_verb(w, w->begin, w->end);
     if (w->p.length && verb < w->end && b->chunks.at[verb].tag != TAG_ACTION)
         return; /* "Lid on." is better said as "Cover." */
+    const struct entry *saying = verb < w->end ? b->chunks.at[verb].entry : NULL;
+    if (w->p.length && saying
+        && (holds_object(&b->chunks.at[verb])
+            || step_text(b->k, "turned", entry_words(saying)).length))
+        return; /* and "Have a taste." as "Taste." */
     struct prose short_text = w->p;
     w->p = (struct prose){.length = 0};
     say_range(w, w->begin, w->end);
@@ -104,6 +109,47 @@ static unsigned said_actions(struct writer *w, size_t not_before)
     return said;
 }
 
+/* Whether any of the step's actions says something without the foods that it is done to. */
+static bool tells_enough(const struct writer *w)
+{
+    for (size_t i = 0; i < w->s->actions.count; i++)
+        if (is_enough(w, w->s->actions.at[i]))
+            return true;
+    return false;
+}
+
+/* Plainer words for a text that cannot be trusted, where there are any. */
+static void tell_plainly(struct writer *w, size_t not_before)
+{
+    struct prose before = w->p;
+    w->p = (struct prose){.length = 0};
+    w->pending_count = 0;
+    w->named = false;
+    w->said = said_actions(w, not_before);
+    bool measured = w->s->durations.count || w->s->temperatures.count;
+    bool kept = begins_well(w, (struct text){before.at, before.length}) && tells_enough(w);
+    if (!write_step_plainly(w, not_before) && (measured || kept))
+        w->p = before;
+}
+
+/* Foods that still wait at the end: those of the step's first sentence go in before what it does.
+ */
+static void say_last_foods(struct writer *w)
+{
+    struct prose before = w->p;
+    size_t first = sentence_from(w->b->r, w->s->words.first);
+    bool early = w->pending_count && before.length
+                 && w->pending[0].sentence == &w->b->r->sentences.at[first];
+    if (!early) {
+        flush_pending(w);
+        return;
+    }
+    keep_new(w);
+    w->p = (struct prose){.length = 0};
+    flush_pending(w);
+    prose_put(&w->p, (struct text){before.at, before.length});
+}
+
 static void write_step(struct builder *b, size_t index)
 {
     struct step *s = &b->dish->steps.at[index];
@@ -124,10 +170,12 @@ static void write_step(struct builder *b, size_t index)
             write_verbless(&w);
         link_foods(b, s, w.begin, w.end);
     }
-    flush_pending(&w);
+    say_last_foods(&w);
     if (w.p.length < LEAST_BYTES)
         write_plainly(&w, not_before);
-    s->text = prose_text(&w.p, b->r->arena);
+    if (w.p.length && is_doubtful(&w))
+        tell_plainly(&w, not_before);
+    s->text = tidy_text(b, (struct text){w.p.at, w.p.length});
 }
 
 /* A time or a heat of which nothing is told to be done is no step: the step before has it. */
@@ -145,11 +193,10 @@ static void drop_empty(struct arena *a, struct dish *d)
     size_t kept = 0;
     for (size_t i = 0; i < d->steps.count; i++) {
         struct step *s = &d->steps.at[i];
-        if (!s->text.length)
-            continue;
-        if (kept && !s->actions.count)
+        bool empty = !s->text.length;
+        if (kept && (empty || !s->actions.count))
             hand_over(a, &d->steps.at[kept - 1], s);
-        else
+        else if (!empty)
             d->steps.at[kept++] = *s;
     }
     d->steps.count = kept;
@@ -187,6 +234,7 @@ void write_steps(struct builder *b)
     for (size_t i = 0; i < b->dish->steps.count; i++)
         write_step(b, i);
     drop_empty(b->r->arena, b->dish);
+    take_up_unnamed(b);
     end_groups(b);
 }
 

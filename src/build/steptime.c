@@ -11,7 +11,7 @@ size_t find_time(const struct writer *w, size_t begin, size_t end)
     return begin;
 }
 
-static void say_for(struct writer *w, size_t begin, size_t time, size_t end)
+void say_for(struct writer *w, size_t begin, size_t time, size_t end)
 {
     const struct entry *long_time = w->b->r->words.at[w->b->chunks.at[time].first].entry;
     if (!(long_time && long_time->marks & MARK_OF(large))) /* "overnight" */

@@ -3,9 +3,6 @@
 #include "build/context.h"
 #include "build/writer.h"
 
-/* Words of an entry from which on it is a saying, written as it stands: "bring it to a boil". */
-#define SAYING_WORDS 3
-
 struct text step_action(const struct writer *w, struct text action)
 {
     const struct table *t = pack_table(w->b->k, "context-actions");
@@ -23,7 +20,7 @@ struct text step_action(const struct writer *w, struct text action)
 
 /* How the verb is written: with its particle ("whisk in"), as the saying it is, else as the plain
  * verb. */
-static struct text verb_words(const struct chunk *c, struct text action, bool subject)
+struct text verb_words(const struct chunk *c, struct text action, bool subject)
 {
     struct text shown = entry_shown(c->entry);
     if (!text_equal(action, entry_value(c->entry)) || c->tag != TAG_ACTION)
@@ -45,10 +42,10 @@ static size_t subject_before(const struct writer *w, size_t begin, size_t verb)
     const struct chunk *v = &w->b->chunks.at[verb];
     unsigned char before = verb > begin ? w->b->chunks.at[verb - 1].tag : 0;
     bool that = before == TAG_THE
-                && (chunk_marks(v) & (MARK_OF(puts) | MARK_OF(waits))
+                && (chunk_marks(v) & (MARK_OF(puts) | MARK_OF(waits) | MARK_OF(takes))
                     || (verb > begin + 1 && is_let(w->b, &w->b->chunks.at[verb - 2])));
     bool thing = before == TAG_LINE || before == TAG_PART || before == TAG_IT || before == TAG_DISH
-                 || before == TAG_VESSEL || that;
+                 || before == TAG_VESSEL || before == TAG_REST || that;
     if (!thing || v->tag != TAG_ACTION
         || w->b->r->words.at[w->b->chunks.at[verb - 1].last].after == AFTER_COMMA)
         return verb;
@@ -97,18 +94,9 @@ static void say_between(struct writer *w, size_t begin, size_t end)
     say_range(w, begin, i);
 }
 
-static bool is_place(const struct writer *w, size_t i, size_t end)
-{
-    if (i >= end)
-        return false;
-    unsigned char tag = w->b->chunks.at[i].tag;
-    return tag == TAG_ARTICLE || tag == TAG_THE || tag == TAG_VESSEL || tag == TAG_MEASURE
-           || tag == TAG_SIZE;
-}
-
 static bool is_thing(const struct writer *w, size_t i, size_t end)
 {
-    if (is_place(w, i, end))
+    if (is_place_word(w, i, end))
         return true;
     unsigned char tag = i < end ? w->b->chunks.at[i].tag : 0;
     return tag == TAG_LINE || tag == TAG_PART || tag == TAG_OVEN || tag == TAG_PLACE
@@ -138,42 +126,6 @@ static void say_own_place(struct writer *w, const struct chunk *c, struct text a
     prose_word(&w->p, last->key, false);
 }
 
-/* "Chicken thighs, cut in chunks, go into the marinade": the food before a verb that goes without
- * an object; `verb` when there is none, or another verb stands between. */
-static size_t food_before(const struct writer *w, size_t verb)
-{
-    for (size_t i = verb; i-- > w->begin;) {
-        if (said_verb(w->b, i).action.length)
-            return verb;
-        if (w->b->chunks.at[i].tag == TAG_LINE && is_food(&w->b->chunks.at[i]))
-            return i;
-    }
-    return verb;
-}
-
-/* Whether the verb is written in other words than it was said in: "goes in" is "add". */
-static bool is_reworded(const struct chunk *c, struct text action)
-{
-    return c->entry && c->last > c->first
-           && !text_equal(verb_words(c, action, false), entry_shown(c->entry));
-}
-
-static bool is_object(const struct writer *w, size_t i)
-{
-    unsigned char tag = i < w->end ? w->b->chunks.at[i].tag : 0;
-    return tag == TAG_LINE || tag == TAG_IT || tag == TAG_AMOUNT || tag == TAG_OTHER;
-}
-
-/* "Give it a stir", "in they go": what is done to it stands inside the saying. */
-static bool holds_object(const struct chunk *c)
-{
-    struct text shown = entry_shown(c->entry);
-    size_t words = 1;
-    for (size_t i = 0; i < shown.length; i++)
-        words += shown.at[i] == ' ';
-    return words >= SAYING_WORDS;
-}
-
 /* The verb with the thing that was said before it, if any; `takes`: the foods that wait come in
  * place of the saying's own object. */
 static void say_verb(struct writer *w, const struct said_verb *said, size_t subject, size_t verb,
@@ -182,20 +134,32 @@ static void say_verb(struct writer *w, const struct said_verb *said, size_t subj
     const struct chunk *c = &w->b->chunks.at[verb];
     struct text action = step_action(w, said->action);
     struct text turned = step_text(w->b->k, "turned", entry_words(c->entry));
+    struct text plain = step_text(w->b->k, "plain", action);
+    if (plain.length && c->first == c->last && !said->split
+        && (puts_only(w, verb) || (takes && !says_tag(w, verb + 1, clause_end(w, verb), TAG_INTO))))
+        action = plain; /* "put the mustard oil": "add" */
+    if (keeps_verb(w, c, action))
+        action = entry_value(c->entry); /* "leave it": it rests */
     if (turned.length && !takes && text_equal(action, entry_value(c->entry)))
         prose_word(&w->p, turned, false); /* "in they go": "add them" */
     else
         prose_word(&w->p, said->split || takes ? action : verb_words(c, action, subject < verb),
                    false);
     say_with(w, c, action, subject, verb);
-    bool bare = subject == verb && is_reworded(c, action) && !is_object(w, verb + 1);
-    size_t food = bare && !w->pending_count ? food_before(w, verb) : verb;
+    bool bare = subject == verb && is_reworded(c, action) && !is_object_word(w, verb + 1);
+    size_t food = bare && !w->pending_count ? subject_food(w, verb) : verb;
     if (food < verb) {
         prose_word(&w->p, step_word(w->b->k, "the"), true);
         say_food(w->b, &w->p, &w->b->chunks.at[food], true);
     }
     bool it = subject + 1 == verb && is_pronoun(w, subject, verb);
-    if (!it || !name_pronoun(w, verb, subject, verb))
+    bool they = it
+                && text_equal(w->b->r->words.at[w->b->chunks.at[subject].last].key,
+                              step_word(w->b->k, "subject"));
+    bool named = it && name_pronoun(w, verb, subject, verb);
+    if (they && !named)
+        prose_word(&w->p, step_word(w->b->k, "object"), false);
+    else if (!named)
         say_range(w, subject, verb);
     say_own_place(w, c, action);
 }
@@ -204,8 +168,13 @@ static void say_verb(struct writer *w, const struct said_verb *said, size_t subj
 static void say_let(struct writer *w, size_t subject, size_t verb, struct text action, bool takes)
 {
     prose_word(&w->p, step_word(w->b->k, "let"), true);
+    bool they = subject + 1 == verb
+                && text_equal(w->b->r->words.at[w->b->chunks.at[subject].last].key,
+                              step_word(w->b->k, "subject"));
     if (takes)
         say_pending(w);
+    else if (they)
+        prose_word(&w->p, step_word(w->b->k, "object"), false);
     else
         say_range(w, subject, verb);
     prose_word(&w->p, action, false);
@@ -226,7 +195,9 @@ static size_t say_split(struct writer *w, const struct phrasal *p, size_t rest, 
 {
     const struct entry *particle = w->b->chunks.at[p->end].entry;
     say_between(w, p->thing ? p->end : rest, p->end);
-    if (particle)
+    if (is_food(&w->b->chunks.at[p->end])) /* "keep a cup of the water" */
+        say_food(w->b, &w->p, &w->b->chunks.at[p->end], true);
+    else if (particle)
         prose_word(&w->p, step_text(w->b->k, "rest", entry_words(particle)), false);
     rest = p->end + 1;
     if (rest < end && w->b->chunks.at[rest].tag == TAG_INTO && !is_thing(w, rest + 1, end))
@@ -279,7 +250,7 @@ void write_verb(struct writer *w, size_t begin, size_t verb, size_t end)
     size_t subject = subject_before(w, begin, verb), rest = verb + 1;
     bool thing = c->tag != TAG_ACTION && c->tag != TAG_DOING;
     bool bare = w->pending_count && subject == verb && !said.split && is_reworded(c, action)
-                && !is_object(w, verb + 1);
+                && !is_object_word(w, verb + 1);
     bool takes = bare || takes_pending(w, subject, verb, end);
     if (!takes)
         flush_pending(w);
@@ -312,12 +283,17 @@ void write_verb(struct writer *w, size_t begin, size_t verb, size_t end)
         rest += name_pronoun(w, verb, rest, end);
     }
     w->named = true;
+    if (!takes && subject == verb && !said.split && lacks_object(w, c, action, rest, end))
+        w->doubts++;
     bool turned = subject < verb || is_reworded(c, action);
     if (said.split)
-        rest = say_split(w, &said.phrasal, rest, end);
+        rest = say_split(w, &said.phrasal, thing ? said.phrasal.end : rest, end);
     else if (subject < verb && rest < end && w->b->chunks.at[rest].tag == TAG_LINE)
         prose_word(&w->p, step_word(w->b->k, "and"), true); /* "it goes in with butter" */
-    else if (turned && is_into(w, verb) && is_place(w, rest, end))
-        prose_word(&w->p, step_word(w->b->k, "into"), true);
+    else if (turned && is_into(w, verb) && is_place_word(w, rest, end)
+             && !step_text(w->b->k, "turned", entry_words(c->entry)).length)
+        say_to(w, action);
+    else if (turned && comes_from(w, rest, end) && chunk_marks(c) & MARK_OF(takes))
+        prose_word(&w->p, step_word(w->b->k, "from"), true); /* "those come off the grill" */
     say_rest(w, c, action, rest, end);
 }

@@ -134,6 +134,22 @@ static bool say_hedge(const struct builder *b, struct prose *p, size_t *i, size_
     return true;
 }
 
+/* "The bacon's" of "the bacon's next": a food with a verb behind it. */
+static bool is_clipped(const struct word *w)
+{
+    return w->tag == TAG_FOOD && w->entry && w->entry->words_count == 1 && !(w->scope & SCOPE_UNTIL)
+           && text_find(w->text, '\'', 0) + 2 == w->text.length;
+}
+
+/* "Thirty-five forty minutes", "six, seven minutes": from the number to the one behind it. */
+static bool is_range(const struct builder *b, const struct match *number, size_t last)
+{
+    size_t next = number->words.last + 1;
+    const struct match *second = next <= last ? number_from(b, next) : NULL;
+    return second && second->words.last < last && ratio_compare(number->low, second->low) < 0
+           && b->r->words.at[second->words.last + 1].tag == TAG_TIME;
+}
+
 void say_words(const struct builder *b, struct prose *p, size_t first, size_t last)
 {
     for (size_t i = first; i <= last; i++) {
@@ -147,8 +163,15 @@ void say_words(const struct builder *b, struct prose *p, size_t first, size_t la
         } else if (number && number->words.last <= last && !is_pronoun_one(b, number)) {
             say_number(b, p, number);
             i = number->words.last;
+            if (is_range(b, number, last)) {
+                prose_word(p, step_word(b->k, "to"), true);
+                continue;
+            }
         } else {
-            prose_word(p, small(b, i), joins(w));
+            struct text other = step_text(b->k, "instead", w->key); /* "your" */
+            if (i == last && is_clipped(w))
+                other = entry_words(w->entry);
+            prose_word(p, other.length ? other : small(b, i), joins(w));
         }
         if (i < last && b->r->words.at[i].after == AFTER_HYPHEN)
             prose_hyphen(p);

@@ -324,7 +324,7 @@ static bool tells_of_dish(const struct recording *r, const struct sentence *s,
 static void mark_verbs(struct recording *r, const struct sentence *s)
 {
     unsigned scope = 0;
-    bool with = false;
+    bool with = false, verb = false;
     for (size_t i = s->first; i <= s->last; i++) {
         struct word *w = &r->words.at[i];
         uint64_t marks = w->tag == TAG_ACTION && w->entry ? w->entry->marks : 0;
@@ -333,12 +333,44 @@ static void mark_verbs(struct recording *r, const struct sentence *s)
                     : marks & MARK_OF(garnishes) ? SCOPE_GARNISH
                                                  : 0;
             with = w->entry->words_count > 1;
+            verb = true;
         }
-        with |= w->tag == TAG_WITH || w->tag == TAG_INTO;
+        if (w->tag == TAG_SERVE) { /* "feeds four, with bread" */
+            scope = SCOPE_BESIDE;
+            with = false;
+        }
+        with |= w->tag == TAG_WITH || (w->tag == TAG_INTO && verb);
         if (scope && with)
             w->scope |= (unsigned short) scope;
         if (clause_ends(r, s, i))
             scope = 0;
+    }
+}
+
+/* Whether the sentence does anything: a verb that is more than "have" or "go". */
+static bool does_something(const struct recording *r, const struct sentence *s)
+{
+    for (size_t i = s->first; i <= s->last; i++) {
+        const struct word *w = &r->words.at[i];
+        if (w->tag == TAG_ACTION && w->entry
+            && !(w->entry->marks & (MARK_OF(light) | MARK_OF(hidden) | MARK_OF(idle))))
+            return true;
+    }
+    return false;
+}
+
+/* "Ice cream with it", "a blob of yogurt with those": what is named with the dish, where nothing is
+ * done. */
+static void mark_beside(struct recording *r, const struct sentence *s)
+{
+    for (size_t i = s->first; i + 1 <= s->last; i++) {
+        unsigned char next = r->words.at[i + 1].tag;
+        bool ends = i + 1 == s->last || r->words.at[i + 1].after >= AFTER_COMMA;
+        if (r->words.at[i].tag != TAG_WITH || !ends || (next != TAG_IT && next != TAG_THE)
+            || does_something(r, s))
+            continue;
+        for (size_t n = clause_around(r, s, i).first; n <= i; n++)
+            r->words.at[n].scope |= SCOPE_BESIDE;
     }
 }
 
@@ -380,5 +412,6 @@ void mark_scopes(struct recording *r, struct sentence *s)
             r->words.at[w].scope |= (unsigned short) scope;
     }
     mark_verbs(r, s);
+    mark_beside(r, s);
     go_on_with_story(r, s);
 }

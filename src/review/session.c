@@ -63,18 +63,31 @@ static void put_page(struct session *s, struct reply *r, const char *form)
 
 /* ---- reading */
 
-static enum dishtake_result read_with(struct session *s, struct text edits)
+static struct text edits_bytes(const struct session *s)
 {
+    return s->edits.there ? buffer_text(&s->edits.bytes) : TEXT_EMPTY;
+}
+
+/* All of it, once; from then on only what other edits change. */
+static enum dishtake_result read_first(struct session *s)
+{
+    struct text edits = edits_bytes(s);
     struct dishtake_read_options o = s->options;
     o.edits = edits.length ? edits.at : NULL;
     o.edits_length = edits.length;
     o.edits_name = s->edits.name;
+    o.keep = true;
     return dishtake_read(s->d, s->bytes.at ? s->bytes.at : "", s->bytes.length, s->name, &o);
+}
+
+static enum dishtake_result read_with(struct session *s, struct text edits)
+{
+    return dishtake_read_edits(s->d, edits.length ? edits.at : NULL, edits.length);
 }
 
 static enum dishtake_result read_again(struct session *s)
 {
-    return read_with(s, s->edits.there ? buffer_text(&s->edits.bytes) : TEXT_EMPTY);
+    return read_with(s, edits_bytes(s));
 }
 
 static bool tell(const struct session *s, struct problems *p)
@@ -94,7 +107,7 @@ bool session_open(struct session *s, struct dishtake *d, const char *name,
         return false;
     if (!kept_open(&s->edits, edits_name(name), name, EDITS_BYTES_MAX, p))
         return false;
-    enum dishtake_result result = read_again(s);
+    enum dishtake_result result = read_first(s);
     s->usable = result == DISHTAKE_DONE;
     if (s->usable)
         return true;

@@ -1,5 +1,6 @@
 /* write/review.c: the recording as the review page shows it: recipes with where each value came
- * from, findings with the cook's answers, edits; and, apart, the captions word by word.
+ * from, findings with the cook's answers, edits, each on a line of its own, so that review/delta.c
+ * can tell which ones changed; and, apart, the captions word by word.
  * SPDX-License-Identifier: MIT */
 #include <string.h>
 
@@ -410,6 +411,10 @@ static void put_edit(struct page *g, size_t i)
     put_name(g, "value", json_string_value(value));
     put_name(g, "state", fate(e, o));
     put_name(g, "why", o->why);
+    if (o->dish != EDIT_NOWHERE)
+        put_id(g, "dish", ID_DISH, o->dish);
+    if (e->kind == EDIT_UNDO || e->kind == EDIT_REDO)
+        put_count(g, "of", (size_t) json_integer_value(json_object_get(e->json, "of")));
     json_close(&g->j, '}');
 }
 
@@ -429,7 +434,7 @@ bool write_review_recipes(const struct recording *r, const struct writing *w, st
                           struct problems *p)
 {
     (void) p;
-    struct page g = {.j = {.out = out}, .r = r, .w = w};
+    struct page g = {.j = {.out = out, .spread = 2}, .r = r, .w = w};
     json_open(&g.j, '{');
     put_text(&g, "file", text_from(r->file));
     put_seconds(&g, "length", r->length);

@@ -38,11 +38,12 @@ const one = (amount) => page.evaluate(async (amount) => {
   const frame = () => new Promise((done) => requestAnimationFrame(done));
   const row = document.querySelector(".line-row");
   row.querySelector(".value").click();
+  while (!document.querySelector("#sheet form")) await frame();
   const form = document.querySelector("#sheet form");
   form.elements.amount.value = amount;
   const begin = performance.now();
   form.requestSubmit();
-  while (document.getElementById("saved").textContent !== "Saved" || document.querySelector("#sheet form")
+  while (!/^Saved\b/.test(document.getElementById("saved").textContent) || document.querySelector("#sheet form")
     || !document.querySelector(".line-row .v.yours")?.textContent.includes(amount)) await frame();
   await frame();
   return performance.now() - begin;

@@ -84,6 +84,11 @@ function said(item, at) {
     button(`▶ ${clock(at)}`, () => heard.play(at, item.words), { class: "small", "aria-label": `Play from ${clock(at)}` }));
 }
 
+// The loose ends that this form can tie up.
+function looseNotes(of, id) {
+  return state.page.findings.filter((f) => f.answer === "open" && f[of] === id).map((f) => h("p", { class: "loose-note" }, f.why, f.suggest && ` ${f.suggest}`));
+}
+
 function heardWords([first, last]) {
   let text = "";
   for (const [, , begin, , ...words] of state.words.cues)
@@ -177,7 +182,7 @@ const ROLES = [["ingredient", "an ingredient"], ["garnish", "a garnish"], ["serv
 
 export function lineForm(line) {
   return form(`Change ${line.food}`, (f) => lineEdits(f, line),
-    said(line, line.at),
+    said(line, line.at), looseNotes("line", line.id),
     h("div", { class: "fields" },
       field("Amount", input("amount", writeAmount(line.amount), { class: "short", "data-first": "" }), "2, 1 1/2, 2-3, about 2"),
       field("Unit", input("unit", line.amount?.unit, { class: "short" }), "empty for a count"),
@@ -217,7 +222,7 @@ function stepEdits(e, step) {
 
 export function stepForm(step) {
   return form("Change this step", (f) => stepEdits(f, step),
-    said(step, step.start),
+    said(step, step.start), looseNotes("step", step.id),
     h("div", { class: "fields" },
       field("As it is written", h("textarea", { name: "text", rows: 3, required: true, "data-first": "", value: step.text })),
       field("Times", input("durations", step.durations.map(oneTime).join("; ")), "20 min; 10-12 min; 1 h 30 min"),

@@ -137,9 +137,9 @@ let parts = null;
 const shown = { line: "", tabs: [] };
 
 function begin() {
-  parts = { line: h("div", { class: "line" }), tabs: h("ol", { class: "tabs" }), none: h("p", {}, "No dish was heard in this recording. Play it to where one begins, then:") };
-  byId("strip").replaceChildren(h("h2", {}, "Running order"), parts.line, parts.tabs, parts.none,
-    h("div", { class: "row" }, h("button", { type: "button", class: "small", "data-at": "dish-add", onclick: add }, "Add a dish from where the recording stands")));
+  parts = { line: h("div", { class: "line" }), tabs: h("ol", { class: "tabs" }), none: h("p", {}, "No dish was heard in this recording. Play it to where one begins, and add it from there.") };
+  byId("strip").replaceChildren(h("div", { class: "row" }, h("h2", {}, "Running order"),
+    h("button", { type: "button", class: "small", "data-at": "dish-add", onclick: add }, "Add a dish from where the recording stands")), parts.none, parts.line, parts.tabs);
 }
 
 function drawLine(dishes, dish) {

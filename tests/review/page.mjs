@@ -123,6 +123,18 @@ async function byMouse() {
   await page.fill('#sheet form [name="amount"]', "2");
   await page.click("#sheet form .main");
   await saved(page);
+  // What was typed is saved before another form opens; what is none stays where it is.
+  let k = review.edits().length;
+  await page.locator(`#${id} .value`).click();
+  await page.fill('#sheet form [name="prep"]', "sifted");
+  await page.locator(".line-row .value").nth(2).click();
+  expect("typed and left: saved", (await count(review, k + 1)) && review.edits().at(-1).value[0] === "sifted");
+  expect("and the other form is open", await until(async () => (await page.locator("#sheet form").count()) === 1 && !(await page.locator(`#${id} form`).count())));
+  await page.fill('#sheet form [name="amount"]', "lots");
+  await page.locator(`#${id} .value`).click();
+  expect("what is unclear keeps its form", /no amount/.test(await page.textContent("#sheet form .wrong")) && (await page.inputValue('#sheet form [name="amount"]')) === "lots");
+  await shot(page, "unclear");
+  await page.keyboard.press("Escape");
   // A step.
   await page.locator(".step-row .value").first().click();
   await page.fill('#sheet form [name="text"]', "Warm the pan.");
@@ -246,6 +258,24 @@ async function byKeyboard() {
   await page.keyboard.press("ArrowLeft");
   expect("a border moves by keys", (await count(review, 2)) && review.edits()[1].kind === "dish-border");
   expect("the focus stays on it", await until(() => page.evaluate(() => document.activeElement?.matches(".handle.end"))));
+  expect("and tells the second", /^\d+:\d\d$/.test(await page.getAttribute(".handle.end", "data-clock")));
+  await shot(page, "border");
+  // Other dishes by a letter; the captions are one stop of Tab, and arrow keys lead on.
+  await page.evaluate(() => document.activeElement.blur());
+  await page.locator(".tab").nth(1).press("Enter");
+  const chosen = await page.textContent("[aria-current]");
+  await page.keyboard.press("s");
+  expect("s goes to the dish before", await until(async () => (await page.textContent("[aria-current]")) !== chosen));
+  await page.keyboard.press("d");
+  expect("d goes to the next one", await until(async () => (await page.textContent("[aria-current]")) === chosen));
+  expect("captions are reached by Tab", await tabTo(page, ".cue .time"));
+  const firstCue = await page.evaluate(() => document.activeElement.dataset.at);
+  await page.keyboard.press("ArrowDown");
+  await page.keyboard.press("ArrowDown");
+  expect("arrow keys lead on", await page.evaluate((first) => document.activeElement.matches(".time") && document.activeElement.dataset.at !== first, firstCue));
+  await page.keyboard.press("Tab");
+  await page.keyboard.press("Tab");
+  expect("and Tab leads out", await page.evaluate(() => document.activeElement.closest("#loose") !== null));
   // The letters can be turned off.
   await page.click("#show-keys");
   await page.uncheck("#keys");
@@ -257,6 +287,31 @@ async function byKeyboard() {
   expect("approval is reached by Tab", await tabTo(page, '[data-at="approve"]'));
   await page.keyboard.press("Enter");
   expect("approved by keyboard", (await count(review, 3)) && review.edits()[2].value === true);
+  // Publishing waits for what is unsafe; answered with a reason, it goes.
+  expect("publishing is reached by Tab", await tabTo(page, '[data-at="publish"]'));
+  await page.keyboard.press("Enter");
+  expect("what is unsafe holds it", await until(async () => /unsafe as heard/.test(await page.textContent("#trouble"))));
+  await shot(page, "held");
+  await page.keyboard.press("Escape");
+  expect("and leads to it", (await page.evaluate(() => document.activeElement.id)) === "loose-title" && /Stop/.test(await page.textContent("#loose .level")));
+  expect("Escape closes what was told", await until(async () => !(await page.locator("#trouble").isVisible())));
+  for (let i = 0; i < 3 && /Stop/.test(await page.textContent("#loose .level")); i++) {
+    const n = review.edits().length;
+    await tabTo(page, "#reason");
+    await page.keyboard.type("I boiled it, off camera");
+    await tabTo(page, '[data-at="loose-It stays as it is"]');
+    await page.keyboard.press("Enter");
+    expect("answered by keyboard", await count(review, n + 1));
+  }
+  await tabTo(page, '[data-at="publish"]');
+  await page.keyboard.press("Enter");
+  expect("published by keyboard", await until(async () => /Published in/.test(await page.textContent("#published"))), await page.textContent("#trouble"));
+  expect("the folder is there", fs.readdirSync(review.file.replace(/\.[^.]*$/, "-published")).some((f) => /\.html$/.test(f)));
+  await axe(page, "published");
+  await shot(page, "published");
+  await page.click("#changes");
+  await page.evaluate(() => scrollTo(0, 0));
+  await shot(page, "all-changes");
   await page.context().close();
   await review.stop();
 }
@@ -315,6 +370,32 @@ async function twoTabs() {
   await review.stop();
 }
 
+// ---- a recording in which no dish was heard, and then one
+
+async function noDish() {
+  const review = await start("[0:00] Good evening, everybody.\n[0:05] It rained all day here.\n[0:10] The cat sat on the wall.\n[0:15] See you next week.\n");
+  for (const width of [360, 1280]) {
+    const page = await open(review, { viewport: { width, height: 740 } });
+    expect("it says so", /No dish was heard/.test(await page.textContent("#strip")));
+    await fits(page, `no dish, ${width}`);
+    await axe(page, `no dish, ${width}`);
+    await shot(page, `no-dish-${width}`);
+    if (width === 1280) {
+      await page.click('[data-at="dish-add"]');
+      await page.waitForSelector("#sheet form");
+      expect("its title is asked for", await page.evaluate(() => document.activeElement.name) === "title");
+      await page.keyboard.press("Control+A");
+      await page.keyboard.type("Rain soup");
+      await page.keyboard.press("Enter");
+      expect("a dish is made where none was heard", (await count(review, 2)) && (await until(async () => /Rain soup/.test(await page.textContent(".title")))));
+      await axe(page, "a dish without lines");
+      await shot(page, "new-dish");
+    }
+    await page.context().close();
+  }
+  await review.stop();
+}
+
 const CODE = ["<script>alert(1)</script>", "<img src=x onerror=alert(1)>", "\"><svg onload=alert(1)>", "javascript:alert(1)", "{{7*7}}", "</title><b>x", "'; alert(1); '", "<iframe src=//evil.test>"];
 
 async function textIsNoCode() {
@@ -358,7 +439,7 @@ async function farCaptions() {
   await review.stop();
 }
 
-for (const part of [byMouse, byKeyboard, looks, twoTabs, farCaptions, textIsNoCode]) {
+for (const part of [byMouse, byKeyboard, looks, twoTabs, noDish, farCaptions, textIsNoCode]) {
   try {
     await part();
   } catch (error) {

@@ -96,16 +96,17 @@ function heardWords([first, last]) {
   return text.replace(/\s+/g, " ").trim();
 }
 
-// Says in the form what is unclear in it.
+// Says beside the field what is unclear in it; else before the buttons.
 function point(form, error) {
-  const place = form.querySelector(".wrong");
-  place.hidden = !error;
-  place.textContent = error ? `${error.message}.` : "";
+  form.querySelector(".wrong")?.remove();
   for (const e of form.elements) e.removeAttribute("aria-invalid");
-  const field = error && form.elements[error.field];
-  if (!field) return;
-  field.setAttribute("aria-invalid", "true");
-  field.focus();
+  if (!error) return;
+  const field = form.elements[error.field];
+  const said = h("small", { class: "wrong", role: "alert" }, `${error.message}.`);
+  if (field) field.after(said);
+  else form.querySelector("button.main").parentElement.before(said);
+  field?.setAttribute("aria-invalid", "true");
+  field?.focus();
 }
 
 // Reads the form; says what is unclear; sends what differs. True when all of it is on the disk.
@@ -130,7 +131,6 @@ async function save(form, edits) {
 function form(label, edits, ...children) {
   const made = h("form", { class: "form", "aria-label": label, onsubmit: (e) => { e.preventDefault(); made.save(); } },
     children);
-  made.querySelector("button.main").parentElement.before(h("p", { class: "wrong", role: "alert", hidden: true }));
   made.save = () => (made.reportValidity() ? save(made, edits) : false);
   return made;
 }

@@ -10,6 +10,8 @@ let current = -1; // the cue whose buttons Tab reaches; arrow keys lead to the o
 let words = []; // one span a word, of the cues that were in sight
 let now = -1; // the word being said
 let mending = null; // {first, last} while words are being corrected
+let until = Infinity; // what is played ends there: a passage, not the rest of the evening
+const TAIL_SECONDS = 1.5;
 const LEAD_SECONDS = 0.4; // a little before the word, so that its first sound is heard
 
 export function begin(media, pictures) {
@@ -21,6 +23,7 @@ export function begin(media, pictures) {
   player = h(pictures ? "video" : "audio", { controls: true, preload: "metadata", src: media, "aria-label": "The recording" });
   player.addEventListener("timeupdate", follow);
   player.addEventListener("seeked", follow);
+  player.addEventListener("pause", () => (until = Infinity)); // pressed again, it goes on
   player.addEventListener("error", () => trouble("The browser cannot play this file; the captions follow instead."));
   place.replaceChildren(player);
 }
@@ -47,6 +50,7 @@ function bring(element) {
 
 function follow() {
   if (!state.words || !player) return;
+  if (player.currentTime > until && !player.paused) player.pause();
   mark(lastUpTo(state.words.times, player.currentTime + 0.05), !player.paused);
 }
 
@@ -58,7 +62,7 @@ export function showAt(word) {
 
 export const time = () => (player ? player.currentTime : now >= 0 ? state.words.times[now] : 0);
 
-// Plays from a second on; without a recording its words are shown.
+// Plays from a second on, with `span` these words only; without a recording its words are shown.
 export function play(seconds, span = null) {
   const word = span ? span[0] : lastUpTo(state.words.times, seconds + 0.01);
   byId("captions").querySelectorAll(".spoken").forEach((e) => e.classList.remove("spoken"));
@@ -66,6 +70,7 @@ export function play(seconds, span = null) {
   bring(spanOf(word));
   mark(word, false);
   if (!player) return;
+  until = span ? (state.words.times[span[1] + 1] ?? Infinity) + TAIL_SECONDS : Infinity;
   player.currentTime = Math.max(0, seconds - LEAD_SECONDS);
   player.play().catch(() => {});
 }

@@ -4,6 +4,7 @@ import { byId, clock, h, number, redraw } from "./parts.js";
 import { change, choose, currentDish, show, state, trouble } from "./main.js";
 import * as forms from "./forms.js";
 import * as heard from "./heard.js";
+import * as loose from "./loose.js";
 import * as strip from "./strip.js";
 import * as talk from "./talk.js";
 
@@ -225,6 +226,7 @@ async function publish() {
     trouble("");
   } catch (error) {
     state.published = null;
+    if (error.status === 409) await loose.goToStop();
     trouble(`Not published: ${error.message}.`);
   }
   byId("published").textContent = state.published ?? "";

@@ -266,7 +266,7 @@ function openForm(row, first, chosen) {
     h("label", {}, "They were said as ", h("input", { name: "reading", autocomplete: "off", required: true, value: bare(words[chosen].textContent) })),
     h("div", { class: "row" }, h("button", { class: "main" }, "Correct here"),
       h("button", { type: "button", onclick: (e) => send(e, true) }, "Correct everywhere"),
-      h("button", { type: "button", onclick: closeForm }, "Leave it")));
+      h("button", { type: "button", onclick: closeForm }, "Leave it as it was")));
   form.addEventListener("click", (e) => e.target.dataset.n && press(Number(e.target.dataset.n), form));
   form.addEventListener("keydown", (e) => e.key === "Escape" && closeForm());
   row.append(form);

@@ -54,12 +54,12 @@ export function reopen(what, old) {
 
 const isOpen = (what, id) => state.open?.what === what && state.open.id === id;
 
-// Closes the form; `settle` draws the page and puts the focus back on what was open.
+// Closes the form; `settle` draws the page, where a change has not done so, and puts the focus back on what was open.
 export function close(settle = true) {
   if (state.open) state.last = state.open;
   state.open = null;
   if (!settle) return;
-  draw();
+  if (byId("sheet").dataset.open) draw();
   const back = state.last && byId("sheet").querySelector(`[data-at="${CSS.escape(`${state.last.what}-${state.last.id}`)}"]`);
   (back ?? byId("sheet")).focus({ preventScroll: true });
 }

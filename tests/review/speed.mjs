@@ -92,7 +92,7 @@ const asked = await page.evaluate(async (media) => {
 }, media);
 const dishes = await page.evaluate(() => document.querySelectorAll("#strip .tabs li").length);
 const heap = await page.evaluate(() => performance.memory?.usedJSHeapSize / 1048576);
-console.log(JSON.stringify({ dishes, listening, usable, opened, median: times[times.length >> 1], worst: times.at(-1), answered: answered[answered.length >> 1], cost, word: worded[1], played, asked,
+console.log(JSON.stringify({ dishes, listening, usable, opened, least: times[0], median: times[times.length >> 1], worst: times.at(-1), answered: answered[answered.length >> 1], cost, word: worded[1], played, asked,
   memory: memory(child.pid), heap }));
 child.kill("SIGINT");
 await browser.close();

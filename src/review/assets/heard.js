@@ -38,14 +38,17 @@ function mark(word, scroll) {
   if (scroll && !mending) bring(spanOf(now)); // what is being corrected stays in sight
 }
 
-// Scrolls the captions and nothing else.
-function bring(element) {
-  if (!element) return;
-  const box = byId("captions");
-  const cue = element.closest(".cue") ?? element;
-  const top = cue.offsetTop; // within the box, since that is positioned
-  if (top < box.scrollTop || top + cue.offsetHeight > box.scrollTop + box.clientHeight)
-    box.scrollTop = Math.max(0, top - box.clientHeight / 3);
+// Scrolls the captions and nothing else, as far as they are in the window. Rows that were never seen are of a guessed height, so it looks
+// again once they are drawn.
+function bring(element, looks = 3) {
+  if (!element?.isConnected || !looks) return;
+  const cue = (element.closest(".cue") ?? element).getBoundingClientRect();
+  const box = byId("captions").getBoundingClientRect();
+  const seen = box.bottom > 80 && box.top < innerHeight - 80;
+  const [top, bottom] = seen ? [Math.max(box.top, 0), Math.min(box.bottom, innerHeight)] : [box.top, box.bottom];
+  if (cue.top >= top && cue.bottom <= bottom) return;
+  byId("captions").scrollTop += cue.top - top - (bottom - top) / 3;
+  requestAnimationFrame(() => bring(element, looks - 1));
 }
 
 function follow() {

@@ -93,9 +93,15 @@ function handleOf(dish, edge) {
 
 const ends = (count) => (count ? `${count} loose ${count === 1 ? "end" : "ends"}` : "no loose ends");
 
+async function pick(dish) {
+  if (!(await recipe.leave())) return;
+  choose(dish.id);
+  heard.play(dish.start);
+}
+
 function block(dish, span, number) {
   const chosen = dish.id === currentDish()?.id;
-  const piece = h("div", { class: `piece${chosen ? " chosen" : ""}${dish.approved ? " approved" : ""}`, "aria-hidden": "true", onclick: () => choose(dish.id) }, String(number));
+  const piece = h("div", { class: `piece${chosen ? " chosen" : ""}${dish.approved ? " approved" : ""}`, "aria-hidden": "true", title: `${number}. ${dish.title}`, onclick: () => pick(dish) }, h("span", {}, String(number)));
   piece.style.left = percent(span.start);
   piece.style.width = percent(span.end - span.start);
   return piece;
@@ -105,7 +111,7 @@ function tab(dish, i, open) {
   const chosen = dish.id === currentDish()?.id;
   return h("li", {}, h("button", {
     type: "button", "data-at": `dish-${dish.id}`, class: "tab", "aria-current": chosen ? "true" : null,
-    onclick: async () => { if (await recipe.leave()) { choose(dish.id); heard.play(dish.start); } },
+    onclick: () => pick(dish),
   }, h("b", {}, `${i + 1}. ${dish.title}`), h("small", {}, `${clock(dish.start)} to ${clock(dish.end)}, ${dish.approved ? "approved ✓" : ends(open)}`)));
 }
 
@@ -143,7 +149,7 @@ function begin() {
 }
 
 function drawLine(dishes, dish) {
-  const looks = JSON.stringify([state.page.length, state.words.sentences.length, dish?.id, dish?.title, dishes.map((d) => [d.id, d.spans, d.approved])]);
+  const looks = JSON.stringify([state.page.length, state.words.sentences.length, dish?.id, dish?.title, dishes.map((d) => [d.id, d.title, d.spans, d.approved])]);
   if (looks === shown.line) return;
   shown.line = looks;
   const line = h("div", { class: "line" }, dishes.map((d, i) => d.spans.map((s) => block(d, s, i + 1))),

@@ -364,6 +364,23 @@ static const struct step *finding_step(const struct recording *r, const struct f
     return NULL;
 }
 
+/* What the words were read as, where that is not what was captioned: one reading, or two as likely.
+ */
+static void put_readings(struct page *g, struct span words)
+{
+    const struct word *w = NULL;
+    for (size_t i = words.first; i <= words.last && i < g->r->words.count && !w; i++)
+        if (g->r->words.at[i].heard_as)
+            w = &g->r->words.at[i];
+    json_key(&g->j, "read_as");
+    json_open(&g->j, '[');
+    if (w)
+        json_put_text(&g->j, entry_words(w->heard_as));
+    if (w && w->heard_or)
+        json_put_text(&g->j, entry_words(w->heard_or));
+    json_close(&g->j, ']');
+}
+
 static void put_finding(struct page *g, const struct finding *f)
 {
     const struct ingredient *line = finding_line(g->r, f);
@@ -379,6 +396,7 @@ static void put_finding(struct page *g, const struct finding *f)
         put_id(g, "step", ID_STEP, step->id);
     put_seconds(g, "at", f->at);
     put_words(g, f->words);
+    put_readings(g, f->words);
     put_text(g, "about", f->about);
     put_text(g, "said", f->said);
     put_text(g, "why", f->why);

@@ -413,6 +413,28 @@ async function textIsNoCode() {
   await review.stop();
 }
 
+// ---- a misheard word is mended in its caption, where the reading stands ready
+
+async function misheard() {
+  const review = await start("[0:00] Today we're making a tomato soup. Heat two tablespoons of oil in a pot.\n[0:08] Add a teaspoon of come in seeds and one chopped onion.\n[0:15] Add three cups of tomatoes and simmer for twenty minutes. That's our tomato soup.\n");
+  const page = await open(review);
+  for (let i = 0; i < 9 && !/was read as/.test(await page.textContent("#loose")); i++) {
+    await page.keyboard.press("n");
+    await page.waitForTimeout(100);
+  }
+  await page.keyboard.press("m");
+  await page.waitForSelector("#mend-words");
+  expect("its words are chosen", (await page.locator('.pick[aria-pressed="true"]').allTextContents()).join(" ") === "come in seeds");
+  expect("and the reading stands there", /cumin/.test(await page.inputValue('#mend-words [name="reading"]')));
+  await axe(page, "a misheard word");
+  await page.keyboard.press("Enter");
+  expect("Enter corrects it", (await count(review, 1)) && review.edits()[0].kind === "word");
+  await page.waitForSelector(".w.corrected");
+  expect("and the loose end is gone", !/was read as/.test(await page.textContent("#loose")));
+  await page.context().close();
+  await review.stop();
+}
+
 // ---- captions far down are text, and become words with buttons as they come near
 
 async function farCaptions() {
@@ -439,7 +461,7 @@ async function farCaptions() {
   await review.stop();
 }
 
-for (const part of [byMouse, byKeyboard, looks, twoTabs, noDish, farCaptions, textIsNoCode]) {
+for (const part of [byMouse, byKeyboard, looks, twoTabs, noDish, misheard, farCaptions, textIsNoCode]) {
   try {
     await part();
   } catch (error) {

@@ -255,18 +255,26 @@ async function send(event, everywhere) {
   return rows[cue].querySelector(".mend-words").focus();
 }
 
-function openForm(row, first, chosen) {
+// Words that may be misheard, with what they were read as.
+export function correct([first, last], readings) {
+  play(state.words.times[first], [first, last]);
+  const row = rows[lastUpTo(state.words.cues, first, (cue) => cue[2])];
+  openForm(row, Number(row.dataset.first), first, last, readings);
+}
+
+function openForm(row, first, chosen, last = chosen, readings = []) {
   closeForm();
-  mending = { first: chosen, last: chosen };
+  mending = { first: chosen, last: Math.min(last, first + Number(row.dataset.count) - 1) };
   const picks = Array.from({ length: Number(row.dataset.count) }, (_, i) => {
     const n = first + i;
-    const button = h("button", { type: "button", class: "pick", "aria-pressed": String(n === chosen) }, bare(words[n].textContent) || "…");
+    const button = h("button", { type: "button", class: "pick", "aria-pressed": String(n >= chosen && n <= mending.last) }, bare(words[n].textContent) || "…");
     button.dataset.n = n;
     return button;
   });
   const form = h("form", { id: "mend-words", class: "form", onsubmit: (e) => send(e, false) },
     h("fieldset", {}, h("legend", {}, "Which words are wrong? Press the first, then the last."), picks),
-    h("label", {}, "They were said as ", h("input", { name: "reading", autocomplete: "off", required: true, value: bare(words[chosen].textContent) })),
+    h("label", {}, "They were said as ", h("input", { name: "reading", autocomplete: "off", required: true, value: readings.length === 1 ? readings[0] : chosenText() })),
+    readings.length > 1 && h("div", { class: "row" }, "It was ", readings.map((text) => h("button", { type: "button", onclick: () => (form.elements.reading.value = text) }, text))),
     h("div", { class: "row" }, h("button", { class: "main" }, "Correct here"),
       h("button", { type: "button", onclick: (e) => send(e, true) }, "Correct everywhere"),
       h("button", { type: "button", onclick: closeForm }, "Leave it as it was")));
@@ -274,5 +282,5 @@ function openForm(row, first, chosen) {
   form.addEventListener("keydown", (e) => e.key === "Escape" && closeForm());
   row.append(form);
   form.scrollIntoView({ block: "nearest" });
-  (form.querySelector('[aria-pressed="true"]') ?? form.elements.reading).focus();
+  (readings.length === 1 ? form.elements.reading : form.querySelector('[aria-pressed="true"]') ?? form.elements.reading).focus();
 }

@@ -52,6 +52,11 @@ export async function mend() {
   if (!f || !(await recipe.leave())) return;
   state.finding = f.i;
   if (f.dish) state.dish = f.dish;
+  if (f.kind === "misheard" && f.words) {
+    show();
+    heard.correct(f.words, f.read_as);
+    return;
+  }
   heard.play(f.at, f.words);
   if (f.kind === "no-yield") recipe.openAt("yield", f.dish);
   else if (f.line && f.kind !== "no-time" && f.kind !== "no-temperature") recipe.openAt("line", f.line);

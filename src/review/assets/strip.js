@@ -101,7 +101,7 @@ async function pick(dish) {
 
 function block(dish, span, number) {
   const chosen = dish.id === currentDish()?.id;
-  const piece = h("div", { class: `piece${chosen ? " chosen" : ""}${dish.approved ? " approved" : ""}`, "aria-hidden": "true", title: `${number}. ${dish.title}`, onclick: () => pick(dish) }, h("span", {}, String(number)));
+  const piece = h("div", { class: `piece${chosen ? " chosen" : ""}${dish.approved ? " approved" : ""}`, "aria-hidden": "true", title: `${number}. ${dish.title}`, onclick: () => pick(dish) }, h("span", { class: number > 9 ? "wide" : null }, String(number)));
   piece.style.left = percent(span.start);
   piece.style.width = percent(span.end - span.start);
   return piece;

@@ -195,8 +195,8 @@ DISHTAKE_API size_t dishtake_findings(const struct dishtake *d, enum dishtake_le
 /* ---- the cook's edits (docs/review.md) */
 
 /* The edits file that was read, with one more edit, `*length` bytes: for saving, and for the next
- * dishtake_read. `asked` is JSON as docs/review.md describes it. Valid and NULL as with
- * dishtake_write. */
+ * dishtake_read or dishtake_read_edits. `asked` is JSON as docs/review.md describes it. Valid and
+ * NULL as with dishtake_write. */
 DISHTAKE_API const char *dishtake_edit(struct dishtake *d, const char *asked, size_t asked_length,
                                        size_t *length);
 /* How many edits there are; and why edit `n`, from 1, has no place in this recording: NULL where it

@@ -167,7 +167,6 @@ static void forget_recording(struct dishtake *d)
     d->kept.count = 0;
     arena_reset(&d->arena);
     problems_release(&d->problems);
-    buffer_clear(&d->out);
     forget_edits(d);
     d->recording = (struct recording){.arena = &d->arena};
 }
@@ -203,12 +202,13 @@ static enum dishtake_result no_such_kitchen(struct dishtake *d, const char *name
 
 static const struct edits NO_EDITS;
 
-/* The edits live outside the arena, since they own JSON. False when there are some that cannot be
- * used. */
+/* The edits live outside the arena, since they own JSON. The bytes may be those that dishtake_edit
+ * gave, which end here. False when there are some that cannot be used. */
 static bool read_edits(struct dishtake *d, const char *bytes, size_t length, const char *name)
 {
     if (bytes)
         d->edits = edits_read((struct text){bytes, length}, name, &d->edits_problems);
+    buffer_clear(&d->out);
     d->means.edits = d->edits || !d->keeps ? d->edits : &NO_EDITS;
     return d->edits || !bytes;
 }
@@ -275,7 +275,6 @@ enum dishtake_result dishtake_read_edits(struct dishtake *d, const char *edits, 
     d->edits = NULL;
     d->read = false;
     forget_edits(d);
-    buffer_clear(&d->out);
     bool usable = read_edits(d, edits, length, d->edits_name);
     enum edit_stage from =
         usable ? edits_differ(before ? before : &NO_EDITS, d->means.edits) : EDITS_WORDS;
@@ -444,6 +443,7 @@ const char *dishtake_measure(struct dishtake *d, const char *amount, const char 
         return NULL;
     forget_recording(d);
     arena_reset(&d->scratch);
+    buffer_clear(&d->out);
     if (kitchen) {
         profile = profile_find(&d->grammar->kitchen->units, text_from(kitchen));
         if (!profile) {

@@ -35,7 +35,7 @@ PARALLEL = $(if $(findstring jobserver,$(MAKEFLAGS)),,-j$(shell nproc))
 # The core is pure: bytes in, recipes out. The program's own folders may touch the machine.
 CORE_DIRS = base model pack kitchen read words tag match split build check edits write
 TOOLS = src/pack/embed.c src/pack/precompile.c
-CORE = $(filter-out $(TOOLS),$(wildcard $(CORE_DIRS:%=src/%/*.c))) $(wildcard src/dishtake.c)
+CORE = $(filter-out $(TOOLS),$(wildcard $(CORE_DIRS:%=src/%/*.c))) src/pipeline.c src/dishtake.c
 CLI = $(filter-out src/cli/manual.c,$(wildcard src/disk/*.c src/review/*.c src/cli/*.c))
 GRAMMARS = $(shell find grammars -type f | LC_ALL=C sort)
 ASSETS = $(sort $(wildcard src/review/assets/*))
@@ -163,8 +163,8 @@ faults: $(B)/faults $(B)/dishtake ## every single allocation fails in turn, whic
 	@FAULTS_EVERY=1 B=$(B) tests/faults/check_faults
 
 # Long walks of edits want speed more than sanitizers, which `make test` has.
-$(B)/walks: tests/edits/test_edits.c $(B)/libdishtake.a
-	$(call say,CC) $(COMPILE) -Itests $(LDFLAGS) -o $@ $(filter %.c %.a,$^) $(LDLIBS) -lcmocka
+$(B)/walks: tests/edits/test_edits.c $(patsubst src/%.c,$(B)/%.o,$(wildcard src/disk/*.c)) $(B)/libdishtake.a
+	$(call say,CC) $(COMPILE) -Itests $(LDFLAGS) -o $@ $(filter %.c %.o %.a,$^) $(LDLIBS) -lcmocka
 
 WALKS ?= 10000
 walks: $(B)/walks ## WALKS=10000 random walks of edits, undone to the first bytes and redone

@@ -74,6 +74,8 @@ struct dishtake_read_options {
                                line: findings tell where the voice differs; NULL: there is none */
     size_t list_length;
     const char *list_name; /* for messages; must stay valid as long as `name` */
+    bool keep; /* it will be read with other edits (dishtake_read_edits), which takes more memory;
+                  `list` must stay valid like `bytes` */
 };
 
 struct dishtake_write_options {
@@ -128,6 +130,12 @@ DISHTAKE_API bool dishtake_ready(const struct dishtake *d);
 DISHTAKE_API enum dishtake_result dishtake_read(struct dishtake *d, const char *bytes,
                                                 size_t length, const char *name,
                                                 const struct dishtake_read_options *options);
+
+/* The recording of the last dishtake_read, which asked to `keep`, with another edits file (NULL:
+ * none) in place of the one before: the same as reading all of it, but only what the difference
+ * changes is done anew. DISHTAKE_NOT_READY where nothing was kept. */
+DISHTAKE_API enum dishtake_result dishtake_read_edits(struct dishtake *d, const char *edits,
+                                                      size_t length);
 
 /* The recording in one of the formats, as `*length` bytes with a NUL after them. Valid until the
  * next call of dishtake_write, dishtake_read or dishtake_free. NULL, with a message, when there is
@@ -187,8 +195,8 @@ DISHTAKE_API size_t dishtake_findings(const struct dishtake *d, enum dishtake_le
 /* ---- the cook's edits (docs/review.md) */
 
 /* The edits file that was read, with one more edit, `*length` bytes: for saving, and for the next
- * dishtake_read. `asked` is JSON as docs/review.md describes it. Valid and NULL as with
- * dishtake_write. */
+ * dishtake_read or dishtake_read_edits. `asked` is JSON as docs/review.md describes it. Valid and
+ * NULL as with dishtake_write. */
 DISHTAKE_API const char *dishtake_edit(struct dishtake *d, const char *asked, size_t asked_length,
                                        size_t *length);
 /* How many edits there are; and why edit `n`, from 1, has no place in this recording: NULL where it

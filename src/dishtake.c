@@ -1,27 +1,12 @@
-/* dishtake.c: the pipeline, a line a stage; the only file that knows all of them. And the handle
- * around it.
+/* dishtake.c: the handle around the pipeline: a grammar, and one recording at a time.
  * SPDX-License-Identifier: MIT */
 #include "dishtake.h"
 
 #include <stdlib.h>
 #include <string.h>
 
-#include "build/build.h"
-#include "build/untitled.h"
-#include "check/check.h"
-#include "check/list.h"
-#include "edits/edits.h"
-#include "kitchen/add.h"
-#include "kitchen/allergen.h"
 #include "kitchen/calculate.h"
-#include "kitchen/caution.h"
-#include "kitchen/time.h"
-#include "match/matcher.h"
-#include "read/read.h"
-#include "split/split.h"
-#include "tag/misheard.h"
-#include "tag/tag.h"
-#include "words/words.h"
+#include "pipeline.h"
 #include "write/html.h"
 #include "write/publish.h"
 #include "write/shopping.h"
@@ -44,73 +29,17 @@ struct dishtake {
     struct ear *ear;
     struct arena arena, scratch; /* of the recording; of one output */
     struct recording recording;
-    struct edits *edits;      /* of this recording; owned; NULL without any */
-    struct problems problems; /* of this recording */
+    struct edits *edits;            /* of this recording; owned; NULL without any */
+    struct problems edits_problems; /* of their file */
+    struct problems problems;       /* of this recording */
+    struct means means;             /* that it was read with */
+    struct kept kept;               /* where it is to be read with other edits */
+    bool keeps;
+    const char *edits_name; /* borrowed */
     struct buffer out;
     bool began; /* a recording was asked for: messages are of it, no longer of the grammar */
     bool read;  /* recording is whole */
-    const struct profile *profile; /* that it was read with; NULL: none */
 };
-
-/* What a recording is read with. */
-struct means {
-    const struct pack *k;
-    const struct kitchen *kitchen;
-    const struct profile *profile; /* whose cups and spoons; NULL: a unit is what its name says */
-    struct matcher *matcher;
-    struct ear *ear;
-    const struct edits *edits; /* the cook's; NULL: none */
-    struct text list;          /* the cook's ingredient list */
-    const char *list_name;     /* NULL: there is none */
-};
-
-static bool reckon_recipes(struct recording *r, const struct means *m)
-{
-    for (size_t i = 0; i < r->dishes.count; i++) {
-        struct dish *d = &r->dishes.at[i];
-        for (size_t n = 0; n < d->ingredients.count; n++) {
-            struct ingredient *in = &d->ingredients.at[n];
-            in->weight = weigh(m->kitchen, r->arena, m->profile, in, NULL);
-        }
-        add_dish(m->kitchen, r->arena, m->profile, d);
-        time_dish(m->kitchen, r->arena, d, 0);
-        find_allergens(m->kitchen, r->arena, d, NULL);
-        find_cautions(m->kitchen, r->arena, d);
-    }
-    return true;
-}
-
-/* The list is read once the dishes are known, since its headings name them. */
-static bool check_with_list(struct recording *r, const struct means *m, struct problems *p)
-{
-    struct ingredient_list list;
-    if (!m->list_name)
-        return check_recipes(r, m->k, NULL, p);
-    return list_read(&list, m->list, m->list_name, r, m->k, m->matcher, p)
-           && check_recipes(r, m->k, &list, p);
-}
-
-/* The cook's edits enter where what they correct has been found, and before anything is made of it.
- */
-static bool recording_extract(struct recording *r, struct text bytes, const struct means *m,
-                              struct problems *p)
-{
-    const struct pack *k = m->k;
-    return read_cues(r, bytes, p)                      /* bytes -> timed cues */
-           && number_words(r, k, p)                    /* cues -> numbered words, sentences */
-           && edit_words(r, m->edits, k, p)            /* the cook's corrections of words */
-           && tag_words(r, k, p)                       /* words -> one tag each */
-           && hear_words(r, m->ear, p)                 /* misheard words -> what was meant */
-           && match_rules(r, k, m->matcher, p)         /* tag string -> amounts, foods, actions */
-           && split_dishes(r, k, p)                    /* sentences -> dishes */
-           && edit_borders(r, m->edits, k, p)          /* of which words are whose */
-           && build_recipes(r, k, p)                   /* matches -> ingredients, steps */
-           && title_recipes(r, m->kitchen, m->profile) /* titles of what nobody named */
-           && edit_values(r, m->edits, k, p)           /* the cook's corrections of values */
-           && reckon_recipes(r, m)              /* recipes -> weights, sums, times, cautions */
-           && check_with_list(r, m, p)          /* recipes -> findings */
-           && edit_findings(r, m->edits, k, p); /* the cook's answers */
-}
 
 /* The Makefile's VERSION, a bare word on the compiler's command line, as a string. */
 #define QUOTED(word) QUOTED_AS_IT_IS(word)
@@ -203,6 +132,13 @@ struct dishtake *dishtake_again(const struct dishtake *d)
     return handle_make(d->grammar, false);
 }
 
+static void forget_edits(struct dishtake *d)
+{
+    edits_free(d->edits);
+    d->edits = NULL;
+    problems_release(&d->edits_problems);
+}
+
 void dishtake_free(struct dishtake *d)
 {
     if (!d)
@@ -213,7 +149,7 @@ void dishtake_free(struct dishtake *d)
     ear_free(d->ear);
     arena_release(&d->arena);
     arena_release(&d->scratch);
-    edits_free(d->edits);
+    forget_edits(d);
     problems_release(&d->problems);
     buffer_release(&d->out);
     free(d);
@@ -227,22 +163,28 @@ bool dishtake_ready(const struct dishtake *d)
 static void forget_recording(struct dishtake *d)
 {
     d->began = true;
-    d->read = false;
+    d->read = d->keeps = false;
+    d->kept.count = 0;
     arena_reset(&d->arena);
     problems_release(&d->problems);
-    buffer_clear(&d->out);
-    edits_free(d->edits);
-    d->edits = NULL;
+    forget_edits(d);
     d->recording = (struct recording){.arena = &d->arena};
 }
 
-/* A function of its own, so that no local variable changes between setjmp and the jump. */
-static enum dishtake_result extract(struct dishtake *d, struct text bytes, const struct means *m)
+/* Functions of their own, so that no local variable changes between setjmp and the jump. */
+static enum dishtake_result extract(struct dishtake *d)
 {
     if (!arena_open(&d->arena))
         return DISHTAKE_NO_MEMORY;
-    d->recording.bytes = bytes;
-    d->read = recording_extract(&d->recording, bytes, m, &d->problems);
+    d->read = recording_extract(&d->recording, &d->means, d->keeps ? &d->kept : NULL, &d->problems);
+    return d->read ? DISHTAKE_DONE : DISHTAKE_UNREADABLE;
+}
+
+static enum dishtake_result extract_again(struct dishtake *d, enum edit_stage from)
+{
+    if (!arena_open(&d->arena))
+        return DISHTAKE_NO_MEMORY;
+    d->read = recording_again(&d->recording, from, &d->means, &d->kept, &d->problems);
     return d->read ? DISHTAKE_DONE : DISHTAKE_UNREADABLE;
 }
 
@@ -258,14 +200,28 @@ static enum dishtake_result no_such_kitchen(struct dishtake *d, const char *name
     return DISHTAKE_NO_SUCH_KITCHEN;
 }
 
-/* The edits live outside the arena, since they own JSON. False when there are some that cannot be
- * used. */
-static bool read_edits(struct dishtake *d, const struct dishtake_read_options *o)
+static const struct edits NO_EDITS;
+
+/* The edits live outside the arena, since they own JSON. The bytes may be those that dishtake_edit
+ * gave, which end here. False when there are some that cannot be used. */
+static bool read_edits(struct dishtake *d, const char *bytes, size_t length, const char *name)
 {
-    if (!o->edits)
-        return true;
-    d->edits = edits_read((struct text){o->edits, o->edits_length}, o->edits_name, &d->problems);
-    return d->edits != NULL;
+    if (bytes)
+        d->edits = edits_read((struct text){bytes, length}, name, &d->edits_problems);
+    buffer_clear(&d->out);
+    d->means.edits = d->edits || !d->keeps ? d->edits : &NO_EDITS;
+    return d->edits || !bytes;
+}
+
+/* What becomes of a run; where it came to no end nothing is kept. */
+static enum dishtake_result finish(struct dishtake *d, enum dishtake_result result)
+{
+    if (result != DISHTAKE_DONE)
+        d->kept.count = 0;
+    if (result == DISHTAKE_NO_MEMORY)
+        problem(&d->problems, (struct place){.file = d->recording.file},
+                "too large: reading it needs more than %zu MB of memory", d->arena.ceiling >> 20);
+    return result;
 }
 
 enum dishtake_result dishtake_read(struct dishtake *d, const char *bytes, size_t length,
@@ -275,32 +231,59 @@ enum dishtake_result dishtake_read(struct dishtake *d, const char *bytes, size_t
     const struct dishtake_read_options *o = options ? options : &USUAL;
     if (!dishtake_ready(d))
         return DISHTAKE_NOT_READY;
-    struct means m = {.k = d->grammar->pack,
-                      .kitchen = d->grammar->kitchen,
-                      .matcher = d->matcher,
-                      .ear = d->ear};
     forget_recording(d);
+    d->means = (struct means){.k = d->grammar->pack,
+                              .kitchen = d->grammar->kitchen,
+                              .matcher = d->matcher,
+                              .ear = d->ear};
     if (o->kitchen) {
-        m.profile = profile_find(&m.kitchen->units, text_from(o->kitchen));
-        if (!m.profile)
+        d->means.profile = profile_find(&d->means.kitchen->units, text_from(o->kitchen));
+        if (!d->means.profile)
             return no_such_kitchen(d, o->kitchen);
     }
-    if (!read_edits(d, o))
-        return DISHTAKE_BAD_EDITS;
-    m.edits = d->edits;
-    if (o->list) {
-        m.list = (struct text){o->list, o->list_length};
-        m.list_name = o->list_name ? o->list_name : "list";
-    }
-    d->profile = m.profile;
+    d->keeps = o->keep;
+    d->recording.bytes = (struct text){bytes, length};
     d->recording.file = name;
     d->recording.one_dish = o->one_dish;
     d->arena.ceiling = o->memory ? o->memory : MEMORY_BYTES_USUAL;
-    enum dishtake_result result = extract(d, (struct text){bytes, length}, &m);
-    if (result == DISHTAKE_NO_MEMORY)
-        problem(&d->problems, (struct place){.file = name},
-                "too large: reading it needs more than %zu MB of memory", d->arena.ceiling >> 20);
-    return result;
+    d->edits_name = o->edits_name;
+    if (o->list) {
+        d->means.list = (struct text){o->list, o->list_length};
+        d->means.list_name = o->list_name ? o->list_name : "list";
+    }
+    if (!read_edits(d, o->edits, o->edits_length, o->edits_name))
+        return DISHTAKE_BAD_EDITS;
+    return finish(d, extract(d));
+}
+
+/* From nothing, with what it was read with before. */
+static enum dishtake_result read_anew(struct dishtake *d)
+{
+    const struct recording asked = d->recording;
+    arena_reset(&d->arena);
+    problems_release(&d->problems);
+    d->recording = (struct recording){
+        .arena = &d->arena, .bytes = asked.bytes, .file = asked.file, .one_dish = asked.one_dish};
+    return finish(d, extract(d));
+}
+
+enum dishtake_result dishtake_read_edits(struct dishtake *d, const char *edits, size_t length)
+{
+    if (!d->keeps)
+        return DISHTAKE_NOT_READY;
+    struct edits *before = d->edits;
+    d->edits = NULL;
+    d->read = false;
+    forget_edits(d);
+    bool usable = read_edits(d, edits, length, d->edits_name);
+    enum edit_stage from =
+        usable ? edits_differ(before ? before : &NO_EDITS, d->means.edits) : EDITS_WORDS;
+    edits_free(before);
+    if (!usable) {
+        d->kept.count = 0; /* they are no longer known that it was made with */
+        return DISHTAKE_BAD_EDITS;
+    }
+    return recording_kept(&d->kept, from) ? finish(d, extract_again(d, from)) : read_anew(d);
 }
 
 /* A function of its own, so that no local variable changes between setjmp and the jump. */
@@ -382,8 +365,10 @@ static bool read_write_options(struct writing *w, const struct dishtake_write_op
 const char *dishtake_write(struct dishtake *d, const char *output, const char *as,
                            const struct dishtake_write_options *options, size_t *length)
 {
-    struct writing w = {
-        .kitchen = d->grammar->kitchen, .scratch = &d->scratch, .at = -1, .profile = d->profile};
+    struct writing w = {.kitchen = d->grammar->kitchen,
+                        .scratch = &d->scratch,
+                        .at = -1,
+                        .profile = d->means.profile};
     if (options && !read_write_options(&w, options, &d->problems))
         return NULL;
     if (!write_output(d, output, as, &w))
@@ -458,6 +443,7 @@ const char *dishtake_measure(struct dishtake *d, const char *amount, const char 
         return NULL;
     forget_recording(d);
     arena_reset(&d->scratch);
+    buffer_clear(&d->out);
     if (kitchen) {
         profile = profile_find(&d->grammar->kitchen->units, text_from(kitchen));
         if (!profile) {
@@ -544,7 +530,7 @@ static bool add_within_arena(struct dishtake_shopping *s, struct dishtake *d, st
 bool dishtake_shopping_add(struct dishtake_shopping *s, struct dishtake *d, size_t number,
                            const struct dishtake_write_options *options)
 {
-    struct writing w = {.kitchen = d->grammar->kitchen, .at = -1, .profile = d->profile};
+    struct writing w = {.kitchen = d->grammar->kitchen, .at = -1, .profile = d->means.profile};
     if (!d->read || (options && !read_write_options(&w, options, &d->problems)))
         return false;
     return add_within_arena(s, d, &w, number);
@@ -588,23 +574,27 @@ size_t dishtake_findings(const struct dishtake *d, enum dishtake_level level)
     return n;
 }
 
-static const struct problems *messages(const struct dishtake *d)
+static void tell(const struct problem *p, struct dishtake_message *out)
 {
-    return d->began ? &d->problems : &d->grammar->problems;
-}
-
-bool dishtake_message(const struct dishtake *d, size_t i, struct dishtake_message *out)
-{
-    const struct problems *list = messages(d);
-    if (i >= list->count)
-        return false;
-    const struct problem *p = &list->at[i];
     *out = (struct dishtake_message){p->at.file, p->message, p->at.line, p->at.column,
                                      p->level == PROBLEM_ERROR};
+}
+
+/* Those of the edits' file come first, since it is read first. */
+bool dishtake_message(const struct dishtake *d, size_t i, struct dishtake_message *out)
+{
+    const struct problems *of_edits = &d->edits_problems;
+    const struct problems *list = d->began ? &d->problems : &d->grammar->problems;
+    if (i < of_edits->count)
+        tell(&of_edits->at[i], out);
+    else if (i - of_edits->count < list->count)
+        tell(&list->at[i - of_edits->count], out);
+    else
+        return false;
     return true;
 }
 
 size_t dishtake_messages_dropped(const struct dishtake *d)
 {
-    return messages(d)->dropped;
+    return d->edits_problems.dropped + (d->began ? d->problems : d->grammar->problems).dropped;
 }

@@ -40,11 +40,16 @@ void arena_release(struct arena *a)
     a->used = 0;
 }
 
+struct arena_mark arena_mark(const struct arena *a)
+{
+    return (struct arena_mark){a->blocks, a->blocks ? a->blocks->used : 0, a->used};
+}
+
 /* Blocks of the usual size are kept; a big one is given back, so that one long recording does not
  * hold its memory for a whole batch. */
-void arena_reset(struct arena *a)
+void arena_rewind(struct arena *a, struct arena_mark mark)
 {
-    while (a->blocks) {
+    while (a->blocks != mark.block) {
         struct arena_block *block = a->blocks;
         a->blocks = block->next;
         if (block->size == BLOCK_BYTES) {
@@ -54,7 +59,16 @@ void arena_reset(struct arena *a)
             free(block);
         }
     }
-    a->used = 0;
+    if (mark.block) {
+        mark.block->used = mark.block_used;
+        mark.block->used_before = true;
+    }
+    a->used = mark.used;
+}
+
+void arena_reset(struct arena *a)
+{
+    arena_rewind(a, (struct arena_mark){NULL, 0, 0});
 }
 
 /* Zeroed, by the system where it can: then no page is touched before it is used. */
@@ -115,6 +129,11 @@ struct text arena_format(struct arena *a, const char *format, ...)
     vsnprintf(at, (size_t) length + 1, format, args);
     va_end(args);
     return (struct text){at, (size_t) length};
+}
+
+void *arena_own(struct arena *a, const void *from, size_t size)
+{
+    return size ? memcpy(arena_alloc(a, size), from, size) : NULL;
 }
 
 void *arena_grow(struct arena *a, void *old, size_t count, size_t *room, size_t element_size)

@@ -25,6 +25,16 @@ void arena_release(struct arena *a);
 /* Everything handed out becomes invalid; the memory is kept for the next recording. */
 void arena_reset(struct arena *a);
 
+/* How far an arena is filled. */
+struct arena_mark {
+    struct arena_block *block;
+    size_t block_used, used;
+};
+struct arena_mark arena_mark(const struct arena *a);
+/* What was handed out since the mark becomes invalid. A mark holds until the arena is reset or
+ * rewound to an earlier one. */
+void arena_rewind(struct arena *a, struct arena_mark mark);
+
 /* Opens the arena for a run: `if (arena_open(a)) { work } else { it was full }`. What runs inside
  * must own nothing that the jump would leak (docs/decisions/0003-no-memory.md). */
 #define arena_open(a) (setjmp((a)->full) == 0)
@@ -53,6 +63,13 @@ struct text arena_format(struct arena *a, const char *format, ...)
  * leaves behind; it may still grow. */
 #define LIST_RESERVE(arena, list, elements) \
     ((list)->at = arena_alloc((arena), (elements) * sizeof *(list)->at), (list)->room = (elements))
+/* The list gets elements of its own in place of those that it shares; what they point to stays
+ * shared. */
+#define LIST_OWN(arena, list)                                                         \
+    ((list)->at = arena_own((arena), (list)->at, (list)->count * sizeof *(list)->at), \
+     (list)->room = (list)->count)
+/* A copy of so many bytes; NULL of none. */
+void *arena_own(struct arena *a, const void *from, size_t size);
 /* The elements in a larger room. */
 void *arena_grow(struct arena *a, void *old, size_t count, size_t *room, size_t element_size);
 

@@ -14,6 +14,15 @@ void problems_release(struct problems *list)
     *list = (struct problems){0};
 }
 
+void problems_rewind(struct problems *list, const struct problems *then)
+{
+    while (list->count > then->count)
+        free(list->at[--list->count].message);
+    list->errors = then->errors;
+    list->notes = then->notes;
+    list->dropped = then->dropped;
+}
+
 __attribute__((format(printf, 4, 0))) static void add(struct problems *list, struct place at,
                                                       enum problem_level level, const char *format,
                                                       va_list args)

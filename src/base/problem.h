@@ -36,6 +36,8 @@ struct problems {
 };
 
 void problems_release(struct problems *list);
+/* Forgets what was noted since the list was as `then`, a copy of it. */
+void problems_rewind(struct problems *list, const struct problems *then);
 
 /* Notes one problem and returns false, so that a reader can end with `return problem(...)`.
  * Write what is wrong and what would be right, in the words of the person who typed the file. */

@@ -247,7 +247,7 @@ void anchors_place(const struct recording *r, struct edit_run *run)
     struct index x = {arena_alloc(r->arena, (r->words.count + 1) * sizeof *x.keys), r->words.count};
     double shift = 0;
     for (size_t i = 0; i < x.count; i++)
-        x.keys[i] = hash(r->words.at[i].key);
+        x.keys[i] = hash(captioned(r, i));
     for (size_t i = 0; x.count && i < run->edits->count; i++) {
         const struct edit *e = &run->edits->at[i];
         if (e->kind >= EDIT_KINDS)

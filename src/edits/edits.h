@@ -30,7 +30,8 @@ enum edit_kind {
 /* What an edit's "on" or "to" points at. */
 enum edit_target { TARGET_NOTHING, TARGET_WORDS, TARGET_DISH, TARGET_LINE, TARGET_STEP };
 
-enum edit_stage { EDITS_WORDS, EDITS_BORDERS, EDITS_VALUES, EDITS_FINDINGS };
+/* When an edit is applied, by its kind (edits/kinds.def). */
+enum edit_stage { EDITS_WORDS, EDITS_BORDERS, EDITS_VALUES, EDITS_FINDINGS, EDIT_STAGES };
 
 struct edit {
     enum edit_kind kind;
@@ -57,6 +58,9 @@ bool edits_print(json_t *root, struct buffer *out);
 size_t edits_undoable(const struct edits *e);
 size_t edits_redoable(const struct edits *e);
 bool edits_have_key(const struct edits *e, struct text key);
+/* The first stage at which the two differ; EDIT_STAGES where they do at none. What was found before
+ * that stage holds for both. */
+enum edit_stage edits_differ(const struct edits *one, const struct edits *other);
 
 /* ---- in the pipeline. `e` may be NULL. Edits that find no place are noted in `p`. Fills in
  * r->edited. */
@@ -65,6 +69,11 @@ bool edits_have_key(const struct edits *e, struct text key);
  * numbers stay. */
 bool edit_words(struct recording *r, const struct edits *e, const struct pack *k,
                 struct problems *p);
+/* Gives `r`, a copy of a recording, what became of the edits as its own. */
+void edits_own(struct recording *r);
+/* Goes on with other edits, which are the same up to a stage: `r` is as it was before that stage.
+ */
+void edits_resume(struct recording *r, const struct edits *e);
 bool edit_borders(struct recording *r, const struct edits *e, const struct pack *k,
                   struct problems *p);
 bool edit_values(struct recording *r, const struct edits *e, const struct pack *k,
@@ -98,7 +107,8 @@ struct captioned_word {
 
 struct edit_run {
     const struct edits *edits;
-    struct edit_outcome *at; /* as many as edits; arena */
+    struct edit_outcome *at; /* arena */
+    size_t count;            /* of them; as many as edits */
     struct text *captioned;  /* keys of all words before they were corrected; NULL where none was */
     struct captioned_word *words; /* the same words unfolded; NULL where none was corrected */
 };

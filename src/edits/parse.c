@@ -306,6 +306,35 @@ size_t edits_redoable(const struct edits *e)
     return 0;
 }
 
+static bool is_same(const struct edit *a, const struct edit *b)
+{
+    return a->undone == b->undone && json_equal(a->json, b->json);
+}
+
+/* An edit that only one of them has counts at its own stage. Where one file does not go on from the
+ * other, places may be found otherwise, so everything counts. */
+static enum edit_stage differs_at(const struct edits *one, const struct edits *other, size_t i)
+{
+    const struct edit *a = i < one->count ? &one->at[i] : &other->at[i];
+    const struct edit *b = i < other->count ? &other->at[i] : a;
+    if (i < one->count && i < other->count && is_same(a, b))
+        return EDIT_STAGES;
+    if (a != b && !json_equal(a->json, b->json))
+        return EDITS_WORDS;
+    return a->kind < EDIT_KINDS ? edit_kind_stage(a->kind) : EDIT_STAGES;
+}
+
+enum edit_stage edits_differ(const struct edits *one, const struct edits *other)
+{
+    enum edit_stage first = EDIT_STAGES;
+    size_t count = one->count > other->count ? one->count : other->count;
+    for (size_t i = 0; i < count && first > EDITS_WORDS; i++) {
+        enum edit_stage here = differs_at(one, other, i);
+        first = here < first ? here : first;
+    }
+    return first;
+}
+
 bool edits_have_key(const struct edits *e, struct text key)
 {
     for (size_t i = e->count; i-- > 0;)

@@ -150,12 +150,38 @@ static void understand_anew(struct recording *r, const struct pack *k)
 static void begin(struct recording *r, const struct edits *e)
 {
     struct edit_run *run = arena_alloc(r->arena, sizeof *run);
+    if (r->edited)
+        *run = *r->edited;
     run->edits = e;
+    run->count = e->count;
     run->at = arena_alloc(r->arena, (e->count + 1) * sizeof *run->at);
     for (size_t i = 0; i < e->count; i++)
         run->at[i].dish = run->at[i].id = EDIT_NOWHERE;
     r->edited = run;
     anchors_place(r, run);
+}
+
+void edits_own(struct recording *r)
+{
+    struct edit_run *run = arena_own(r->arena, r->edited, sizeof *run);
+    run->at = arena_own(r->arena, run->at, (run->count + 1) * sizeof *run->at);
+    r->edited = run;
+}
+
+/* Edits of stages that are still to come have not been applied, so theirs is what it is at the
+ * beginning. */
+void edits_resume(struct recording *r, const struct edits *e)
+{
+    const struct edit_run *before = r->edited;
+    begin(r, e);
+    for (size_t i = 0; i < e->count && i < before->count; i++) {
+        struct edit_outcome *now = &r->edited->at[i];
+        const struct edit_outcome *then = &before->at[i];
+        now->placed = then->placed;
+        now->dish = then->dish;
+        now->id = then->id;
+        now->why = then->why;
+    }
 }
 
 bool edit_words(struct recording *r, const struct edits *e, const struct pack *k,

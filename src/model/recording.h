@@ -137,6 +137,12 @@ struct recording {
     struct edit_run *edited; /* what became of the cook's edits; NULL without any */
 };
 
+/* A copy of a recording shares everything with it. These give `r` what is changed after a stage as
+ * its own, in its arena: then the other one stays as it was. */
+void recording_own_words(struct recording *r); /* and cues, and sentences */
+void recording_own_dishes(struct recording *r);
+void recording_own_findings(struct recording *r);
+
 /* The number of the first sentence that ends at or after the word; sentences.count: none does. */
 size_t sentence_from(const struct recording *r, size_t word);
 /* One past the last sentence that begins at or before the word: from sentence_from(r, a) to

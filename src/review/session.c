@@ -12,9 +12,8 @@
 #include "disk/disk.h"
 #include "edits/edits.h"
 #include "read/read.h"
+#include "review/delta.h"
 #include "write/json_print.h"
-
-#define REVISION_LETTERS 17
 
 /* ---- replies */
 
@@ -45,36 +44,69 @@ static void revision(const struct session *s, char out[REVISION_LETTERS])
              digest_add(DIGEST_BEGIN, buffer_text(&s->edits.bytes)));
 }
 
-static void put_page(struct session *s, struct reply *r, const char *form)
+static const char *write_page(struct session *s, struct reply *r, const char *form, size_t *length)
+{
+    const char *page = dishtake_write(s->d, "review", form, NULL, length);
+    if (!page)
+        reply_error(r, 500, session_message(s->d, "the page cannot be written"));
+    return page;
+}
+
+static void begin_page(struct reply *r, const char *revision)
+{
+    r->status = 200;
+    buffer_format(&r->body, "{\"revision\":\"%s\",\"page\":", revision);
+}
+
+/* `has` is the revision that the asker shows: of what stands there too, only the place is told. */
+static void put_recipes(struct session *s, struct reply *r, const char *has)
 {
     char now[REVISION_LETTERS];
     size_t length;
-    const char *page = dishtake_write(s->d, "review", form, NULL, &length);
-    if (!page) {
-        reply_error(r, 500, session_message(s->d, "the page cannot be written"));
+    const char *page = write_page(s, r, "recipes", &length);
+    if (!page)
         return;
-    }
     revision(s, now);
-    r->status = 200;
-    buffer_format(&r->body, "{\"revision\":\"%s\",\"page\":", now);
-    buffer_put(&r->body, (struct text){page, length});
+    begin_page(r, now);
+    if (has && s->told.length && strcmp(has, s->told_revision) == 0)
+        delta_put(buffer_text(&s->told), (struct text){page, length}, &r->body);
+    else
+        buffer_put(&r->body, (struct text){page, length});
     buffer_put_string(&r->body, "}");
+    buffer_clear(&s->told);
+    buffer_put(&s->told, (struct text){page, length});
+    memcpy(s->told_revision, now, sizeof now);
+    if (s->told.failed)
+        buffer_release(&s->told);
 }
 
 /* ---- reading */
 
-static enum dishtake_result read_with(struct session *s, struct text edits)
+static struct text edits_bytes(const struct session *s)
 {
+    return s->edits.there ? buffer_text(&s->edits.bytes) : TEXT_EMPTY;
+}
+
+/* All of it, once; from then on only what other edits change. */
+static enum dishtake_result read_first(struct session *s)
+{
+    struct text edits = edits_bytes(s);
     struct dishtake_read_options o = s->options;
     o.edits = edits.length ? edits.at : NULL;
     o.edits_length = edits.length;
     o.edits_name = s->edits.name;
+    o.keep = true;
     return dishtake_read(s->d, s->bytes.at ? s->bytes.at : "", s->bytes.length, s->name, &o);
+}
+
+static enum dishtake_result read_with(struct session *s, struct text edits)
+{
+    return dishtake_read_edits(s->d, edits.length ? edits.at : NULL, edits.length);
 }
 
 static enum dishtake_result read_again(struct session *s)
 {
-    return read_with(s, s->edits.there ? buffer_text(&s->edits.bytes) : TEXT_EMPTY);
+    return read_with(s, edits_bytes(s));
 }
 
 static bool tell(const struct session *s, struct problems *p)
@@ -94,7 +126,7 @@ bool session_open(struct session *s, struct dishtake *d, const char *name,
         return false;
     if (!kept_open(&s->edits, edits_name(name), name, EDITS_BYTES_MAX, p))
         return false;
-    enum dishtake_result result = read_again(s);
+    enum dishtake_result result = read_first(s);
     s->usable = result == DISHTAKE_DONE;
     if (s->usable)
         return true;
@@ -107,16 +139,25 @@ void session_close(struct session *s)
 {
     kept_close(&s->edits);
     buffer_release(&s->bytes);
+    buffer_release(&s->told);
 }
 
 void session_recipes(struct session *s, struct reply *r)
 {
-    put_page(s, r, "recipes");
+    put_recipes(s, r, NULL);
 }
 
 void session_words(struct session *s, struct reply *r)
 {
-    put_page(s, r, "words");
+    char now[REVISION_LETTERS];
+    size_t length;
+    const char *page = write_page(s, r, "words", &length);
+    if (!page)
+        return;
+    revision(s, now);
+    begin_page(r, now);
+    buffer_put(&r->body, (struct text){page, length});
+    buffer_put_string(&r->body, "}");
 }
 
 /* ---- what others did to the edits file */
@@ -190,12 +231,12 @@ static void take_back(struct session *s, struct reply *r, unsigned status, const
     reply_error(r, status, kept);
 }
 
-static void save(struct session *s, struct text bytes, struct reply *r)
+static void save(struct session *s, struct text bytes, const char *has, struct reply *r)
 {
     struct problems p = {0};
     enum kept_saved saved = kept_save(&s->edits, bytes, &p);
     if (saved == SAVED)
-        put_page(s, r, "recipes");
+        put_recipes(s, r, has);
     else if (saved == SAVED_BY_ANOTHER)
         take_back(s, r, 409, "another page or program was faster");
     else
@@ -203,7 +244,7 @@ static void save(struct session *s, struct text bytes, struct reply *r)
     problems_release(&p);
 }
 
-static void try_edit(struct session *s, struct text bytes, struct reply *r)
+static void try_edit(struct session *s, struct text bytes, const char *has, struct reply *r)
 {
     if (read_with(s, bytes) != DISHTAKE_DONE) {
         take_back(s, r, 422, session_message(s->d, "it cannot be applied"));
@@ -213,10 +254,10 @@ static void try_edit(struct session *s, struct text bytes, struct reply *r)
     if (why)
         take_back(s, r, 422, why);
     else
-        save(s, bytes, r);
+        save(s, bytes, has, r);
 }
 
-static void add_edit(struct session *s, json_t *edit, struct reply *r)
+static void add_edit(struct session *s, json_t *edit, const char *has, struct reply *r)
 {
     size_t length;
     char *asked = json_dumps(edit, JSON_COMPACT | JSON_REAL_PRECISION(15));
@@ -230,16 +271,15 @@ static void add_edit(struct session *s, json_t *edit, struct reply *r)
         if (bytes.failed)
             reply_error(r, 507, "no memory is left");
         else
-            try_edit(s, buffer_text(&bytes), r);
+            try_edit(s, buffer_text(&bytes), has, r);
     }
     buffer_release(&bytes);
     free(asked);
 }
 
-static bool is_stale(const struct session *s, const json_t *asked)
+static bool is_stale(const struct session *s, const char *seen)
 {
     char now[REVISION_LETTERS];
-    const char *seen = json_string_value(json_object_get(asked, "revision"));
     revision(s, now);
     return !seen || strcmp(seen, now) != 0;
 }
@@ -259,16 +299,17 @@ static json_t *load(struct text asked)
 void session_edit(struct session *s, struct text asked, struct reply *r)
 {
     json_t *request = load(asked), *edit = json_object_get(request, "edit");
+    const char *has = json_string_value(json_object_get(request, "revision"));
     if (!json_is_object(edit))
         reply_error(r, 400, "an edit is needed");
     else if (!session_look(s, r))
         ;
     else if (is_known(s, edit)) /* the answer was lost on the way: it is not done twice */
-        put_page(s, r, "recipes");
-    else if (is_stale(s, request))
+        put_recipes(s, r, has);
+    else if (is_stale(s, has))
         reply_error(r, 409, "another page or program was faster");
     else
-        add_edit(s, edit, r);
+        add_edit(s, edit, has, r);
     json_decref(request);
 }
 

@@ -7,12 +7,17 @@
 #include "disk/save.h"
 #include "dishtake.h"
 
+/* The name of a state of the edits, with a NUL. */
+#define REVISION_LETTERS 17
+
 struct session {
     struct dishtake *d; /* borrowed; holds what was read last */
     const char *name;   /* of the transcript; borrowed */
     struct buffer bytes;
     struct kept edits;
-    bool usable; /* the edits file, as it is on the disk now, was read */
+    struct buffer told;                   /* the recipes that a page was given last */
+    char told_revision[REVISION_LETTERS]; /* and the state of the edits then */
+    bool usable;                          /* the edits file, as it is on the disk now, was read */
     struct dishtake_read_options options;
 };
 
@@ -32,8 +37,8 @@ void session_recipes(struct session *s, struct reply *r);
 void session_words(struct session *s, struct reply *r);
 /* Whether there are edits that another page or program made. */
 void session_news(struct session *s, struct reply *r);
-/* {"revision": of the page, "edit": {...}}. Answers with the recipes once the edit is on the disk.
- */
+/* {"revision": of the page, "edit": {...}}. Answers with the recipes once the edit is on the disk;
+ * what the page of that revision has already is told by its place (delta.h). */
 void session_edit(struct session *s, struct text asked, struct reply *r);
 /* {"dish": N, "units": "us", "metric" or "both", "times": "1/2"}: its card as plain text. */
 void session_card(struct session *s, struct text asked, struct reply *r);

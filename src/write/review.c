@@ -1,5 +1,6 @@
 /* write/review.c: the recording as the review page shows it: recipes with where each value came
- * from, findings with the cook's answers, edits; and, apart, the captions word by word.
+ * from, findings with the cook's answers, edits, each on a line of its own, so that review/delta.c
+ * can tell which ones changed; and, apart, the captions word by word.
  * SPDX-License-Identifier: MIT */
 #include <string.h>
 
@@ -363,6 +364,23 @@ static const struct step *finding_step(const struct recording *r, const struct f
     return NULL;
 }
 
+/* What the words were read as, where that is not what was captioned: one reading, or two as likely.
+ */
+static void put_readings(struct page *g, struct span words)
+{
+    const struct word *w = NULL;
+    for (size_t i = words.first; i <= words.last && i < g->r->words.count && !w; i++)
+        if (g->r->words.at[i].heard_as)
+            w = &g->r->words.at[i];
+    json_key(&g->j, "read_as");
+    json_open(&g->j, '[');
+    if (w)
+        json_put_text(&g->j, entry_words(w->heard_as));
+    if (w && w->heard_or)
+        json_put_text(&g->j, entry_words(w->heard_or));
+    json_close(&g->j, ']');
+}
+
 static void put_finding(struct page *g, const struct finding *f)
 {
     const struct ingredient *line = finding_line(g->r, f);
@@ -378,6 +396,7 @@ static void put_finding(struct page *g, const struct finding *f)
         put_id(g, "step", ID_STEP, step->id);
     put_seconds(g, "at", f->at);
     put_words(g, f->words);
+    put_readings(g, f->words);
     put_text(g, "about", f->about);
     put_text(g, "said", f->said);
     put_text(g, "why", f->why);
@@ -410,6 +429,10 @@ static void put_edit(struct page *g, size_t i)
     put_name(g, "value", json_string_value(value));
     put_name(g, "state", fate(e, o));
     put_name(g, "why", o->why);
+    if (o->dish != EDIT_NOWHERE)
+        put_id(g, "dish", ID_DISH, o->dish);
+    if (e->kind == EDIT_UNDO || e->kind == EDIT_REDO)
+        put_count(g, "of", (size_t) json_integer_value(json_object_get(e->json, "of")));
     json_close(&g->j, '}');
 }
 
@@ -429,7 +452,7 @@ bool write_review_recipes(const struct recording *r, const struct writing *w, st
                           struct problems *p)
 {
     (void) p;
-    struct page g = {.j = {.out = out}, .r = r, .w = w};
+    struct page g = {.j = {.out = out, .spread = 2}, .r = r, .w = w};
     json_open(&g.j, '{');
     put_text(&g, "file", text_from(r->file));
     put_seconds(&g, "length", r->length);

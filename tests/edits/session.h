@@ -31,8 +31,10 @@ static const char TRANSCRIPT[] =
 struct session {
     struct dishtake *d;
     const char *transcript;
-    char *edits;  /* NULL: no file yet */
-    json_t *page; /* what it shows now */
+    char *edits;           /* NULL: no file yet */
+    json_t *page;          /* what it shows now */
+    struct dishtake *anew; /* reads all of it each time, for comparing */
+    bool compares;
 };
 
 static inline void session_show(const struct session *s)
@@ -42,17 +44,55 @@ static inline void session_show(const struct session *s)
         print_error("%s: %s\n", m.file ? m.file : "", m.text);
 }
 
+/* All of it, as a command does. */
+static inline enum dishtake_result session_read_all(const struct session *s, struct dishtake *d,
+                                                    bool keep)
+{
+    struct dishtake_read_options o = {
+        .size = sizeof o, .edits = s->edits, .edits_name = "talk.edits.json", .keep = keep};
+    o.edits_length = s->edits ? strlen(s->edits) : 0;
+    return dishtake_read(d, s->transcript, strlen(s->transcript), "talk.txt", &o);
+}
+
+/* What was found by going on from what was kept is what is found from nothing: the page, the
+ * captions, the recipes and the messages, byte for byte. */
+static inline void session_compare(const struct session *s)
+{
+    static const char *const FORMS[][2] = {
+        {"review", "recipes"}, {"review", "words"}, {"recipes", "json"}, {"explain", "text"}};
+    struct dishtake_message m, other;
+    assert_int_equal(session_read_all(s, s->anew, false), DISHTAKE_DONE);
+    for (size_t i = 0; i < sizeof FORMS / sizeof *FORMS; i++) {
+        size_t length, other_length;
+        const char *now = dishtake_write(s->d, FORMS[i][0], FORMS[i][1], NULL, &length);
+        const char *anew = dishtake_write(s->anew, FORMS[i][0], FORMS[i][1], NULL, &other_length);
+        assert_non_null(now);
+        assert_non_null(anew);
+        if (strcmp(now, anew) != 0)
+            fail_msg("%s as %s differs from what is read from nothing:\n%s\n%s\n%s", FORMS[i][0],
+                     FORMS[i][1], s->edits ? s->edits : "", now, anew);
+    }
+    size_t i = 0;
+    for (; dishtake_message(s->d, i, &m); i++) {
+        assert_true(dishtake_message(s->anew, i, &other));
+        assert_string_equal(m.text, other.text);
+    }
+    assert_false(dishtake_message(s->anew, i, &other));
+}
+
+/* Only what the edits change, as the page does. */
 static inline void session_read(struct session *s)
 {
     size_t length;
-    struct dishtake_read_options o = {
-        .size = sizeof o, .edits = s->edits, .edits_name = "talk.edits.json"};
-    o.edits_length = s->edits ? strlen(s->edits) : 0;
     enum dishtake_result result =
-        dishtake_read(s->d, s->transcript, strlen(s->transcript), "talk.txt", &o);
+        dishtake_read_edits(s->d, s->edits, s->edits ? strlen(s->edits) : 0);
+    if (result == DISHTAKE_NOT_READY)
+        result = session_read_all(s, s->d, true);
     if (result != DISHTAKE_DONE)
         session_show(s);
     assert_int_equal(result, DISHTAKE_DONE);
+    if (s->compares)
+        session_compare(s);
     json_decref(s->page);
     const char *page = dishtake_write(s->d, "review", "recipes", NULL, &length);
     assert_non_null(page);
@@ -79,10 +119,22 @@ static inline int session_teardown(void **state)
 
 static inline struct session session_begin(const char *transcript)
 {
-    struct session s = {.d = dishtake_again(session_grammar), .transcript = transcript};
+    struct session s = {.d = dishtake_again(session_grammar),
+                        .anew = dishtake_again(session_grammar),
+                        .transcript = transcript,
+                        .compares = true};
     assert_non_null(s.d);
+    assert_non_null(s.anew);
     session_read(&s);
     return s;
+}
+
+/* Another transcript in the place of the first one. */
+static inline void session_renew(struct session *s, const char *transcript)
+{
+    s->transcript = transcript;
+    assert_int_equal(session_read_all(s, s->d, true), DISHTAKE_DONE);
+    session_read(s);
 }
 
 static inline void session_end(struct session *s)
@@ -90,6 +142,7 @@ static inline void session_end(struct session *s)
     json_decref(s->page);
     free(s->edits);
     dishtake_free(s->d);
+    dishtake_free(s->anew);
 }
 
 /* One more edit; false when it is refused. Single quotes stand for double ones. */

@@ -84,25 +84,47 @@ static enum outcome write_all(struct dishtake *d)
     return refused ? REFUSED : DONE;
 }
 
+/* Edits that begin at different parts of the pipeline, and back to none. */
+static enum outcome do_edits(struct dishtake *d)
+{
+    static const char *const EDITS[] = {
+        "{\"kind\":\"dish-add\",\"on\":[0,0],\"to\":[0,0]}",
+        "{\"kind\":\"word\",\"on\":[0,0],\"value\":\"hello\",\"everywhere\":false}"};
+    bool done = true;
+    size_t length;
+    for (size_t i = 0; i < sizeof EDITS / sizeof *EDITS; i++) {
+        const char *file = dishtake_edit(d, EDITS[i], strlen(EDITS[i]), &length);
+        if (!file)
+            return REFUSED;
+        enum dishtake_result result = dishtake_read_edits(d, file, length);
+        if (result == DISHTAKE_UNREADABLE || result == DISHTAKE_NOT_READY)
+            return WRONG;
+        done &= result == DISHTAKE_DONE;
+    }
+    done &= dishtake_read_edits(d, NULL, 0) == DISHTAKE_DONE;
+    return done ? DONE : REFUSED;
+}
+
 /* What the commands shopping and measure and the page do beside writing. */
 static enum outcome do_others(struct dishtake *d)
 {
-    static const char EDIT[] =
-        "{\"kind\":\"word\",\"on\":[0,0],\"value\":\"hello\",\"everywhere\":false}";
     struct dishtake_write_options o = {.size = sizeof o, .at = -1};
     size_t length;
     struct dishtake_shopping *s = dishtake_shopping_new(d);
     bool done =
         s && dishtake_shopping_add(s, d, 0, &o) && dishtake_shopping_write(s, "html", &o, &length);
     dishtake_shopping_free(s);
-    done = dishtake_edit(d, EDIT, sizeof EDIT - 1, &length) && done;
+    enum outcome edits = do_edits(d);
+    if (edits == WRONG)
+        return WRONG;
+    done = edits == DONE && done;
     return dishtake_measure(d, "2 cups flour", "gram", NULL, &length) && done ? DONE : REFUSED;
 }
 
 /* From nothing to every output and back to nothing. */
 static enum outcome run(const struct sample *s, size_t ceiling)
 {
-    struct dishtake_read_options o = {.size = sizeof o, .memory = ceiling};
+    struct dishtake_read_options o = {.size = sizeof o, .memory = ceiling, .keep = true};
     enum outcome outcome = REFUSED;
     struct dishtake *d = dishtake_new(NULL, 0);
     if (d && dishtake_ready(d)) {

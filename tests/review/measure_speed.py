@@ -18,11 +18,11 @@ sys.path.append(os.path.join(os.path.dirname(HERE), "tools"))
 import browser  # pylint: disable=wrong-import-position
 import long_recording  # pylint: disable=wrong-import-position
 
-EDITS = 6
+EDITS = 30
 VIDEO_BYTES = 4 << 30
 MEMORY_MB_MOST = 80
 # The floor is loose, since the machine may be busy; docs/gates.md has what a quiet one does.
-EDIT_PROCESSOR_MS_MOST = 1000
+EDIT_PROCESSOR_MS_MOST = 150
 
 
 def make_video(path):
@@ -52,7 +52,8 @@ def main():
     checks = {"memory": got["memory"] < MEMORY_MB_MOST, "an edit's work": got["cost"] < EDIT_PROCESSOR_MS_MOST,
               "ranges": got["asked"] == [[206, 100], [206, 7296], [206, 7888608], [206, 100]]}
     print(f"figure: three hours, {got['dishes']} dishes: usable after {got['usable']:.0f} ms (listening after {got['listening']:.0f}); an edit: "
-          f"median {got['median']:.0f} ms, worst {got['worst']:.0f}, of these {got['cost']:.0f} ms are the program's own processor time; "
+          f"least {got['least']:.0f} ms, median {got['median']:.0f} ms, worst {got['worst']:.0f}; answered after {got['answered']:.0f}, {got['cost']:.0f} ms of it the program's own processor time; a corrected "
+          f"word {got['word']:.0f} ms; "
           f"{got['memory']:.0f} MB at the highest, with a video of 4 GB")
     for name, good in checks.items():
         if not good:

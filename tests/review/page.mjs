@@ -63,7 +63,7 @@ async function open(review, options = {}) {
 }
 
 // Not page.waitForFunction, which evaluates a string: the page's policy forbids that, and stays as it is.
-const saved = (page) => until(async () => (await page.textContent("#saved")) === "Saved");
+const saved = (page) => until(async () => /^Saved\b/.test(await page.textContent("#saved")));
 const lines = (page, n) => until(async () => (await page.locator(".line-row").count()) === n);
 const count = (review, n) => until(() => review.edits().length === n);
 
@@ -119,10 +119,22 @@ async function byMouse() {
   await page.locator(`#${id} .value`).click();
   await page.fill('#sheet form [name="amount"]', "a bit");
   await page.click("#sheet form .main");
-  expect("what is unclear is said", /no amount/.test(await page.textContent("#trouble")));
+  expect("what is unclear is said", /no amount/.test(await page.textContent("#sheet form .wrong")) && (await page.evaluate(() => document.activeElement.name)) === "amount");
   await page.fill('#sheet form [name="amount"]', "2");
   await page.click("#sheet form .main");
   await saved(page);
+  // What was typed is saved before another form opens; what is none stays where it is.
+  let k = review.edits().length;
+  await page.locator(`#${id} .value`).click();
+  await page.fill('#sheet form [name="prep"]', "sifted");
+  await page.locator(".line-row .value").nth(2).click();
+  expect("typed and left: saved", (await count(review, k + 1)) && review.edits().at(-1).value[0] === "sifted");
+  expect("and the other form is open", await until(async () => (await page.locator("#sheet form").count()) === 1 && !(await page.locator(`#${id} form`).count())));
+  await page.fill('#sheet form [name="amount"]', "lots");
+  await page.locator(`#${id} .value`).click();
+  expect("what is unclear keeps its form", /no amount/.test(await page.textContent("#sheet form .wrong")) && (await page.inputValue('#sheet form [name="amount"]')) === "lots");
+  await shot(page, "unclear");
+  await page.keyboard.press("Escape");
   // A step.
   await page.locator(".step-row .value").first().click();
   await page.fill('#sheet form [name="text"]', "Warm the pan.");
@@ -246,7 +258,26 @@ async function byKeyboard() {
   await page.keyboard.press("ArrowLeft");
   expect("a border moves by keys", (await count(review, 2)) && review.edits()[1].kind === "dish-border");
   expect("the focus stays on it", await until(() => page.evaluate(() => document.activeElement?.matches(".handle.end"))));
+  expect("and tells the second", /^\d+:\d\d$/.test(await page.getAttribute(".handle.end", "data-clock")));
+  await shot(page, "border");
+  // Other dishes by a letter; the captions are one stop of Tab, and arrow keys lead on.
+  await page.evaluate(() => document.activeElement.blur());
+  await page.locator(".tab").nth(1).press("Enter");
+  const chosen = await page.textContent("[aria-current]");
+  await page.keyboard.press("s");
+  expect("s goes to the dish before", await until(async () => (await page.textContent("[aria-current]")) !== chosen));
+  await page.keyboard.press("d");
+  expect("d goes to the next one", await until(async () => (await page.textContent("[aria-current]")) === chosen));
+  expect("captions are reached by Tab", await tabTo(page, ".cue .time"));
+  const firstCue = await page.evaluate(() => document.activeElement.dataset.at);
+  await page.keyboard.press("ArrowDown");
+  await page.keyboard.press("ArrowDown");
+  expect("arrow keys lead on", await page.evaluate((first) => document.activeElement.matches(".time") && document.activeElement.dataset.at !== first, firstCue));
+  await page.keyboard.press("Tab");
+  await page.keyboard.press("Tab");
+  expect("and Tab leads out", await page.evaluate(() => document.activeElement.closest("#loose") !== null));
   // The letters can be turned off.
+  await page.click("#show-keys");
   await page.uncheck("#keys");
   await page.evaluate(() => document.activeElement.blur());
   const title = await page.textContent("#loose-title");
@@ -256,6 +287,31 @@ async function byKeyboard() {
   expect("approval is reached by Tab", await tabTo(page, '[data-at="approve"]'));
   await page.keyboard.press("Enter");
   expect("approved by keyboard", (await count(review, 3)) && review.edits()[2].value === true);
+  // Publishing waits for what is unsafe; answered with a reason, it goes.
+  expect("publishing is reached by Tab", await tabTo(page, '[data-at="publish"]'));
+  await page.keyboard.press("Enter");
+  expect("what is unsafe holds it", await until(async () => /unsafe as heard/.test(await page.textContent("#trouble"))));
+  await shot(page, "held");
+  await page.keyboard.press("Escape");
+  expect("and leads to it", (await page.evaluate(() => document.activeElement.id)) === "loose-title" && /Stop/.test(await page.textContent("#loose .level")));
+  expect("Escape closes what was told", await until(async () => !(await page.locator("#trouble").isVisible())));
+  for (let i = 0; i < 3 && /Stop/.test(await page.textContent("#loose .level")); i++) {
+    const n = review.edits().length;
+    await tabTo(page, "#reason");
+    await page.keyboard.type("I boiled it, off camera");
+    await tabTo(page, '[data-at="loose-It stays as it is"]');
+    await page.keyboard.press("Enter");
+    expect("answered by keyboard", await count(review, n + 1));
+  }
+  await tabTo(page, '[data-at="publish"]');
+  await page.keyboard.press("Enter");
+  expect("published by keyboard", await until(async () => /Published in/.test(await page.textContent("#published"))), await page.textContent("#trouble"));
+  expect("the folder is there", fs.readdirSync(review.file.replace(/\.[^.]*$/, "-published")).some((f) => /\.html$/.test(f)));
+  await axe(page, "published");
+  await shot(page, "published");
+  await page.click("#changes");
+  await page.evaluate(() => scrollTo(0, 0));
+  await shot(page, "all-changes");
   await page.context().close();
   await review.stop();
 }
@@ -314,6 +370,32 @@ async function twoTabs() {
   await review.stop();
 }
 
+// ---- a recording in which no dish was heard, and then one
+
+async function noDish() {
+  const review = await start("[0:00] Good evening, everybody.\n[0:05] It rained all day here.\n[0:10] The cat sat on the wall.\n[0:15] See you next week.\n");
+  for (const width of [360, 1280]) {
+    const page = await open(review, { viewport: { width, height: 740 } });
+    expect("it says so", /No dish was heard/.test(await page.textContent("#strip")));
+    await fits(page, `no dish, ${width}`);
+    await axe(page, `no dish, ${width}`);
+    await shot(page, `no-dish-${width}`);
+    if (width === 1280) {
+      await page.click('[data-at="dish-add"]');
+      await page.waitForSelector("#sheet form");
+      expect("its title is asked for", await page.evaluate(() => document.activeElement.name) === "title");
+      await page.keyboard.press("Control+A");
+      await page.keyboard.type("Rain soup");
+      await page.keyboard.press("Enter");
+      expect("a dish is made where none was heard", (await count(review, 2)) && (await until(async () => /Rain soup/.test(await page.textContent(".title")))));
+      await axe(page, "a dish without lines");
+      await shot(page, "new-dish");
+    }
+    await page.context().close();
+  }
+  await review.stop();
+}
+
 const CODE = ["<script>alert(1)</script>", "<img src=x onerror=alert(1)>", "\"><svg onload=alert(1)>", "javascript:alert(1)", "{{7*7}}", "</title><b>x", "'; alert(1); '", "<iframe src=//evil.test>"];
 
 async function textIsNoCode() {
@@ -331,6 +413,28 @@ async function textIsNoCode() {
   await review.stop();
 }
 
+// ---- a misheard word is mended in its caption, where the reading stands ready
+
+async function misheard() {
+  const review = await start("[0:00] Today we're making a tomato soup. Heat two tablespoons of oil in a pot.\n[0:08] Add a teaspoon of come in seeds and one chopped onion.\n[0:15] Add three cups of tomatoes and simmer for twenty minutes. That's our tomato soup.\n");
+  const page = await open(review);
+  for (let i = 0; i < 9 && !/was read as/.test(await page.textContent("#loose")); i++) {
+    await page.keyboard.press("n");
+    await page.waitForTimeout(100);
+  }
+  await page.keyboard.press("m");
+  await page.waitForSelector("#mend-words");
+  expect("its words are chosen", (await page.locator('.pick[aria-pressed="true"]').allTextContents()).join(" ") === "come in seeds");
+  expect("and the reading stands there", /cumin/.test(await page.inputValue('#mend-words [name="reading"]')));
+  await axe(page, "a misheard word");
+  await page.keyboard.press("Enter");
+  expect("Enter corrects it", (await count(review, 1)) && review.edits()[0].kind === "word");
+  await page.waitForSelector(".w.corrected");
+  expect("and the loose end is gone", !/was read as/.test(await page.textContent("#loose")));
+  await page.context().close();
+  await review.stop();
+}
+
 // ---- captions far down are text, and become words with buttons as they come near
 
 async function farCaptions() {
@@ -340,7 +444,7 @@ async function farCaptions() {
   for (const width of [1280, 360]) {
     const page = await open(review, { viewport: { width, height: 740 } });
     const rows = page.locator(".cue");
-    expect("every caption is there to be searched", (await rows.count()) === 282 && /Simmer for ten minutes/.test(await rows.last().textContent()));
+    expect("every caption is there to be searched", (await until(async () => (await rows.count()) === 282)) && /Simmer for ten minutes/.test(await rows.last().textContent()));
     expect("those far down are no words yet", (await page.locator(".w").count()) < 1500 && (await rows.last().locator(".w, button").count()) === 0);
     await page.locator(".line-row .time").first().click();
     expect("playing a line shows its words", await until(async () => /two cups of tomatoes/.test((await page.locator(".w.spoken").allTextContents()).join(""))));
@@ -357,7 +461,7 @@ async function farCaptions() {
   await review.stop();
 }
 
-for (const part of [byMouse, byKeyboard, looks, twoTabs, farCaptions, textIsNoCode]) {
+for (const part of [byMouse, byKeyboard, looks, twoTabs, noDish, misheard, farCaptions, textIsNoCode]) {
   try {
     await part();
   } catch (error) {

@@ -38,11 +38,12 @@ const one = (amount) => page.evaluate(async (amount) => {
   const frame = () => new Promise((done) => requestAnimationFrame(done));
   const row = document.querySelector(".line-row");
   row.querySelector(".value").click();
+  while (!document.querySelector("#sheet form")) await frame();
   const form = document.querySelector("#sheet form");
   form.elements.amount.value = amount;
   const begin = performance.now();
   form.requestSubmit();
-  while (document.getElementById("saved").textContent !== "Saved" || document.querySelector("#sheet form")
+  while (!/^Saved\b/.test(document.getElementById("saved").textContent) || document.querySelector("#sheet form")
     || !document.querySelector(".line-row .v.yours")?.textContent.includes(amount)) await frame();
   await frame();
   return performance.now() - begin;
@@ -54,6 +55,24 @@ const times = [];
 for (let i = 0; i < Number(edits); i++) times.push(await one(101 + i));
 const cost = (processor(child.pid) - before) / Number(edits);
 times.sort((a, b) => a - b);
+const answered = (await page.evaluate(() => performance.getEntriesByType("resource").filter((r) => r.name.endsWith("/api/edit")).map((r) => r.duration))).sort((a, b) => a - b);
+
+// A misheard word, corrected where it stands: from then on all of it is understood anew.
+const word = (n) => page.evaluate(async (n) => {
+  const frame = () => new Promise((done) => requestAnimationFrame(done));
+  document.querySelectorAll(".mend-words")[n].click();
+  const form = document.getElementById("mend-words");
+  form.elements.reading.value = "parsley";
+  const row = form.closest(".cue").dataset.first;
+  const begin = performance.now();
+  form.requestSubmit();
+  while (!/^Saved\b/.test(document.getElementById("saved").textContent) || !document.querySelector(`.cue[data-first="${row}"] .corrected`)) await frame();
+  await frame();
+  return performance.now() - begin;
+}, n);
+const worded = [];
+for (let n = 0; n < 3; n++) worded.push(await word(n));
+worded.sort((a, b) => a - b);
 
 // The video is played at both of its ends, by ranges.
 const played = await page.evaluate(async () => {
@@ -73,7 +92,7 @@ const asked = await page.evaluate(async (media) => {
 }, media);
 const dishes = await page.evaluate(() => document.querySelectorAll("#strip .tabs li").length);
 const heap = await page.evaluate(() => performance.memory?.usedJSHeapSize / 1048576);
-console.log(JSON.stringify({ dishes, listening, usable, opened, median: times[times.length >> 1], worst: times.at(-1), cost, played, asked,
+console.log(JSON.stringify({ dishes, listening, usable, opened, least: times[0], median: times[times.length >> 1], worst: times.at(-1), answered: answered[answered.length >> 1], cost, word: worded[1], played, asked,
   memory: memory(child.pid), heap }));
 child.kill("SIGINT");
 await browser.close();

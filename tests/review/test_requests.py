@@ -313,6 +313,21 @@ class Edits(unittest.TestCase):
         self.assertEqual(self.saved()[0]["value"], "Soup of the harbour")
         self.assertEqual(answer["page"]["dishes"][0]["title"], "Soup of the harbour")
 
+    def test_only_what_changed_is_sent(self):
+        before = self.review.get("/api/recipes")["page"]
+        answer = self.review.edit(self.title("Soup of the harbour"))[1]["page"]
+        self.assertIsInstance(answer["dishes"][0], dict)
+        self.assertEqual(answer["dishes"][1:], list(range(1, len(before["dishes"]))))
+        told = {name: [before[name][part] if isinstance(part, int) else part for part in answer[name]] for name in ("edits", "dishes", "findings")}
+        self.assertEqual(dict(answer, **told), {key: value for key, value in self.review.get("/api/recipes")["page"].items()})
+
+    def test_who_shows_something_else_gets_all(self):
+        old = self.review.get("/api/news")["revision"]
+        edit = dict(self.title("One"), key="abc-2")
+        self.review.edit(edit, old)
+        again = self.review.edit(edit, old)[1]["page"]  # the first answer was lost on the way
+        self.assertTrue(all(isinstance(dish, dict) for dish in again["dishes"]))
+
     def test_stale_pages_are_told(self):
         old = self.review.get("/api/news")["revision"]
         self.assertEqual(self.review.edit(self.title("One"), old)[0], 200)

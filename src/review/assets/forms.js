@@ -1,22 +1,28 @@
 // forms.js: a value being changed in its place, with what was said beside it.
 // SPDX-License-Identifier: MIT
 import { clock, h } from "./parts.js";
-import { changeAll, currentDish, state, trouble } from "./main.js";
+import { changeAll, currentDish, state } from "./main.js";
 import * as heard from "./heard.js";
-import { close, openAt } from "./recipe.js";
+import { close, leave, openAt, reopen } from "./recipe.js";
 
 const NUMBER = String.raw`(?:\d+ \d+/\d+|\d+/\d+|\d+(?:\.\d+)?)`;
 const GLYPHS = { "½": "1/2", "¼": "1/4", "¾": "3/4", "⅓": "1/3", "⅔": "2/3", "⅛": "1/8", "⅜": "3/8", "⅝": "5/8", "⅞": "7/8" };
 const plain = (text) => text.replace(/[½¼¾⅓⅔⅛⅜⅝⅞]/g, (g) => ` ${GLYPHS[g]}`).replace(/[–—]/g, "-").replace(/,(\d)/g, ".$1").trim().replace(/\s+/g, " ");
 
-export class Unclear extends Error {}
+// What was typed is none of what may stand there; `field` is where.
+export class Unclear extends Error {
+  constructor(message, field) {
+    super(message);
+    this.field = field;
+  }
+}
 
 // "about 1 1/2-2" -> {min, max, approx}; "" -> null.
 export function readAmount(text, unit) {
   const t = plain(text);
   if (!t) return null;
   const found = new RegExp(`^(about )?(at least )?(${NUMBER})(?: ?(?:-|to) ?(${NUMBER}))?$`).exec(t);
-  if (!found) throw new Unclear(`“${text}” is no amount; write 2, 1 1/2, 2-3, about 2 or at least 2`);
+  if (!found) throw new Unclear(`“${text}” is no amount; write 2, 1 1/2, 2-3, about 2 or at least 2`, "amount");
   return { min: found[3], max: found[2] ? null : found[4] ?? found[3], unit: unit.trim(), approx: Boolean(found[1]) };
 }
 
@@ -33,7 +39,7 @@ function readTime(text) {
   const t = plain(text);
   const found = new RegExp(`^(about )?(at least )?(${NUMBER})(?: ?(?:-|to) ?(${NUMBER}))? ?([a-z]+)(?: (\\d+) ?([a-z]+))?(?: (?:per|each|a) ([a-z ]+))?$`, "i").exec(t);
   const unit = found && unitOf(found[5].toLowerCase());
-  if (!unit) throw new Unclear(`“${text}” is no time; write 20 min, 10-12 min or 1 h 30 min`);
+  if (!unit) throw new Unclear(`“${text}” is no time; write 20 min, 10-12 min or 1 h 30 min`, "durations");
   const value = (n) => n.split(" ").reduce((sum, part) => sum + part.split("/").reduce((a, b) => a / b), 0);
   const more = found[6] ? Number(found[6]) * (unitOf(found[7].toLowerCase()) ?? 0) : 0;
   const min = value(found[3]) * unit + more;
@@ -56,7 +62,7 @@ function readDurations(text, old) {
 function readTemperatures(text, old) {
   return list(text).map((t, i) => {
     const found = /^(?:gas mark (\d+(?:\/\d+)?)|(\d+(?:\.\d+)?) ?°? ?([FC]))( fan)?$/i.exec(plain(t));
-    if (!found) throw new Unclear(`“${t}” is no temperature; write 350 F, 180 C, 160 C fan or gas mark 4`);
+    if (!found) throw new Unclear(`“${t}” is no temperature; write 350 F, 180 C, 160 C fan or gas mark 4`, "temperatures");
     return { value: found[1] ?? found[2], unit: found[1] ? "G" : found[3].toUpperCase(), fan: Boolean(found[4]), of: old[i]?.of || null };
   });
 }
@@ -78,6 +84,11 @@ function said(item, at) {
     button(`▶ ${clock(at)}`, () => heard.play(at, item.words), { class: "small", "aria-label": `Play from ${clock(at)}` }));
 }
 
+// The loose ends that this form can tie up.
+function looseNotes(of, id) {
+  return state.page.findings.filter((f) => f.answer === "open" && f[of] === id).map((f) => h("p", { class: "loose-note" }, f.why, f.suggest && ` ${f.suggest}`));
+}
+
 function heardWords([first, last]) {
   let text = "";
   for (const [, , begin, , ...words] of state.words.cues)
@@ -85,25 +96,53 @@ function heardWords([first, last]) {
   return text.replace(/\s+/g, " ").trim();
 }
 
-// Reads the form; says what is unclear; sends what differs.
-async function send(event, edits) {
-  event.preventDefault();
-  let wanted;
-  try {
-    wanted = edits(event.target.elements);
-  } catch (error) {
-    if (!(error instanceof Unclear)) throw error;
-    return trouble(`${error.message}.`);
-  }
-  close(false);
-  if (await changeAll(wanted)) close(true);
-  return true;
+// Says beside the field what is unclear in it; else before the buttons.
+function point(form, error) {
+  form.querySelector(".wrong")?.remove();
+  for (const e of form.elements) e.removeAttribute("aria-invalid");
+  if (!error) return;
+  const field = form.elements[error.field];
+  const said = h("small", { class: "wrong", role: "alert" }, `${error.message}.`);
+  if (field) field.after(said);
+  else form.querySelector("button.main").parentElement.before(said);
+  field?.setAttribute("aria-invalid", "true");
+  field?.focus();
 }
 
-async function act(edits) {
+// Reads the form; says what is unclear; sends what differs. True when all of it is on the disk.
+async function save(form, edits) {
+  let wanted;
+  try {
+    wanted = edits(form.elements);
+    point(form, null);
+  } catch (error) {
+    if (!(error instanceof Unclear)) throw error;
+    point(form, error);
+    return false;
+  }
+  const was = state.open;
   close(false);
-  await changeAll(edits);
-  close(true);
+  const done = await changeAll(wanted);
+  if (done) close(true);
+  else reopen(was, form);
+  return done;
+}
+
+function form(label, edits, ...children) {
+  const made = h("form", { class: "form", "aria-label": label, onsubmit: (e) => { e.preventDefault(); made.save(); } },
+    children);
+  made.save = () => (made.reportValidity() ? save(made, edits) : false);
+  return made;
+}
+
+const saveOrLeave = (text = "Save") => row(h("button", { class: "main" }, text), button("Leave it as it was", () => close(true)));
+
+async function act(edits) {
+  if (!(await leave())) return;
+  const was = state.open;
+  close(false);
+  if (await changeAll(edits)) close(true);
+  else state.open = was;
 }
 
 const row = (...children) => h("div", { class: "row" }, ...children);
@@ -130,8 +169,8 @@ function lineEdits(e, line) {
   const set = setter("line-set", line);
   const amount = readAmount(e.amount.value, e.unit.value);
   const unitOnly = !amount && e.unit.value.trim();
-  if (unitOnly) throw new Unclear("A unit needs an amount before it");
-  if (!e.food.value.trim()) throw new Unclear("A line needs a food");
+  if (unitOnly) throw new Unclear("A unit needs an amount before it", "amount");
+  if (!e.food.value.trim()) throw new Unclear("A line needs a food", "food");
   return [...set("amount", amount, line.amount && { min: line.amount.min, max: line.amount.max, unit: line.amount.unit, approx: line.amount.approx }),
     ...set("to_taste", e.to_taste.checked && !amount, line.to_taste), ...set("size", e.size.value.trim() || null, line.size || null),
     ...set("food", e.food.value.trim(), line.food), ...set("prep", commas(e.prep.value), line.prep),
@@ -142,8 +181,8 @@ function lineEdits(e, line) {
 const ROLES = [["ingredient", "an ingredient"], ["garnish", "a garnish"], ["serve-with", "served beside it"]];
 
 export function lineForm(line) {
-  return h("form", { class: "form", "aria-label": `Change ${line.food}`, onsubmit: (e) => send(e, (f) => lineEdits(f, line)) },
-    said(line, line.at),
+  return form(`Change ${line.food}`, (f) => lineEdits(f, line),
+    said(line, line.at), looseNotes("line", line.id),
     h("div", { class: "fields" },
       field("Amount", input("amount", writeAmount(line.amount), { class: "short", "data-first": "" }), "2, 1 1/2, 2-3, about 2"),
       field("Unit", input("unit", line.amount?.unit, { class: "short" }), "empty for a count"),
@@ -154,7 +193,7 @@ export function lineForm(line) {
     row(h("label", { class: "check" }, h("input", { type: "checkbox", name: "to_taste", checked: line.to_taste }), " to taste"),
       h("label", { class: "check" }, h("input", { type: "checkbox", name: "optional", checked: line.optional }), " optional")),
     line.weight && h("p", { class: "quiet" }, `Worked out: ${Math.round(line.weight.min)}${line.weight.max > line.weight.min ? `–${Math.round(line.weight.max)}` : ""} g. ${line.weight.source}`),
-    row(h("button", { class: "main" }, "Save"), button("Leave it", () => close(true))),
+    saveOrLeave(),
     moves("line", currentDish().lines, line, "line"));
 }
 
@@ -165,15 +204,15 @@ export function newLineForm(after) {
     if (e.prep.value.trim()) made.prep = commas(e.prep.value);
     return [{ kind: "line-add", on: dish.id, to: after, value: made }];
   };
-  return h("form", { class: "form", "aria-label": "A new line", onsubmit: (e) => send(e, value) },
+  return form("A new line", value,
     h("div", { class: "fields" }, field("Amount", input("amount", "", { class: "short", "data-first": "" }), "2, 1 1/2, 2-3"), field("Unit", input("unit", "", { class: "short" })),
       field("Food", input("food", "", { required: true })), field("Preparation", input("prep", ""))),
-    row(h("button", { class: "main" }, "Add this line"), button("Leave it", () => close(true))));
+    saveOrLeave("Add this line"));
 }
 
 function stepEdits(e, step) {
   const set = setter("step-set", step);
-  if (!e.text.value.trim()) throw new Unclear("A step needs its words");
+  if (!e.text.value.trim()) throw new Unclear("A step needs its words", "text");
   const times = e.durations.value === step.durations.map(oneTime).join("; ") ? [] : [{ kind: "step-set", on: step.id, field: "durations", value: readDurations(e.durations.value, step.durations) }];
   const heat = e.temperatures.value === step.temperatures.map(oneTemperature).join("; ") ? [] : [{ kind: "step-set", on: step.id, field: "temperatures", value: readTemperatures(e.temperatures.value, step.temperatures) }];
   return [...set("text", e.text.value.trim(), step.text), ...times, ...heat, ...set("until", e.until.value.trim() || null, step.until || null),
@@ -182,40 +221,40 @@ function stepEdits(e, step) {
 }
 
 export function stepForm(step) {
-  return h("form", { class: "form", "aria-label": "Change this step", onsubmit: (e) => send(e, (f) => stepEdits(f, step)) },
-    said(step, step.start),
+  return form("Change this step", (f) => stepEdits(f, step),
+    said(step, step.start), looseNotes("step", step.id),
     h("div", { class: "fields" },
       field("As it is written", h("textarea", { name: "text", rows: 3, required: true, "data-first": "", value: step.text })),
       field("Times", input("durations", step.durations.map(oneTime).join("; ")), "20 min; 10-12 min; 1 h 30 min"),
       field("Temperatures", input("temperatures", step.temperatures.map(oneTemperature).join("; ")), "350 F; 180 C fan; gas mark 4"),
       field("Until", input("until", step.until), "a sign that it is done"), field("In", input("vessel", step.vessel)),
       field("Heat", input("heat", step.heat)), field("Component", input("group", step.group))),
-    row(h("button", { class: "main" }, "Save"), button("Leave it", () => close(true))),
+    saveOrLeave(),
     moves("step", currentDish().steps, step, "step"));
 }
 
 export function newStepForm(after) {
   const dish = currentDish();
-  return h("form", { class: "form", "aria-label": "A new step", onsubmit: (e) => send(e, (f) => [{ kind: "step-add", on: dish.id, to: after, value: { text: f.text.value.trim() } }]) },
+  return form("A new step", (f) => [{ kind: "step-add", on: dish.id, to: after, value: { text: f.text.value.trim() } }],
     field("The step", h("textarea", { name: "text", rows: 2, required: true, "data-first": "" })),
-    row(h("button", { class: "main" }, "Add this step"), button("Leave it", () => close(true))));
+    saveOrLeave("Add this step"));
 }
 
 export function titleForm(dish) {
-  return h("form", { class: "form", "aria-label": "Change the title", onsubmit: (e) => send(e, (f) => [{ kind: "dish-set", on: dish.id, field: "title", value: f.title.value.trim() }]) },
+  return form("Change the title", (f) => [{ kind: "dish-set", on: dish.id, field: "title", value: f.title.value.trim() }],
     field("Title", input("title", dish.title, { required: true, maxlength: 200, "data-first": "" })),
-    row(h("button", { class: "main" }, "Save"), button("Leave it", () => close(true))));
+    saveOrLeave());
 }
 
 export function yieldForm(dish) {
   const y = dish.yield;
   const edits = (f) => {
     const n = readAmount(f.amount.value, "");
-    if (n && !f.of.value.trim()) throw new Unclear("Write what it makes: serving, loaf, cookie");
+    if (n && !f.of.value.trim()) throw new Unclear("Write what it makes: serving, loaf, cookie", "of");
     return [{ kind: "dish-set", on: dish.id, field: "yield", value: n && { min: n.min, max: n.max, of: f.of.value.trim() } }];
   };
-  return h("form", { class: "form", "aria-label": "Change how much it makes", onsubmit: (e) => send(e, edits) },
+  return form("Change how much it makes", edits,
     h("div", { class: "fields" }, field("Makes", input("amount", y ? writeAmount({ ...y, approx: false }) : "", { class: "short", "data-first": "" }), "4, 4-6; empty: not heard"),
       field("Of what", input("of", y ? y.of : "serving"), "serving, loaf, cookie")),
-    row(h("button", { class: "main" }, "Save"), button("Leave it", () => close(true))));
+    saveOrLeave());
 }

@@ -24,10 +24,23 @@ export const dishOf = (id) => state.page.dishes.find((d) => d.id === id);
 export const currentDish = () => dishOf(state.dish) ?? state.page.dishes[0] ?? null;
 
 const LOG_WORDS = { applied: "in place", undone: "undone", unplaced: "finds no place", unknown: "of a later version" };
+const FIELDS = { prep: "preparation", to_taste: "“to taste”", optional: "“optional”", group: "component", role: "part", text: "words", durations: "times",
+  yield: "how much it makes", approved: "approval", beside: "“meanwhile”" };
+const KINDS = { "dish-add": "a new dish", "dish-remove": "a dish taken out", "dish-cut": "a dish cut in two", "dish-join": "two dishes joined", "dish-border": "a border moved",
+  "line-add": "a line added", "line-remove": "a line taken out", "line-move": "a line moved", "line-join": "two lines joined", "step-add": "a step added",
+  "step-remove": "a step taken out", "step-move": "a step moved", "step-join": "two steps joined", finding: "a loose end answered" };
+
+// What a change was, for a reader: "amount of “paprika”".
+function told(e) {
+  const quote = (text) => `“${text.length > 60 ? `${text.slice(0, 60)}…` : text}”`;
+  if (e.of) return `${e.kind === "undo" ? "undone" : "done again"}: change ${e.of}`;
+  if (e.kind === "word") return `${quote(e.said ?? "")} read as ${quote(e.value ?? "")}`;
+  const what = KINDS[e.kind] ?? FIELDS[e.field] ?? e.field ?? e.kind.replace("-", " ");
+  return `${what}${e.said && !e.kind.startsWith("dish") ? ` (${quote(e.said)})` : ""}${e.value ? `: ${quote(e.value)}` : ""}`;
+}
 
 function logLine(e) {
-  const what = [e.kind.replace("-", " "), e.field, e.said && `“${e.said.slice(0, 60)}”`, e.value && `→ ${e.value.slice(0, 80)}`];
-  return h("li", { class: `log-${e.state}` }, `${e.number}. ${what.filter(Boolean).join(" ")}: ${LOG_WORDS[e.state]}`,
+  return h("li", { class: `log-${e.state}` }, `${e.number}. ${told(e)}${e.of ? "" : ` – ${LOG_WORDS[e.state]}`}`,
     e.state === "unplaced" && ` (${e.why || "its words are gone"}; it is kept)`);
 }
 
@@ -35,14 +48,13 @@ function drawLog() {
   const edits = state.page.edits;
   const homeless = edits.filter((e) => e.state === "unplaced" || e.state === "unknown").length;
   byId("changes").textContent = homeless ? `All changes (${homeless} without a place)` : "All changes";
-  redraw(byId("log"), h("h2", {}, "All changes"), edits.length ? h("ol", { class: "plain", tabindex: 0, "aria-label": "Changes, the last one first" },
+  if (!byId("log").hidden) redraw(byId("log"), h("h2", {}, "All changes"), edits.length ? h("ol", { class: "plain", tabindex: 0, "aria-label": "Changes, the last one first" },
     edits.map(logLine).reverse()) : h("p", {}, "Nothing has been changed yet."));
 }
 
 function draw() {
   const p = state.page;
-  if (!currentDish()) state.dish = null;
-  else state.dish = currentDish().id;
+  state.dish = currentDish()?.id ?? null;
   byId("file").textContent = p.file.split("/").at(-1);
   document.title = `${p.file.split("/").at(-1)} – dishtake`;
   byId("undo").disabled = !p.undo;
@@ -53,16 +65,25 @@ function draw() {
   recipe.draw();
 }
 
+// An answer to a change tells what stood there before by its place alone; such a part is the same object then.
+function whole(page) {
+  for (const list of ["edits", "dishes", "findings"]) page[list] = page[list].map((part) => (typeof part === "number" ? state.page[list][part] : part));
+  return page;
+}
+
 async function take(answer, wordsToo = null) {
-  const words = JSON.stringify(answer.page.edits.filter((e) => /word|undo|redo/.test(e.kind)));
-  if (state.revision && state.revision !== answer.revision) state.card = null; // it shows what was
+  const page = whole(answer.page);
+  const words = JSON.stringify(page.edits.filter((e) => /word|undo|redo/.test(e.kind)));
+  if (state.revision && state.revision !== answer.revision) state.card = state.published = null; // they show what was
+  const first = !state.page;
   state.revision = answer.revision;
-  state.page = answer.page;
+  state.page = page;
   if (words !== state.wordEdits || !state.words) {
     state.words = (await (wordsToo ?? talk.words())).page;
     state.wordEdits = words;
     heard.draw();
   }
+  if (first) state.dish = loose.firstDish();
   draw();
 }
 
@@ -108,6 +129,17 @@ export async function changeAll(edits) {
   return true;
 }
 
+// Undo or redo: shows the dish where it happened, and tells what it was.
+async function turn(kind) {
+  const n = state.page[kind];
+  if (!n || state.busy) return;
+  const before = state.page.edits[n - 1];
+  if (!(await change({ kind }))) return;
+  const dish = before.dish ?? state.page.edits[n - 1]?.dish;
+  if (dish && dish !== state.dish && dishOf(dish)) choose(dish);
+  saved(`Saved. ${kind === "undo" ? "Undone" : "Done again"}: ${told(before)}`);
+}
+
 async function lookForNews() {
   if (state.busy || document.hidden) return;
   try {
@@ -124,23 +156,25 @@ async function lookForNews() {
 export function choose(dish) {
   state.dish = dish;
   state.open = null;
+  loose.goTo(dish);
   draw();
 }
 
 const LETTERS = {
-  n: () => loose.step(1), p: () => loose.step(-1), m: () => loose.mend(), u: () => byId("undo").click(),
-  r: () => byId("redo").click(), k: () => heard.toggle(),
+  n: () => loose.step(1), p: () => loose.step(-1), m: () => loose.mend(), u: () => turn("undo"),
+  r: () => turn("redo"), k: () => heard.toggle(), d: () => strip.stepDish(1), s: () => strip.stepDish(-1),
 };
 
 function onKey(event) {
   const typing = event.target.closest?.("input, textarea, select");
+  if (event.key === "Escape") trouble("");
   if (event.key === "Escape" && state.open) {
     recipe.close();
     return;
   }
   if ((event.ctrlKey || event.metaKey) && event.key.toLowerCase() === "z" && !typing) {
     event.preventDefault();
-    byId(event.shiftKey ? "redo" : "undo").click();
+    turn(event.shiftKey ? "redo" : "undo");
     return;
   }
   if (typing || event.ctrlKey || event.metaKey || event.altKey || !byId("keys").checked || !state.page) return;
@@ -150,21 +184,29 @@ function onKey(event) {
   act();
 }
 
+// A button that shows a part of the page, and hides it again.
+function discloses(button, part, drawn = () => {}) {
+  byId(button).addEventListener("click", () => {
+    byId(part).hidden = !byId(part).hidden;
+    byId(button).setAttribute("aria-expanded", String(!byId(part).hidden));
+    if (state.page) drawn();
+  });
+}
+
 async function begin() {
   byId("keys").checked = localStorage.getItem("letter-keys") !== "off";
   byId("keys").addEventListener("change", (e) => localStorage.setItem("letter-keys", e.target.checked ? "on" : "off"));
-  byId("undo").addEventListener("click", () => change({ kind: "undo" }));
-  byId("redo").addEventListener("click", () => change({ kind: "redo" }));
-  byId("changes").addEventListener("click", (e) => {
-    byId("log").hidden = !byId("log").hidden;
-    e.currentTarget.setAttribute("aria-expanded", String(!byId("log").hidden));
-  });
+  byId("undo").addEventListener("click", () => turn("undo"));
+  byId("redo").addEventListener("click", () => turn("redo"));
+  byId("trouble").addEventListener("click", () => trouble(""));
+  discloses("changes", "log", drawLog);
+  discloses("show-keys", "key-list");
+  addEventListener("beforeunload", (e) => recipe.isTyped() && e.preventDefault());
   document.addEventListener("keydown", onKey);
   try {
-    const wordsToo = talk.words();
-    const answer = await talk.recipes();
+    const answer = await talk.opening.recipes;
     heard.begin(answer.media, answer.pictures);
-    await take(answer, wordsToo);
+    await take(answer, talk.opening.words);
     saved(answer.page.edits.length ? "Saved" : "Nothing changed yet");
     document.body.dataset.ready = "yes";
     setInterval(lookForNews, LOOK_AGAIN_MS);

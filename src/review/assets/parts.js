@@ -43,6 +43,13 @@ export function redraw(where, ...children) {
   if (focused) where.querySelector(`[data-at="${CSS.escape(focused)}"]`)?.focus({ preventScroll: true });
 }
 
+// Puts one element in the place of another; the focus inside stays, as with redraw.
+export function swap(old, now) {
+  const focused = old.contains(document.activeElement) ? document.activeElement.dataset.at : null;
+  old.replaceWith(now);
+  if (focused) (now.dataset.at === focused ? now : now.querySelector(`[data-at="${CSS.escape(focused)}"]`))?.focus({ preventScroll: true });
+}
+
 // "1 1/2" -> "1½", as a cook reads it.
 const FRACTIONS = { "1/2": "½", "1/4": "¼", "3/4": "¾", "1/3": "⅓", "2/3": "⅔", "1/8": "⅛", "3/8": "⅜", "5/8": "⅝", "7/8": "⅞" };
 export function number(text) {

@@ -1,9 +1,10 @@
 // recipe.js: the recipe as it is being written; every value says where it comes from, plays its second, and opens to be changed.
 // SPDX-License-Identifier: MIT
 import { byId, clock, h, number, redraw } from "./parts.js";
-import { change, currentDish, show, state, trouble } from "./main.js";
+import { change, choose, currentDish, show, state, trouble } from "./main.js";
 import * as forms from "./forms.js";
 import * as heard from "./heard.js";
+import * as loose from "./loose.js";
 import * as strip from "./strip.js";
 import * as talk from "./talk.js";
 
@@ -15,26 +16,59 @@ function mark(from, text) {
   return h("span", { class: `v ${from}` }, sign && h("span", { class: "sign", "aria-hidden": "true" }, sign), text, from !== "heard" && h("span", { class: "hidden" }, ` (${word})`));
 }
 
+const openForm = () => byId("sheet").querySelector("form");
+const typed = (form) => JSON.stringify([...form.elements].filter((e) => e.name).map((e) => (e.type === "checkbox" ? e.checked : e.value)));
+
+// Whether a form is open in which something was changed.
+export const isTyped = () => Boolean(state.open && openForm() && typed(openForm()) !== openForm().dataset.was);
+
+// Before something else is shown: what was typed is saved, not lost. False when it cannot be, and the form stays.
+export const leave = async () => !isTyped() || openForm().save();
+
 // What is open: {what: "line", id} and so on.
-export function openAt(what, id) {
+export async function openAt(what, id) {
+  if (!(await leave())) return;
   state.open = { what, id };
   if (byId("sheet").dataset.dish === state.dish) draw();
   else show();
-  const form = document.querySelector("#sheet form");
-  form?.querySelector("[data-first]")?.focus();
-  form?.scrollIntoView({ block: "nearest" });
+  const form = openForm();
+  if (!form) return;
+  form.dataset.was = typed(form);
+  form.querySelector("[data-first]")?.focus();
+  form.scrollIntoView({ block: "nearest" });
+}
+
+// The form again, as it was typed, after it could not be saved.
+export function reopen(what, old) {
+  state.open = what;
+  if (old.isConnected) return;
+  draw();
+  const form = openForm();
+  if (!form) return;
+  form.dataset.was = typed(form);
+  for (const e of old.elements) {
+    const now = e.name && form.elements[e.name];
+    if (now) now[e.type === "checkbox" ? "checked" : "value"] = e.type === "checkbox" ? e.checked : e.value;
+  }
 }
 
 const isOpen = (what, id) => state.open?.what === what && state.open.id === id;
 
-// Closes the form; `settle` draws the page and puts the focus back on what was open.
+// Closes the form; `settle` draws the page, where a change has not done so, and puts the focus back on what was open.
 export function close(settle = true) {
   if (state.open) state.last = state.open;
   state.open = null;
   if (!settle) return;
-  draw();
+  if (byId("sheet").dataset.open) draw();
   const back = state.last && byId("sheet").querySelector(`[data-at="${CSS.escape(`${state.last.what}-${state.last.id}`)}"]`);
   (back ?? byId("sheet")).focus({ preventScroll: true });
+}
+
+// A value was pressed: it plays, and its form opens or closes.
+async function press(what, id, at, words, open) {
+  heard.play(at, words);
+  if (!open) openAt(what, id);
+  else if (await leave()) close();
 }
 
 const time = (seconds, words, what) =>
@@ -56,7 +90,7 @@ function lineRow(line) {
   const open = isOpen("line", line.id);
   return h("li", { class: "line-row", id: line.id },
     time(line.at, line.words, line.id),
-    h("button", { type: "button", class: "value", "data-at": `line-${line.id}`, "aria-expanded": String(open), onclick: () => { heard.play(line.at, line.words); open ? close() : openAt("line", line.id); } },
+    h("button", { type: "button", class: "value", "data-at": `line-${line.id}`, "aria-expanded": String(open), onclick: () => press("line", line.id, line.at, line.words, open) },
       line.amount_from !== "to-taste" && [amountPart(line), " "], mark(edited(line, "food", "size") ? "yours" : "heard", food),
       details && [", ", mark(edited(line, "prep", "state") ? "yours" : "heard", details)],
       line.amount_from === "to-taste" && [", ", amountPart(line)],
@@ -87,7 +121,7 @@ function stepRow(step) {
   const facts = [...times, ...heat, step.until && mark(edited(step, "until") ? "yours" : "heard", `until ${step.until}`)].filter(Boolean);
   return h("li", { class: "step-row", id: step.id },
     time(step.start, step.words, step.id),
-    h("button", { type: "button", class: "value", "data-at": `step-${step.id}`, "aria-expanded": String(open), onclick: () => { heard.play(step.start, step.words); open ? close() : openAt("step", step.id); } },
+    h("button", { type: "button", class: "value", "data-at": `step-${step.id}`, "aria-expanded": String(open), onclick: () => press("step", step.id, step.start, step.words, open) },
       mark(edited(step, "text") ? "yours" : "reckoned", step.text)),
     facts.length > 0 && h("p", { class: "facts" }, facts.map((f, i) => [i > 0 && " · ", f])),
     open && forms.stepForm(step), isOpen("step-new", step.id) && forms.newStepForm(step.id));
@@ -137,20 +171,32 @@ function approvePart(dish) {
   const open = state.page.findings.filter((f) => f.dish === dish.id && f.answer === "open");
   const stops = open.filter((f) => f.level === "stop").length;
   const counts = Object.entries(OPEN_WORDS).map(([level, word]) => [open.filter((f) => f.level === level).length, word]).filter(([n]) => n);
+  const waiting = state.page.dishes.filter((d) => !d.approved);
+  const next = waiting.find((d) => d.start > dish.start && d !== dish) ?? waiting.find((d) => d !== dish);
   return h("div", { class: "approve" },
     h("p", {}, dish.approved ? "✓ You have approved this recipe. A change takes the approval back." :
       counts.length ? `Still open: ${counts.map(([n, word]) => `${n} ${word}`).join(", ")}.` : open.length ? "Only notes are left." : "Nothing is left open."),
     h("div", { class: "row" },
-      h("button", { type: "button", class: "main", "data-at": "approve", onclick: () => change({ kind: "dish-set", on: dish.id, field: "approved", value: !dish.approved }) },
+      h("button", { type: "button", class: dish.approved ? null : "main", "data-at": "approve", onclick: () => change({ kind: "dish-set", on: dish.id, field: "approved", value: !dish.approved }) },
         dish.approved ? "Take the approval back" : stops ? "Approve all the same" : "Approve this recipe"),
-      h("button", { type: "button", "data-at": "card", onclick: showCard }, "See it as it will be printed"),
-      h("button", { type: "button", "data-at": "publish", onclick: publish }, "Publish everything")),
+      dish.approved && next && h("button", { type: "button", class: "main", "data-at": "next-dish", onclick: () => goOn(next) }, `Go on to ${next.title}`),
+      h("button", { type: "button", "data-at": "card", "aria-expanded": String(Boolean(state.card)), onclick: showCard }, state.card ? "Hide the printed card" : "See it as it will be printed")),
     state.card && h("div", { class: "row" },
       h("label", {}, "Units ", h("select", { "data-at": "units", onchange: (e) => { state.units = e.target.value; fetchCard(); } },
         [["", "as said"], ["us", "US"], ["metric", "metric"], ["both", "both"]].map(([v, t]) => h("option", { value: v, selected: v === (state.units ?? "") }, t)))),
       h("label", {}, "How much ", h("select", { "data-at": "times", onchange: (e) => { state.times = e.target.value; fetchCard(); } },
         [["", "as said"], ["1/2", "half"], ["2", "double"], ["3", "three times"], ["4", "four times"]].map(([v, t]) => h("option", { value: v, selected: v === (state.times ?? "") }, t))))),
-    h("pre", { id: "card", tabindex: 0, role: "region", "aria-label": "The printed card", hidden: !state.card }, state.card ?? ""));
+    h("pre", { id: "card", tabindex: 0, role: "region", "aria-label": "The printed card", hidden: !state.card }, state.card ?? ""),
+    h("div", { class: "row" },
+      h("button", { type: "button", "data-at": "publish", class: waiting.length ? null : "main", onclick: publish }, "Publish everything"),
+      h("span", { class: "quiet" }, waiting.length ? `${waiting.length} of ${state.page.dishes.length} ${state.page.dishes.length === 1 ? "recipe is" : "recipes are"} not approved yet; all are written.` : "Every recipe is approved.")),
+    h("p", { id: "published", role: "status" }, state.published ?? ""));
+}
+
+function goOn(dish) {
+  choose(dish.id);
+  byId("sheet").scrollIntoView({ block: "start" });
+  byId("sheet").focus({ preventScroll: true });
 }
 
 async function fetchCard() {
@@ -173,13 +219,17 @@ function showCard() {
 }
 
 async function publish() {
+  if (!(await leave())) return;
+  byId("published").textContent = "Writing …";
   try {
-    const done = await talk.publish({});
+    state.published = `✓ ${(await talk.publish({})).said ?? "Published"}.`;
     trouble("");
-    byId("saved").textContent = done.said ?? "Published";
   } catch (error) {
+    state.published = null;
+    if (error.status === 409) await loose.goToStop();
     trouble(`Not published: ${error.message}.`);
   }
+  byId("published").textContent = state.published ?? "";
 }
 
 function notesPart(dish) {

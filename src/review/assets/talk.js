@@ -40,6 +40,10 @@ export const edit = (revision, change) => post("/api/edit", { revision, edit: ch
 export const card = (wanted) => post("/api/card", wanted);
 export const publish = (wanted) => post("/api/publish", wanted);
 
+// What the page begins with is asked for before its other files are here.
+export const opening = { words: words(), recipes: recipes() };
+for (const asked of Object.values(opening)) asked.catch(() => {}); // main.js, which waits for them, tells
+
 // A name for a change, so that one whose answer was lost is not made twice.
 export function newName() {
   return [...crypto.getRandomValues(new Uint8Array(8))].map((b) => b.toString(16).padStart(2, "0")).join("");

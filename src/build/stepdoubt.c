@@ -97,12 +97,10 @@ static bool tells_how(const struct writer *w, size_t i, size_t end, unsigned cha
                || w->b->r->words.at[at[i].last].after >= AFTER_COMMA);
 }
 
-bool is_odd(const struct writer *w, size_t i, size_t begin, size_t end)
+static bool looks_odd(const struct writer *w, size_t i, size_t begin, size_t end)
 {
     const struct chunk *c = &w->b->chunks.at[i];
     unsigned char before = i > begin ? c[-1].tag : 0, next = i + 1 < end ? c[1].tag : 0;
-    if (c->scope & SCOPE_UNTIL || in_reason(w, i) || is_aside(w, i, begin))
-        return false;
     switch (c->tag) {
     case TAG_OTHER:
         return !c->entry && !leads_to_noun(before) && !is_step_word(w->b, c, "particle")
@@ -121,6 +119,12 @@ bool is_odd(const struct writer *w, size_t i, size_t begin, size_t end)
     default:
         return is_cut_off(w, i, end);
     }
+}
+
+bool is_odd(const struct writer *w, size_t i, size_t begin, size_t end)
+{
+    return !(w->b->chunks.at[i].scope & SCOPE_UNTIL) && looks_odd(w, i, begin, end)
+           && !in_reason(w, i) && !is_aside(w, i, begin);
 }
 
 /* Words of a sentence, foods apart, from which on it has talk in it. */

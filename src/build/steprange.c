@@ -117,11 +117,12 @@ static bool wants_for(const struct writer *w, size_t i, size_t begin)
 static bool joins_nothing(const struct writer *w, size_t i, size_t end)
 {
     size_t n = i + 1;
+    if (w->b->chunks.at[i].tag != TAG_AND)
+        return false;
     while (n < end && is_dropped(w, n))
         n++;
     unsigned char next = n < end ? w->b->chunks.at[n].tag : 0;
-    return w->b->chunks.at[i].tag == TAG_AND
-           && (next == TAG_OR || next == TAG_UNTIL || next == TAG_AND);
+    return next == TAG_OR || next == TAG_UNTIL || next == TAG_AND;
 }
 
 void say_range(struct writer *w, size_t begin, size_t end)

@@ -135,6 +135,8 @@ static bool joins_last(struct tidied *t, struct text sentence)
 struct text tidy_text(const struct builder *b, struct text said)
 {
     struct tidied t = {.b = b};
+    if (text_find(said, '.', 0) + 1 >= said.length) /* one sentence */
+        return arena_text(b->r->arena, said);
     for (size_t begin = 0; begin < said.length;) {
         size_t end = begin;
         while (end < said.length

@@ -134,6 +134,12 @@ static bool say_hedge(const struct builder *b, struct prose *p, size_t *i, size_
     return true;
 }
 
+/* Only such words are written as others. */
+static bool is_grammar_word(unsigned char tag)
+{
+    return tag == TAG_THE || tag == TAG_UNTIL || tag == TAG_IT;
+}
+
 /* "The bacon's" of "the bacon's next": a food with a verb behind it. */
 static bool is_clipped(const struct word *w)
 {
@@ -168,7 +174,8 @@ void say_words(const struct builder *b, struct prose *p, size_t first, size_t la
                 continue;
             }
         } else {
-            struct text other = step_text(b->k, "instead", w->key); /* "your" */
+            struct text other = is_grammar_word(w->tag) ? step_text(b->k, "instead", w->key)
+                                                        : TEXT_EMPTY; /* "your" */
             if (i == last && is_clipped(w))
                 other = entry_words(w->entry);
             prose_word(p, other.length ? other : small(b, i), joins(w));

@@ -12,6 +12,13 @@
 /* The same where nobody can tell: in too few words to say whether the captions have full stops at
  * all, and where somebody set commas, so that what has none is likely to go on. */
 #define SURE_ENDING_POINTS 100
+/* At the end of a cue, where each of them is an utterance. */
+#define LINE_ENDING_POINTS (-50)
+/* Stops behind "of", "and", "until" from which on they are a machine's, and misplaced. */
+#define ASTRAY_STOPS_LEAST 3
+/* Commas from which on it tells that none of them ends a cue, and how many a single one that does
+ * must stand against. */
+#define UTTERANCE_COMMAS_LEAST 20
 /* Silence between two words that ends a sentence where captions have no full stops. */
 #define PAUSE_SECONDS 1.2
 /* The same where they have them: only a long silence says more than the punctuation does. */

@@ -11,6 +11,7 @@ struct cutter {
     bool punctuated;     /* the captions have full stops */
     struct endings ends; /* where they have none: what speaks for one */
     int points_least;    /* that an end must have more than */
+    bool lines;          /* each cue is an utterance: commas stand in it, and never end it */
     size_t unit;         /* of `ends`: the one in which the word at hand stands */
 };
 
@@ -54,7 +55,10 @@ static bool ends_after(struct cutter *c, size_t i, size_t length)
         return false;
     if (next->pause && !open)
         return true;
-    return ends_unit(c, i) && ending_points(&c->ends, c->unit, length) > c->points_least;
+    bool line = c->lines && next->cue != w->cue;
+    return ends_unit(c, i)
+           && ending_points(&c->ends, c->unit, length)
+                  > (line ? LINE_ENDING_POINTS : c->points_least);
 }
 
 /* The best place to cut words [first, last], which are too many: after a comma, else before an
@@ -111,12 +115,55 @@ static bool has_signs(const struct recording *r, enum word_after least)
     return signs * WORDS_PER_STOP_MOST >= r->words.count;
 }
 
+/* "Two teaspoons. Of salt", "until. It's thick": a stop behind a word that goes on, or before "of".
+ */
+static bool is_astray(const struct cutter *c, size_t i)
+{
+    struct text word = c->r->words.at[i].key;
+    if (c->r->words.at[i].after != AFTER_STOP || i + 1 == c->r->words.count)
+        return false;
+    const struct entry *e = pack_find(c->k, word, NULL),
+                       *next = pack_find(c->k, c->r->words.at[i + 1].key, NULL);
+    if (next && next->tag == TAG_OF && !is_abbreviation(c, i))
+        return true;
+    return e
+           && (e->tag == TAG_OF || e->tag == TAG_AND || e->tag == TAG_OR || e->tag == TAG_ARTICLE
+               || e->tag == TAG_UNTIL);
+}
+
+/* Machines that set stops put some a word off; a person breaks off now and then, but not so often.
+ */
+static void mend_stops(const struct cutter *c)
+{
+    size_t astray = 0;
+    for (size_t i = 0; i < c->r->words.count; i++)
+        astray += is_astray(c, i);
+    for (size_t i = 0; i < c->r->words.count && astray >= ASTRAY_STOPS_LEAST; i++)
+        if (is_astray(c, i))
+            c->r->words.at[i].after = AFTER_SPACE;
+}
+
+/* Whether somebody wrote one utterance a cue, with commas but no full stops: then commas stand
+ * inside of cues, and none ends one. */
+static bool has_utterances(const struct recording *r)
+{
+    size_t commas = 0, ending = 0;
+    for (size_t i = 0; i + 1 < r->words.count; i++) {
+        bool comma = r->words.at[i].after == AFTER_COMMA;
+        commas += comma;
+        ending += comma && r->words.at[i + 1].cue != r->words.at[i].cue;
+    }
+    return commas >= UTTERANCE_COMMAS_LEAST && ending * UTTERANCE_COMMAS_LEAST < commas;
+}
+
 void cut_sentences(struct recording *r, const struct pack *k)
 {
     struct cutter c = {.r = r, .k = k, .punctuated = has_signs(r, AFTER_STOP)};
     r->punctuated = c.punctuated;
     bool unsure = r->words.count < WORDS_PER_STOP_MOST || has_signs(r, AFTER_COMMA);
     c.points_least = unsure ? SURE_ENDING_POINTS : ENDING_POINTS_LEAST;
+    mend_stops(&c);
+    c.lines = !c.punctuated && has_utterances(r);
     if (!c.punctuated)
         endings_make(&c.ends, r, k);
     size_t first = 0;

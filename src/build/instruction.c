@@ -146,8 +146,7 @@ static bool is_consequence(const struct builder *b, size_t i)
            && !says_how_long(b); /* but "so they go in" */
 }
 
-/* "While they | rest", "while the | sauce", not "in the meantime". */
-static bool ends_in_subject(const struct builder *b, const struct chunk *c)
+bool ends_in_subject(const struct builder *b, const struct chunk *c)
 {
     const struct entry *e = pack_find(b->k, b->r->words.at[c->last].key, NULL);
     return c->first < c->last && e

@@ -22,6 +22,9 @@ struct verb_memo {
 
 /* What the lexicon says of an action, by its base form; NULL when it has no such verb. */
 const struct entry *action_entry(const struct pack *k, struct text action);
+/* Of a chunk that says "meanwhile": "while they | rest", "while the | sauce", not "in the
+ * meantime". */
+bool ends_in_subject(const struct builder *b, const struct chunk *c);
 /* "let", of "let that soften". */
 bool is_let(const struct builder *b, const struct chunk *c);
 /* Whether the verb in chunk `i` is an instruction, or tells what is going on here and now. */

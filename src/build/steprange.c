@@ -1,5 +1,6 @@
 /* build/steprange.c: chunks -> the words that a step keeps of them.
  * SPDX-License-Identifier: MIT */
+#include "build/instruction.h"
 #include "build/writer.h"
 
 bool is_reason(const struct writer *w, size_t i)
@@ -60,6 +61,20 @@ static bool ends_writing(const struct writer *w, size_t i)
         return true;
     return (c->tag == TAG_ME || c->tag == TAG_YOU)
            && !(i && is_step_word(w->b, &w->b->chunks.at[i - 1], "after"));
+}
+
+/* "Stir it while it | simmers", "while the sauce | cooks": what goes on meanwhile is left out where
+ * its verb does not stand in the range. */
+static bool loses_meanwhile(const struct writer *w, size_t i, size_t begin, size_t end)
+{
+    const struct chunk *at = w->b->chunks.at;
+    size_t next = i + 1;
+    if (i == begin || at[i].tag != TAG_MEANWHILE || !ends_in_subject(w->b, &at[i]))
+        return false;
+    if (next < end && (at[next].tag == TAG_LINE || at[next].tag == TAG_PART))
+        next++;
+    return next >= end || at[next].tag == TAG_ACTION || at[next].tag == TAG_DURATION
+           || at[next].tag == TAG_HEDGE;
 }
 
 /* "they" is "them" where it is what the verb is done to. */
@@ -130,7 +145,7 @@ void say_range(struct writer *w, size_t begin, size_t end)
     size_t until = w->b->chunks.count; /* where a sign of doneness becomes talk */
     for (size_t i = begin; i < end; i++) {
         const struct chunk *c = &w->b->chunks.at[i];
-        if (ends_writing(w, i))
+        if (ends_writing(w, i) || loses_meanwhile(w, i, begin, end))
             return;
         if (is_dropped(w, i) || joins_nothing(w, i, end))
             continue;

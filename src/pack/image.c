@@ -213,20 +213,21 @@ static struct section put_row_keys(struct maker *m, const struct listed_table *t
     return s;
 }
 
-/* From the last row on, so that each finds the one behind it; false where none has one. */
-static bool link_rows(uint32_t *nexts, uint32_t *slots, size_t room, const struct listed_table *t)
+/* From the last row on, so that each finds the one behind it; how many have one. */
+static size_t link_rows(uint32_t *nexts, uint32_t *slots, size_t room, const struct listed_table *t)
 {
-    bool linked = false;
+    size_t linked = 0;
     for (size_t row = t->rows; row-- > 0;) {
         uint32_t *slot = row_slot(slots, room, t, row, 1);
         nexts[row] = *slot;
-        linked |= *slot != 0;
+        linked += *slot != 0;
         *slot = (uint32_t) row + 1;
     }
     return linked;
 }
 
-static struct section put_nexts(struct maker *m, const struct listed_table *t)
+/* `*linked`: how many rows have another one behind them. */
+static struct section put_nexts(struct maker *m, const struct listed_table *t, size_t *linked)
 {
     struct section s = {0};
     size_t room = 8;
@@ -234,7 +235,8 @@ static struct section put_nexts(struct maker *m, const struct listed_table *t)
         room *= 2;
     uint32_t *nexts = arena_alloc(&m->l->arena, (t->rows + 1) * sizeof *nexts);
     uint32_t *slots = arena_alloc(&m->l->arena, room * sizeof *slots);
-    if (!link_rows(nexts, slots, room, t))
+    *linked = link_rows(nexts, slots, room, t);
+    if (!*linked)
         return s;
     uint32_t *to = section(m, &s, t->rows, sizeof *to);
     if (to)
@@ -253,14 +255,15 @@ static uint32_t put_lines(struct maker *m, const struct listed_table *t)
 
 static void put_table(struct maker *m, struct image_table *to, const struct listed_table *t)
 {
+    size_t linked;
     struct image_table made = {.columns = (uint32_t) t->columns, .rows = (uint32_t) t->rows};
     made.heads = put_texts(m, t->heads, t->columns);
     made.cells = put_texts(m, t->cells, t->rows * t->columns);
     made.lines = put_lines(m, t);
     made.keys = put_row_keys(m, t, 1);
-    if (t->columns > 2)
+    made.nexts = put_nexts(m, t, &linked);
+    if (linked * 2 >= t->rows && t->columns > 2) /* else the links lead there soon */
         made.pairs = put_row_keys(m, t, 2);
-    made.nexts = put_nexts(m, t);
     if (!to)
         return;
     *to = made;

@@ -39,7 +39,7 @@ struct image_table {
     uint32_t columns, rows;
     uint32_t heads, cells, lines; /* bytes from the block's begin */
     struct section keys, pairs;   /* uint32_t: 1 + the first row with a first cell; with the first
-                                   * two cells, in tables of more columns */
+                                   * two cells, where most first cells have several rows */
     struct section nexts;         /* uint32_t: 1 + the next row with the same first cell; none where
                                    * no two rows have the same */
 };

@@ -149,14 +149,30 @@ static void put_inner(struct maker *m, struct image *out)
     put_index(m, &out->inner, &x);
 }
 
+/* Where each tag's part of the list begins; at the end, how long the list is. */
+static void count_tags(const heard_list *heard, uint32_t begins[TAG_CODES + 1])
+{
+    for (size_t i = 0; i < heard->count; i++)
+        begins[heard->at[i].tag + 1]++;
+    for (size_t tag = 0; tag < TAG_CODES; tag++)
+        begins[tag + 1] += begins[tag];
+}
+
 static void put_pronounced(struct maker *m, struct image *out)
 {
+    uint32_t begins[TAG_CODES + 1] = {0};
     struct pronounced *to = section(m, &out->pronounced, m->heard.count, sizeof *to);
+    uint32_t *tags = section(m, &out->of_tag, TAG_CODES + 1, sizeof *tags);
+    count_tags(&m->heard, begins);
+    if (tags)
+        memcpy(tags, begins, sizeof begins);
     for (size_t i = 0; to && i < m->heard.count; i++) {
-        to[i].letters = sound_letters(m->heard.at[i].sounds);
-        put_text(m, &to[i].sounds, m->heard.at[i].sounds);
-        to[i].entry = m->heard.at[i].entry;
-        to[i].tag = m->heard.at[i].tag;
+        const struct heard *from = &m->heard.at[i];
+        struct pronounced *p = &to[begins[from->tag]++];
+        p->letters = sound_letters(from->sounds);
+        put_text(m, &p->sounds, from->sounds);
+        p->entry = from->entry;
+        p->tag = from->tag;
     }
 }
 

@@ -22,7 +22,8 @@ struct image {
     struct section inner;   /* struct image_key: single words of longer entries; first is where
                              * they stand in inner_entries, more is how many they are */
     struct section inner_entries; /* uint32_t, numbers of entries */
-    struct section pronounced;    /* struct pronounced */
+    struct section pronounced;    /* struct pronounced, tag after tag */
+    struct section of_tag;        /* uint32_t: where each tag's begin; one more for the end */
     struct section tables;        /* struct image_table */
     struct section rules;         /* struct image_rule, stage by stage */
 };

@@ -176,10 +176,12 @@ const uint32_t *pack_entries_with(const struct pack *k, struct text word, size_t
     return key ? entries + key->first : NULL;
 }
 
-const struct pronounced *pack_pronounced(const struct pack *k, size_t *count)
+const struct pronounced *pack_pronounced(const struct pack *k, unsigned char tag, size_t *count)
 {
-    *count = k->image->pronounced.count;
-    return image_at(k->image, k->image->pronounced.at);
+    const uint32_t *begins = image_at(k->image, k->image->of_tag.at);
+    const struct pronounced *all = image_at(k->image, k->image->pronounced.at);
+    *count = begins[tag + 1] - begins[tag];
+    return all + begins[tag];
 }
 
 /* ---- rules and tables */

@@ -17,6 +17,7 @@ enum tag {
 #undef TAG
     TAG_INSIDE = '_' /* a word of an entry that goes on */
 };
+#define TAG_CODES 256 /* every code is below this */
 
 enum mark_bit {
 #define MARK(name, about) MARK_BIT_##name,
@@ -268,7 +269,8 @@ static inline uint64_t sound_letters(struct text sounds)
     return letters;
 }
 #define SOUNDS_MOST 40 /* of words; the longest one has fewer */
-const struct pronounced *pack_pronounced(const struct pack *k, size_t *count);
+/* Those of the entries of one tag, in the order of the entries. */
+const struct pronounced *pack_pronounced(const struct pack *k, unsigned char tag, size_t *count);
 /* How any folded words sound, as listed or else as they are spelled, at most SOUNDS_MOST. */
 size_t pack_sounds(const struct pack *k, struct text words, char out[SOUNDS_MOST]);
 

@@ -50,7 +50,7 @@ static void number_cue(struct recording *r, const struct pack *k, unsigned cue)
  * come from the system as they are written to; a second room for more would cost twice the first.
  */
 #define BYTES_A_WORD 4
-#define RESERVED_MOST 65536
+#define RESERVED_MOST ((size_t) 2 << 20) /* a quarter of what a recording may take in all */
 
 static void reserve_words(struct recording *r)
 {

@@ -764,7 +764,7 @@ static void hear_long(struct hearing *h, struct sentence_units *u, size_t begin,
     char room[KEY_BYTES];
     struct guess g = {0};
     size_t count;
-    const struct pronounced *all = pack_pronounced(h->ear->k, &count);
+    const struct pronounced *all = pack_pronounced(h->ear->k, TAG_FOOD, &count);
     const struct entry *entries = pack_entries(h->ear->k, &count);
     struct text key = joined_key(h, u->first[begin], u->last[end - 1], room),
                 sounds = sounds_of(h, key);

@@ -109,6 +109,14 @@ bool text_part(struct text *rest, char separator, struct text *part)
     return true;
 }
 
+size_t text_parts(struct text t, char separator)
+{
+    size_t count = t.length > 0;
+    for (size_t i = text_find(t, separator, 0); i < t.length; i = text_find(t, separator, i + 1))
+        count++;
+    return count;
+}
+
 bool text_has_part(struct text list, char separator, struct text part)
 {
     struct text one;

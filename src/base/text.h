@@ -59,6 +59,8 @@ size_t text_find(struct text t, char c, size_t from);
 /* Takes the part before the next `separator` off the front of `*rest` (the separator goes too).
  * False when nothing is left; an empty part between two separators counts. */
 bool text_part(struct text *rest, char separator, struct text *part);
+/* How many parts text_part() takes off it; none of an empty text. */
+size_t text_parts(struct text t, char separator);
 /* Whether `part` stands between separators of the list; an empty list has none. */
 bool text_has_part(struct text list, char separator, struct text part);
 /* Whether two lists have a part in common. */

@@ -8,13 +8,14 @@ static bool saying_read(struct saying *s, struct arena *a, const struct table *t
     struct place at = {t->file, t->lines[row], 0};
     struct text rest = table_cell(t, row, 1), part;
     s->set = table_cell(t, row, 0);
+    if (text_parts(rest, ' ') > SAYING_TOKENS)
+        return problem(p, at, "a pattern has at most %d places", SAYING_TOKENS);
+    s->places = arena_alloc(a, text_parts(rest, ' ') * sizeof *s->places);
     while (rest.length && text_part(&rest, ' ', &part)) {
-        if (s->count == SAYING_TOKENS)
-            return problem(p, at, "a pattern has at most %d places", SAYING_TOKENS);
-        s->gap[s->count] = text_is(part, "*");
-        if (!s->gap[s->count] && !token_read(&s->tokens[s->count], a, part, p, at))
+        struct saying_place *place = &s->places[s->count++];
+        place->gap = text_is(part, "*");
+        if (!place->gap && !token_read(&place->token, a, part, p, at))
             return false;
-        s->count++;
     }
     return true;
 }
@@ -47,8 +48,10 @@ static bool join_set(struct sayings *list, struct arena *a, struct saying *s, st
     }
     s->number = list->sets.count - 1;
     set->end = row + 1;
-    set->anything |= s->gap[0];
-    fits_add(&list->begins, a, &s->tokens[0], (unsigned char) s->number);
+    if (!s->count)
+        return true;
+    set->anything |= s->places[0].gap;
+    fits_add(&list->begins, a, &s->places[0].token, (unsigned char) s->number);
     return true;
 }
 
@@ -112,7 +115,7 @@ static size_t said_from(const struct saying *s, const struct recording *r, size_
 {
     if (n == s->count)
         return i;
-    if (s->gap[n]) {
+    if (s->places[n].gap) {
         for (size_t skip = 0; skip <= GAP_WORDS && i + skip <= last; skip++) {
             size_t end = said_from(s, r, n + 1, i + skip, last);
             if (end)
@@ -121,8 +124,8 @@ static size_t said_from(const struct saying *s, const struct recording *r, size_
         return 0;
     }
     if (i > last)
-        return s->tokens[n].end ? i : 0;
-    size_t next = step_over(&s->tokens[n], r, i, last);
+        return s->places[n].token.end ? i : 0;
+    size_t next = step_over(&s->places[n].token, r, i, last);
     if (next == i && n && r->words.at[i].filler)
         return said_from(s, r, n, i + 1, last); /* "half a teaspoon of, um, hang on" */
     return next > i ? said_from(s, r, n + 1, next, last) : 0;
@@ -131,8 +134,8 @@ static size_t said_from(const struct saying *s, const struct recording *r, size_
 /* Whether the word can fit the row's first place; most cannot. */
 static bool may_begin(const struct saying *s, const struct word *w, uint64_t key, uint64_t value)
 {
-    const struct token *t = &s->tokens[0];
-    return s->gap[0] || w->tag == TAG_INSIDE || unit_set_has(&t->tags, w->tag)
+    const struct token *t = &s->places[0].token;
+    return s->places[0].gap || w->tag == TAG_INSIDE || unit_set_has(&t->tags, w->tag)
            || (t->word_shapes & key) | (t->value_shapes & value);
 }
 

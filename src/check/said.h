@@ -10,12 +10,16 @@
 
 #define SAYING_TOKENS 10
 
+struct saying_place {
+    struct token token;
+    bool gap;
+};
+
 /* "i've|i set|put * out": tokens as in hearing.tsv; `*` lets up to GAP_WORDS words pass. */
 struct saying {
     struct text set;
     size_t number; /* the set's */
-    struct token tokens[SAYING_TOKENS];
-    bool gap[SAYING_TOKENS];
+    struct saying_place *places;
     size_t count;
 };
 #define GAP_WORDS 4

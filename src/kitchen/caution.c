@@ -63,6 +63,8 @@ static bool line_is_meant(const struct kitchen *k, const struct caution_rule *ru
 {
     if (line->entry && line->entry->marks & rule->marks)
         return true;
+    if (!rule->foods.length)
+        return false;
     const struct food *food = weighed_as(k, line);
     return text_has_part(rule->foods, '|', line->food)
            || text_has_part(rule->foods, '|', line->kind)

@@ -80,6 +80,9 @@ static bool load_food(struct foods *f, struct arena *a, const struct rows *r, si
     return true;
 }
 
+/* With its other names. */
+#define NAMES_A_FOOD 3
+
 static bool load_foods(struct foods *f, struct arena *a, const struct pack *k, struct problems *p)
 {
     struct rows r;
@@ -95,6 +98,8 @@ static bool load_foods(struct foods *f, struct arena *a, const struct pack *k, s
     for (size_t row = 0; row < r.count; row++)
         if (!load_food(f, a, &r, row, p))
             return false;
+    LIST_RESERVE(a, &f->named, f->all.count * NAMES_A_FOOD);
+    LIST_RESERVE(a, &f->names.rows, f->all.count * NAMES_A_FOOD);
     for (size_t i = 0; i < f->all.count; i++) /* the list no longer moves */
         add_name(f, a, f->all.at[i].name, (struct food_name){&f->all.at[i], TEXT_EMPTY, FIT_SAME});
     return true;
@@ -156,6 +161,20 @@ static bool load_weight(struct foods *f, const struct units *u, struct arena *a,
     return true;
 }
 
+/* Room for each food's rows, which stand together. */
+static void reserve_rows(struct foods *f, struct arena *a, const struct table *foods,
+                         const struct rows *r)
+{
+    for (size_t row = 0, end; row < r->count; row = end) {
+        struct text name = rows_cell(r, row, ROW_FOOD);
+        struct food *food = named_food(f, foods, name);
+        for (end = row + 1; end < r->count && text_equal(rows_cell(r, end, ROW_FOOD), name);)
+            end++;
+        if (food && !food->rows.at)
+            LIST_RESERVE(a, &food->rows, end - row);
+    }
+}
+
 static bool load_weights(struct foods *f, const struct units *u, struct arena *a,
                          const struct pack *k, struct problems *p)
 {
@@ -164,6 +183,7 @@ static bool load_weights(struct foods *f, const struct units *u, struct arena *a
                    "food form measure grams use usda_amount usda_measure usda_grams source", p))
         return false;
     const struct table *foods = pack_table(k, "foods");
+    reserve_rows(f, a, foods, &r);
     for (size_t row = 0; row < r.count; row++)
         if (!load_weight(f, u, a, foods, &r, row, p))
             return false;

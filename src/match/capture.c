@@ -14,8 +14,8 @@ static bool took_part(struct span s)
 struct span match_slot(const struct match *match, enum slot slot)
 {
     for (size_t i = 0; i < match->rule->slots_count; i++)
-        if (match->rule->slots[i] == slot && took_part(match->slots[i]))
-            return match->slots[i];
+        if (match->rule->slots[i] == slot && match->slots[i].first <= match->slots[i].last)
+            return (struct span){match->slots[i].first, match->slots[i].last};
     return nothing;
 }
 
@@ -197,14 +197,14 @@ bool capture(const struct recording *r, const struct subject *s, const struct ru
 {
     struct values values[MATCH_SLOTS];
     *match = (struct match){.rule = rule, .words = words_of(s, groups[0], groups[1])};
-    for (size_t i = 0; i < MATCH_SLOTS; i++) {
+    for (size_t i = 0; i < rule->slots_count; i++) {
         const size_t *group = groups + 2 * (i + 1);
-        match->slots[i] = nothing;
+        match->slots[i] = (struct slot_span){1, 0};
         values[i] = (struct values){RATIO(0),
                                     RATIO(0)}; /* an optional part of a number that was not said */
-        if (i >= rule->slots_count || group[0] == PCRE2_UNSET || group[0] >= group[1])
+        if (group[0] == PCRE2_UNSET || group[0] >= group[1])
             continue;
-        match->slots[i] = words_of(s, group[0], group[1]);
+        match->slots[i] = (struct slot_span){s->words[group[0]], s->words[group[1] - 1]};
         values[i] = (struct values){s->low[group[1] - 1], s->high[group[1] - 1]};
     }
     if (rule->kind == RULE_retag)

@@ -26,8 +26,8 @@
  * hundred. */
 #define RUNS_A_WORD 2000
 
-/* At most about one, in ordinary talk. */
-#define WORDS_A_MATCH 5
+/* Hardly ever more than one in so many, in ordinary talk. */
+#define WORDS_A_MATCH 3
 
 /* Machine code is made for recordings of more words; below, making it takes longer than it saves
  * (docs/gates.md). By the recording alone, so that what was read before it changes nothing. */

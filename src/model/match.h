@@ -11,6 +11,11 @@ struct span {
     size_t first, last;
 };
 
+/* The same where many are kept. */
+struct slot_span {
+    unsigned first, last;
+};
+
 #define MATCH_SLOTS 12
 
 struct rule;
@@ -19,8 +24,8 @@ struct rule;
 struct match {
     const struct rule *rule;
     struct span words;
-    struct span slots[MATCH_SLOTS]; /* in the order of rule->slots */
-    struct ratio low, high;         /* of a rule that gives a number; none otherwise */
+    struct slot_span slots[MATCH_SLOTS]; /* in the order of rule->slots, which has as many */
+    struct ratio low, high;              /* of a rule that gives a number; none otherwise */
 };
 
 #endif

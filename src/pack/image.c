@@ -149,14 +149,30 @@ static void put_inner(struct maker *m, struct image *out)
     put_index(m, &out->inner, &x);
 }
 
+/* Where each tag's part of the list begins; at the end, how long the list is. */
+static void count_tags(const heard_list *heard, uint32_t begins[TAG_CODES + 1])
+{
+    for (size_t i = 0; i < heard->count; i++)
+        begins[heard->at[i].tag + 1]++;
+    for (size_t tag = 0; tag < TAG_CODES; tag++)
+        begins[tag + 1] += begins[tag];
+}
+
 static void put_pronounced(struct maker *m, struct image *out)
 {
+    uint32_t begins[TAG_CODES + 1] = {0};
     struct pronounced *to = section(m, &out->pronounced, m->heard.count, sizeof *to);
+    uint32_t *tags = section(m, &out->of_tag, TAG_CODES + 1, sizeof *tags);
+    count_tags(&m->heard, begins);
+    if (tags)
+        memcpy(tags, begins, sizeof begins);
     for (size_t i = 0; to && i < m->heard.count; i++) {
-        to[i].letters = sound_letters(m->heard.at[i].sounds);
-        put_text(m, &to[i].sounds, m->heard.at[i].sounds);
-        to[i].entry = m->heard.at[i].entry;
-        to[i].tag = m->heard.at[i].tag;
+        const struct heard *from = &m->heard.at[i];
+        struct pronounced *p = &to[begins[from->tag]++];
+        p->letters = sound_letters(from->sounds);
+        put_text(m, &p->sounds, from->sounds);
+        p->entry = from->entry;
+        p->tag = from->tag;
     }
 }
 
@@ -213,20 +229,21 @@ static struct section put_row_keys(struct maker *m, const struct listed_table *t
     return s;
 }
 
-/* From the last row on, so that each finds the one behind it; false where none has one. */
-static bool link_rows(uint32_t *nexts, uint32_t *slots, size_t room, const struct listed_table *t)
+/* From the last row on, so that each finds the one behind it; how many have one. */
+static size_t link_rows(uint32_t *nexts, uint32_t *slots, size_t room, const struct listed_table *t)
 {
-    bool linked = false;
+    size_t linked = 0;
     for (size_t row = t->rows; row-- > 0;) {
         uint32_t *slot = row_slot(slots, room, t, row, 1);
         nexts[row] = *slot;
-        linked |= *slot != 0;
+        linked += *slot != 0;
         *slot = (uint32_t) row + 1;
     }
     return linked;
 }
 
-static struct section put_nexts(struct maker *m, const struct listed_table *t)
+/* `*linked`: how many rows have another one behind them. */
+static struct section put_nexts(struct maker *m, const struct listed_table *t, size_t *linked)
 {
     struct section s = {0};
     size_t room = 8;
@@ -234,7 +251,8 @@ static struct section put_nexts(struct maker *m, const struct listed_table *t)
         room *= 2;
     uint32_t *nexts = arena_alloc(&m->l->arena, (t->rows + 1) * sizeof *nexts);
     uint32_t *slots = arena_alloc(&m->l->arena, room * sizeof *slots);
-    if (!link_rows(nexts, slots, room, t))
+    *linked = link_rows(nexts, slots, room, t);
+    if (!*linked)
         return s;
     uint32_t *to = section(m, &s, t->rows, sizeof *to);
     if (to)
@@ -253,14 +271,15 @@ static uint32_t put_lines(struct maker *m, const struct listed_table *t)
 
 static void put_table(struct maker *m, struct image_table *to, const struct listed_table *t)
 {
+    size_t linked;
     struct image_table made = {.columns = (uint32_t) t->columns, .rows = (uint32_t) t->rows};
     made.heads = put_texts(m, t->heads, t->columns);
     made.cells = put_texts(m, t->cells, t->rows * t->columns);
     made.lines = put_lines(m, t);
     made.keys = put_row_keys(m, t, 1);
-    if (t->columns > 2)
+    made.nexts = put_nexts(m, t, &linked);
+    if (linked * 2 >= t->rows && t->columns > 2) /* else the links lead there soon */
         made.pairs = put_row_keys(m, t, 2);
-    made.nexts = put_nexts(m, t);
     if (!to)
         return;
     *to = made;

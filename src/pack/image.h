@@ -22,7 +22,8 @@ struct image {
     struct section inner;   /* struct image_key: single words of longer entries; first is where
                              * they stand in inner_entries, more is how many they are */
     struct section inner_entries; /* uint32_t, numbers of entries */
-    struct section pronounced;    /* struct pronounced */
+    struct section pronounced;    /* struct pronounced, tag after tag */
+    struct section of_tag;        /* uint32_t: where each tag's begin; one more for the end */
     struct section tables;        /* struct image_table */
     struct section rules;         /* struct image_rule, stage by stage */
 };
@@ -39,7 +40,7 @@ struct image_table {
     uint32_t columns, rows;
     uint32_t heads, cells, lines; /* bytes from the block's begin */
     struct section keys, pairs;   /* uint32_t: 1 + the first row with a first cell; with the first
-                                   * two cells, in tables of more columns */
+                                   * two cells, where most first cells have several rows */
     struct section nexts;         /* uint32_t: 1 + the next row with the same first cell; none where
                                    * no two rows have the same */
 };

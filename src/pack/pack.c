@@ -176,10 +176,12 @@ const uint32_t *pack_entries_with(const struct pack *k, struct text word, size_t
     return key ? entries + key->first : NULL;
 }
 
-const struct pronounced *pack_pronounced(const struct pack *k, size_t *count)
+const struct pronounced *pack_pronounced(const struct pack *k, unsigned char tag, size_t *count)
 {
-    *count = k->image->pronounced.count;
-    return image_at(k->image, k->image->pronounced.at);
+    const uint32_t *begins = image_at(k->image, k->image->of_tag.at);
+    const struct pronounced *all = image_at(k->image, k->image->pronounced.at);
+    *count = begins[tag + 1] - begins[tag];
+    return all + begins[tag];
 }
 
 /* ---- rules and tables */
@@ -219,10 +221,18 @@ size_t table_find(const struct table *t, struct text key)
     return t->keys[i] ? t->keys[i] - 1 : t->rows;
 }
 
+static size_t find_linked(const struct table *t, struct text first, struct text second)
+{
+    size_t row = table_find(t, first);
+    while (row < t->rows && !text_equal(table_cell(t, row, 1), second))
+        row = table_next(t, row);
+    return row;
+}
+
 size_t table_find_pair(const struct table *t, struct text first, struct text second)
 {
     if (!t->pairs_room)
-        return t->rows;
+        return find_linked(t, first, second);
     size_t i = pair_hash(first, second) & (t->pairs_room - 1);
     while (t->pairs[i]
            && !(text_equal(table_cell(t, t->pairs[i] - 1, 1), second)

@@ -17,6 +17,7 @@ enum tag {
 #undef TAG
     TAG_INSIDE = '_' /* a word of an entry that goes on */
 };
+#define TAG_CODES 256 /* every code is below this */
 
 enum mark_bit {
 #define MARK(name, about) MARK_BIT_##name,
@@ -215,7 +216,7 @@ struct table {
     const unsigned *lines;   /* each row's line in the file */
     const uint32_t *keys;    /* open addressing: 1 + the first row of a first cell; 0: free */
     size_t keys_room;        /* a power of two */
-    const uint32_t *pairs;   /* the same of the first two cells; NULL: there is no third column */
+    const uint32_t *pairs;   /* the same of the first two cells, where most first ones repeat */
     size_t pairs_room;
     const uint32_t *nexts; /* 1 + the next row with the same first cell; NULL: none has one */
 };
@@ -268,7 +269,8 @@ static inline uint64_t sound_letters(struct text sounds)
     return letters;
 }
 #define SOUNDS_MOST 40 /* of words; the longest one has fewer */
-const struct pronounced *pack_pronounced(const struct pack *k, size_t *count);
+/* Those of the entries of one tag, in the order of the entries. */
+const struct pronounced *pack_pronounced(const struct pack *k, unsigned char tag, size_t *count);
 /* How any folded words sound, as listed or else as they are spelled, at most SOUNDS_MOST. */
 size_t pack_sounds(const struct pack *k, struct text words, char out[SOUNDS_MOST]);
 
@@ -299,8 +301,7 @@ static inline size_t table_next(const struct table *t, size_t row)
 {
     return t->nexts && row < t->rows && t->nexts[row] ? t->nexts[row] - 1 : t->rows;
 }
-/* The first row whose first two cells are these; table.rows when there is none, or no column behind
- * them. */
+/* The first row whose first two cells are these; table.rows when there is none. */
 size_t table_find_pair(const struct table *t, struct text first, struct text second);
 
 /* Lower case, no accents, one kind of apostrophe: the form in which words are looked up. Hyphens

@@ -237,6 +237,7 @@ static void share_times(struct turns *turns)
 void split_speakers(struct reader *rd)
 {
     struct turns turns = {.rd = rd, .labels = find_labels(rd->r), .second = true};
+    LIST_RESERVE(rd->r->arena, &turns.cues, rd->r->cues.count + 1);
     for (size_t i = 0; i < rd->r->cues.count; i++)
         split_cue(&turns, &rd->r->cues.at[i]);
     share_times(&turns);

@@ -27,11 +27,11 @@ uint32_t ear_long_find(const struct ear *ear, struct text sounds)
 static void index_long_names(struct ear *ear)
 {
     size_t count;
-    const struct pronounced *all = pack_pronounced(ear->k, &count);
+    const struct pronounced *all = pack_pronounced(ear->k, TAG_FOOD, &count);
     ear->long_next = arena_alloc(&ear->memory, (count + 1) * sizeof *ear->long_next);
     for (size_t i = count; i-- > 0;) {
         struct text sounds = ref_text(&all[i].sounds);
-        if (all[i].tag != TAG_FOOD || sounds.length < LONG_SOUNDS)
+        if (sounds.length < LONG_SOUNDS)
             continue;
         uint32_t *bucket = &ear->long_names[sound_frame(&ear->sounds, sounds) % LONG_BUCKETS];
         ear->long_next[i] = *bucket;

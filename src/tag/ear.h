@@ -33,7 +33,7 @@ struct ear {
                                          behind */
     struct unit_set wanted;           /* tags that slots ask for */
     /* Names of foods of LONG_SOUNDS or more by their sound_frame(): 1 + the number among
-     * pack_pronounced(), and the next one of the bucket; 0: the end. */
+     * pack_pronounced() of foods, and the next one of the bucket; 0: the end. */
     uint32_t long_names[LONG_BUCKETS], *long_next;
 };
 

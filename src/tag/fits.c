@@ -15,7 +15,7 @@ static struct fits_text *probe(const struct fits_texts *list, struct text t)
 
 static void grow(struct fits_texts *list, struct arena *a)
 {
-    struct fits_texts grown = {.count = list->count};
+    struct fits_texts grown = {.count = list->count, .shapes = list->shapes};
     grown.room = list->room ? list->room * 2 : ROOM_LEAST;
     grown.slots = arena_alloc(a, grown.room * sizeof *grown.slots);
     for (size_t i = 0; i < list->room; i++)
@@ -34,12 +34,14 @@ static void add_text(struct fits_texts *list, struct arena *a, struct text t, un
     list->count += !slot->text.length;
     slot->text = t;
     unit_set_add(&slot->places, number);
+    list->shapes |= text_shape(t);
 }
 
 static void find_text(const struct fits_texts *list, struct text t, struct unit_set *places)
 {
-    if (t.length && list->room)
-        unit_set_join(places, &probe(list, t)->places);
+    const struct fits_text *slot = probe(list, t);
+    if (slot->text.length)
+        unit_set_join(places, &slot->places);
 }
 
 void fits_add(struct fits *f, struct arena *a, const struct token *t, unsigned char number)
@@ -56,10 +58,12 @@ void fits_find(const struct fits *f, const struct word *w, bool any_reading,
                struct unit_set *places)
 {
     unit_set_join(places, &f->tags[w->tag]);
-    find_text(&f->words, w->key, places);
+    if (f->words.shapes & word_shape(w))
+        find_text(&f->words, w->key, places);
     for (const struct entry *e = w->entry; e; e = any_reading ? entry_next(e) : NULL) {
         if (any_reading)
             unit_set_join(places, &f->tags[e->tag]);
-        find_text(&f->values, entry_value(e), places);
+        if (f->values.shapes & entry_shape(e))
+            find_text(&f->values, entry_value(e), places);
     }
 }

@@ -17,6 +17,7 @@ struct fits_text {
 struct fits_texts {
     struct fits_text *slots;
     size_t count, room; /* a power of two */
+    uint64_t shapes;    /* text_shape() of all */
 };
 
 struct fits {

@@ -54,7 +54,7 @@ struct hearing {
     const struct ear *ear;
     LIST(struct text) heard; /* each word that was taken for another one, once */
     struct heard_count *counts[COUNT_BUCKETS];
-    LIST(size_t) foods; /* numbers of the pronounced that were heard as a food, now or before */
+    LIST(size_t) foods; /* numbers of the pronounced foods that were heard, now or before */
     struct known_sound *sounds[SOUND_BUCKETS];
     bool foods_known; /* no other value was counted since they were listed */
 };
@@ -314,32 +314,74 @@ static void list_foods(struct hearing *h)
 {
     size_t count;
     const struct entry *entries = pack_entries(h->ear->k, &count);
-    const struct pronounced *all = pack_pronounced(h->ear->k, &count);
+    const struct pronounced *all = pack_pronounced(h->ear->k, TAG_FOOD, &count);
     h->foods.count = 0;
     for (size_t i = 0; i < count; i++)
-        if (all[i].tag == TAG_FOOD && count_of(h, TAG_FOOD, entry_value(&entries[all[i].entry])))
+        if (count_of(h, TAG_FOOD, entry_value(&entries[all[i].entry])))
             *LIST_ADD(h->r->arena, &h->foods) = i;
     h->foods_known = true;
 }
 
-/* All candidates that the slot expects, by their sound; where only a food that was heard is
- * trusted, only those. */
+/* One of those that a slot expects; refused by what is seen at once, most often. */
+static void guess_pronounced(struct hearing *h, const struct hearing_slot *slot,
+                             const struct asked *a, const struct pronounced *p, struct guess *g)
+{
+    const struct sounding as = {ref_text(&p->sounds), p->letters};
+    const int most = most_of_any(slot, a);
+    if (most >= 0 && sounds_may_be_near(&a->as, &as, (unsigned) most))
+        guess_candidate(h, slot, a, p, g);
+}
+
+/* Where only a food that was heard is trusted, only those. */
+static void guess_heard_foods(struct hearing *h, const struct hearing_slot *slot,
+                              const struct asked *a, struct guess *g)
+{
+    size_t count;
+    const struct pronounced *foods = pack_pronounced(h->ear->k, TAG_FOOD, &count);
+    if (!h->foods_known)
+        list_foods(h);
+    for (size_t i = 0; i < h->foods.count; i++)
+        guess_pronounced(h, slot, a, &foods[h->foods.at[i]], g);
+}
+
+/* The candidates of one tag that are still to be looked at. */
+struct run {
+    const struct pronounced *at, *end;
+};
+#define RUNS_MOST TAG_CODES
+
+/* Candidates of several tags are looked at in the order of their entries, since of two that are as
+ * near the first one counts. NULL: there are no more. */
+static const struct pronounced *next_pronounced(struct run *runs, size_t count)
+{
+    struct run *first = NULL;
+    for (size_t i = 0; i < count; i++)
+        if (runs[i].at < runs[i].end && (!first || runs[i].at->entry < first->at->entry))
+            first = &runs[i];
+    return first ? first->at++ : NULL;
+}
+
+/* All candidates that the slot expects, by their sound. */
 static void guess_by_sound(struct hearing *h, const struct hearing_slot *slot,
                            const struct asked *a, struct guess *g)
 {
-    size_t count;
-    const struct pronounced *all = pack_pronounced(h->ear->k, &count);
-    bool few = !slot->trust && !slot->sure;
-    if (few && !h->foods_known)
-        list_foods(h);
-    const int most = most_of_any(slot, a);
-    for (size_t i = 0; most >= 0 && i < (few ? h->foods.count : count); i++) {
-        const struct pronounced *p = &all[few ? h->foods.at[i] : i];
-        const struct sounding as = {ref_text(&p->sounds), p->letters};
-        if (unit_set_has(&slot->expects, p->tag)
-            && sounds_may_be_near(&a->as, &as, (unsigned) most))
-            guess_candidate(h, slot, a, p, g);
+    struct run runs[RUNS_MOST];
+    size_t count = 0;
+    if (!slot->trust && !slot->sure) {
+        if (unit_set_has(&slot->expects, TAG_FOOD))
+            guess_heard_foods(h, slot, a, g);
+        return;
     }
+    for (int tag = unit_set_next(&slot->expects, 0); tag >= 0;
+         tag = unit_set_next(&slot->expects, tag + 1)) {
+        size_t length;
+        runs[count].at = pack_pronounced(h->ear->k, (unsigned char) tag, &length);
+        runs[count].end = runs[count].at + length;
+        count++;
+    }
+    for (const struct pronounced *p = next_pronounced(runs, count); p;
+         p = next_pronounced(runs, count))
+        guess_pronounced(h, slot, a, p, g);
 }
 
 /* ---- applying */
@@ -722,7 +764,7 @@ static void hear_long(struct hearing *h, struct sentence_units *u, size_t begin,
     char room[KEY_BYTES];
     struct guess g = {0};
     size_t count;
-    const struct pronounced *all = pack_pronounced(h->ear->k, &count);
+    const struct pronounced *all = pack_pronounced(h->ear->k, TAG_FOOD, &count);
     const struct entry *entries = pack_entries(h->ear->k, &count);
     struct text key = joined_key(h, u->first[begin], u->last[end - 1], room),
                 sounds = sounds_of(h, key);

@@ -68,12 +68,14 @@ bool token_read(struct token *t, struct arena *a, struct text part, struct probl
     return true;
 }
 
-static bool tokens_read(struct token *tokens, size_t *count, struct arena *a, struct text t,
+static bool tokens_read(struct token **tokens, size_t *count, struct arena *a, struct text t,
                         struct problems *p, struct place at)
 {
     struct text part;
+    size_t parts = text_parts(t, ' ');
+    *tokens = arena_alloc(a, (parts < SLOT_TOKENS ? parts : SLOT_TOKENS) * sizeof **tokens);
     for (*count = 0; t.length && text_part(&t, ' ', &part) && *count < SLOT_TOKENS; ++*count)
-        if (!token_read(&tokens[*count], a, part, p, at))
+        if (!token_read(*tokens + *count, a, part, p, at))
             return false;
     return true;
 }
@@ -103,8 +105,8 @@ static bool slot_read(struct hearing_slot *slot, struct arena *a, const struct t
     slot->always = text_is(table_cell(t, row, 5), "always");
     slot->strong = text_is(table_cell(t, row, 5), "strong");
     slot->again = slot->strong || text_is(table_cell(t, row, 5), "again");
-    return tokens_read(slot->before, &slot->before_count, a, table_cell(t, row, 0), p, at)
-           && tokens_read(slot->after, &slot->after_count, a, table_cell(t, row, 1), p, at)
+    return tokens_read(&slot->before, &slot->before_count, a, table_cell(t, row, 0), p, at)
+           && tokens_read(&slot->after, &slot->after_count, a, table_cell(t, row, 1), p, at)
            && tags_read(&slot->expects, table_cell(t, row, 2), p, at)
            && marks_read(&slot->marks, table_cell(t, row, 3), p, at);
 }

@@ -22,7 +22,7 @@ struct token {
 };
 
 struct hearing_slot {
-    struct token before[SLOT_TOKENS], after[SLOT_TOKENS]; /* in spoken order */
+    struct token *before, *after; /* in spoken order */
     size_t before_count, after_count;
     struct unit_set expects; /* tags */
     uint64_t marks;          /* a candidate with one of them fits better */

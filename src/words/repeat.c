@@ -14,6 +14,8 @@ static size_t filler_length(const struct recording *r, const struct pack *k, siz
 {
     char joined[FILLER_BYTES];
     size_t length = 0, found = 0;
+    if (!r->words.at[i].alone && !r->words.at[i].begins)
+        return 0;
     for (size_t n = 0; n < FILLER_WORDS && i + n < r->words.count; n++) {
         struct text key = r->words.at[i + n].key;
         bool more = false;
@@ -42,13 +44,19 @@ static bool is_number(const struct recording *r, size_t i)
     return ratio_known(r->words.at[i].number) || (e && ratio_known(e->number));
 }
 
+/* By their shapes first, since most words differ there. */
+static bool same_word(const struct word *a, const struct word *b)
+{
+    return a->shape == b->shape && text_equal(a->key, b->key);
+}
+
 /* Whether words [i, i+n) are said again right after, in the same sentence. */
 static bool repeats(const struct recording *r, size_t i, size_t n)
 {
     if (i + 2 * n > r->words.count)
         return false;
     for (size_t m = 0; m < n; m++) {
-        if (!text_equal(r->words.at[i + m].key, r->words.at[i + n + m].key)
+        if (!same_word(&r->words.at[i + m], &r->words.at[i + n + m])
             || r->words.at[i + m].after >= AFTER_STOP || is_number(r, i + m))
             return false;
     }

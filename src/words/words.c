@@ -46,9 +46,11 @@ static void number_cue(struct recording *r, const struct pack *k, unsigned cue)
     }
 }
 
-/* Ordinary talk has a word for five bytes; more are made room for as they come. */
-#define BYTES_A_WORD 5
-#define RESERVED_MOST 65536
+/* Ordinary talk has a word for five bytes. Room that is not used costs nothing, since large rooms
+ * come from the system as they are written to; a second room for more would cost twice the first.
+ */
+#define BYTES_A_WORD 4
+#define RESERVED_MOST ((size_t) 2 << 20) /* a quarter of what a recording may take in all */
 
 static void reserve_words(struct recording *r)
 {

@@ -45,7 +45,7 @@ static void put_match(struct buffer *b, const struct recording *r, const struct 
     for (size_t i = 0; i < rule->slots_count; i++)
         if (m->slots[i].first <= m->slots[i].last) {
             buffer_format(b, "  %s=\"", slot_name(rule->slots[i]));
-            put_words(b, r, m->slots[i]);
+            put_words(b, r, (struct span){m->slots[i].first, m->slots[i].last});
             buffer_put_char(b, '"');
         }
     buffer_put_char(b, '\n');

@@ -72,10 +72,12 @@ static bool slot_holds(const struct recording *r, const struct match *m, struct 
 #undef SLOT
     };
     size_t equals = text_find(pair, '=', 0);
-    for (size_t i = 0; i < m->rule->slots_count; i++)
+    for (size_t i = 0; i < m->rule->slots_count; i++) {
+        struct span slot = {m->slots[i].first, m->slots[i].last};
         if (text_is(text_slice(pair, 0, equals), NAMES[m->rule->slots[i]])
-            && span_is(r, m->slots[i], text_slice(pair, equals + 1, pair.length)))
+            && span_is(r, slot, text_slice(pair, equals + 1, pair.length)))
             return true;
+    }
     return false;
 }
 

@@ -86,3 +86,7 @@ tenth	10
 
 @tag POINT
 point
+
+# "The big one": the second reading, which repair.rules chooses.
+@tag IT
+one	it

@@ -136,12 +136,21 @@ static void give_each(struct builder *b, const struct said_amount *said)
     }
 }
 
+/* The chunk before what may be said of the food behind an amount: "about an inch of it, grated". */
+static size_t behind_of_it(const struct builder *b, size_t index)
+{
+    const struct chunks *c = &b->chunks;
+    bool of = index + 2 < c->count && c->at[index + 1].tag == TAG_OF;
+    return of && (c->at[index + 2].tag == TAG_IT || c->at[index + 2].tag == TAG_THE) ? index + 2
+                                                                                     : index;
+}
+
 static void give_amount(struct builder *b, struct ingredient *line, const struct chunk *c,
                         size_t index, const struct said_amount *said)
 {
     set_said(line, said);
     line->questioned = false;
-    read_prep_after(b, line, index);
+    read_prep_after(b, line, behind_of_it(b, index));
     if (said_at(b, c->first) - line->at > LATE_SECONDS)
         line->at = said_at(b, c->first);
 }

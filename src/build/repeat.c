@@ -38,6 +38,25 @@ static bool is_taken_back(const struct builder *b, size_t first, size_t last)
     return false;
 }
 
+/* Whether the words of `part` stand in `whole`. */
+static bool has_words(struct text whole, struct text part)
+{
+    struct text word, first, rest = part;
+    if (!text_part(&rest, ' ', &first))
+        return false;
+    while (whole.length && text_part(&whole, ' ', &word))
+        if (text_equal(word, first))
+            return true;
+    return false;
+}
+
+/* "The beef" is the beef brisket, "the pork" the pork shoulder; bacon is no lamb. */
+static bool names_animal_of(const struct ingredient *line, const struct entry *food)
+{
+    return food->marks & MARK_OF(generic) || has_words(line->kind, entry_value(food))
+           || has_words(line->food, entry_value(food));
+}
+
 /* The kinds of animal food that are named by the animal once they are in the pot. */
 #define ANIMAL \
     (MARK_OF(poultry) | MARK_OF(meat) | MARK_OF(ground) | MARK_OF(fish) | MARK_OF(shellfish))
@@ -52,7 +71,7 @@ struct ingredient *generic_of(struct builder *b, const struct chunk *c, const st
         sort = food->marks & ~(MARK_OF(generic) | MARK_OF(uncounted) | MARK_OF(plural));
     for (size_t i = b->dish->ingredients.count; i-- > 0;) {
         struct ingredient *line = &b->dish->ingredients.at[i];
-        if (line->entry && line->entry->marks & sort)
+        if (line->entry && line->entry->marks & sort && names_animal_of(line, food))
             return line;
     }
     return NULL;

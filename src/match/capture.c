@@ -171,9 +171,27 @@ static bool is_in_hours(const struct recording *r, const struct match *match)
     return time && ratio_equal(time->number, RATIO(HOUR));
 }
 
+/* "Ginger, one inch", "oil, half an inch"; no meat is measured so. */
+static bool is_cut_by_length(const struct recording *r, const struct match *match)
+{
+    const uint64_t by_length = MARK_OF(produce) | MARK_OF(spice) | MARK_OF(herb) | MARK_OF(fat);
+    const struct entry *food = r->words.at[match_slot(match, SLOT_food).last].entry;
+    return food && food->marks & by_length;
+}
+
+/* "Gherkins, three, chopped up": a comma or a stop behind the number. */
+static bool is_ended(const struct recording *r, const struct match *match)
+{
+    return r->words.at[match->words.last].after >= AFTER_COMMA;
+}
+
 static bool is_plausible(const struct recording *r, const struct rule *rule,
                          const struct match *match)
 {
+    if (text_is(rule->option, "ended"))
+        return is_ended(r, match);
+    if (text_is(rule->option, "length"))
+        return is_cut_by_length(r, match);
     if (text_is(rule->option, "singular"))
         return is_singular(r, match);
     if (text_is(rule->option, "joined"))

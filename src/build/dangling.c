@@ -41,6 +41,29 @@ static bool is_package_of(const struct builder *b, const struct chunk *c, size_t
            && span_has_tag(b->r, c->match->words, TAG_UNIT) && said->amount.unit.length > 0;
 }
 
+/* "A tin of tuna on top of that, the 145 gram size": so many words at most behind the package. */
+#define SIZE_WORDS 16
+
+/* Whether the line's unit is a package: a can, a bag. */
+static bool is_packed(const struct builder *b, const struct ingredient *line)
+{
+    const struct text unit = line->amount.known ? line->amount.unit : TEXT_EMPTY;
+    return unit.length && entry_as(pack_find(b->k, unit, NULL), TAG_CONTAINER);
+}
+
+/* "The four hundred gram ones": a size told with "the", of a package named some words before. */
+static bool is_size_of_package(const struct builder *b, const struct chunk *c, size_t index,
+                               const struct ingredient *line, const struct said_amount *said)
+{
+    const struct text unit = said->package.known ? said->package.unit : said->amount.unit;
+    size_t i = index;
+    while (i > 0 && b->chunks.at[i - 1].tag == TAG_HEDGE)
+        i--;
+    return i && b->chunks.at[i - 1].tag == TAG_THE && !line->package.known && is_packed(b, line)
+           && entry_as(pack_find(b->k, unit, NULL), TAG_UNIT) && c->first > line->words.last
+           && c->first - line->words.last <= SIZE_WORDS;
+}
+
 /* "A can of beans, fifteen ounces, drained": what stands behind the size is said of the food. */
 static void give_package(struct builder *b, struct ingredient *line, size_t index,
                          const struct said_amount *said)
@@ -182,7 +205,8 @@ void build_amount(struct builder *b, const struct chunk *c, size_t index)
         give_amount(b, line, c, index, &said);
     else if (said.more)
         add_again(b, c, &said);
-    else if (is_package_of(b, c, index, line, &said))
+    else if (is_package_of(b, c, index, line, &said)
+             || is_size_of_package(b, c, index, line, &said))
         give_package(b, line, index, &said);
     else if (is_for_each(b, index + 1))
         give_each(b, &said);

@@ -230,6 +230,8 @@ void build_line(struct builder *b, const struct chunk *c, size_t index)
 {
     struct span food = food_slot(b, c->match);
     struct said_amount said;
+    if (is_sort(c))
+        build_sort(b, c);
     if (text_is(c->match->rule->option, "its"))
         build_its(b, c);
     if (corrects_denied(b, index))

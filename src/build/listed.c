@@ -175,9 +175,28 @@ static bool is_of_one_size(const struct amount *a, const struct amount *b)
     return times < SIZES_APART && times > 1 / SIZES_APART;
 }
 
+/* "Salt, two teaspoons. Pepper, one.": a number alone behind, or soon before, a food that nobody
+ * counts has the unit that was said behind the food before. */
+#define ECHO_WORDS 4
+
+static void echo_unit(const struct builder *b, const struct chunk *c, const struct entry *food,
+                      struct said_amount *said)
+{
+    const struct ingredient *before = last_line(b);
+    if (!before || !said->amount.known || said->amount.unit.length || !food
+        || !(food->marks & MARK_OF(uncounted)) || !before->amount.known
+        || !text_starts(before->rule, "line-after") || c->first <= before->words.last
+        || c->first - before->words.last > ECHO_WORDS)
+        return;
+    if (entry_as(pack_find(b->k, before->amount.unit, NULL), TAG_UNIT)
+        && is_of_one_size(&before->amount, &said->amount))
+        said->amount.unit = before->amount.unit;
+}
+
 void carry_unit(const struct builder *b, const struct chunk *c, const struct entry *food,
                 struct said_amount *said)
 {
+    echo_unit(b, c, food, said);
     if (!b->drops_units || !said->amount.known || !lacks_unit(b->r, c->match, food))
         return;
     for (size_t i = b->dish->ingredients.count; i-- > 0;) {

@@ -115,7 +115,7 @@ static bool is_share(const struct chunk *c)
 /* Whether a chunk may stand among the preparations of a food without ending them. */
 static bool passes(const struct chunk *c)
 {
-    if (is_share(c))
+    if (is_share(c) || is_sort(c))
         return true;
     switch (c->tag) {
     case TAG_DONE:

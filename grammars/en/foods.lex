@@ -301,7 +301,11 @@ roasted red pepper		cooked	jarred roasted red pepper | roasted pepper | jarred r
 # The plural is the vegetable.
 peppers	bell pepper	plural		none
 chili pepper	chili		chili | chilli | chile | chile pepper | chilli pepper | hot pepper | fresh chilli | fresh chili | fresh chile | hot chili | hot chilli | hot chile
-chilies	chili	plural	chillies | chiles	none
+chilies	chili	plural	chillies | fresh chillies | fresh chilies | hot chillies | hot chilies	none
+red chilies	red chili	plural	red chillies | long red chillies | long red chilies	none
+green chilies	green chili	plural	green chillies | long green chillies	none
+thai chilies	thai chili	plural	thai chillies | bird's eye chillies | birds eye chillies | bird's eye chilies | birds eye chilies | bird chillies	none
+dried chilies	dried chili	plural	dried chillies | dried red chillies | dried red chilies | whole dried chillies | dried kashmiri chillies | kashmiri chillies | kashmiri chilies	none
 red chili			red chilli | red chile | red chili pepper | red chile pepper | red chilli pepper | long red chilli | long red chili | fresno chili | fresno pepper | fresno chile | fresno
 green chili			green chilli | green chile | green chili pepper | green chilli pepper | green chile pepper | finger chilli | hatch chile | hatch chili | long green chilli | anaheim pepper | anaheim chile
 thai chili			bird's eye chili | bird's eye chilli | birds eye chilli | birds eye chili | bird eye chili | bird chili | thai chilli | thai chile | thai chili pepper | bird's eye | thai bird chili

@@ -143,7 +143,7 @@ heaping	heaping		heaped | rounded | overflowing | brimming | piled high | mounde
 generous	generous		good | big | healthy | good sized | hefty
 scant	scant		barely | small | skimpy | shy | stingy
 level	level		flat | leveled | levelled
-packed	packed		firmly packed | tightly packed | well packed
+packed	packed	prep	firmly packed | tightly packed | well packed
 lightly packed	lightly packed		loosely packed | loose
 full	full
 

@@ -171,6 +171,16 @@ static bool is_in_hours(const struct recording *r, const struct match *match)
     return time && ratio_equal(time->number, RATIO(HOUR));
 }
 
+/* "Half onion", never "half milk" nor "half potatoes": one thing that is counted. */
+static bool is_before_one(const struct recording *r, const struct match *match)
+{
+    const struct word *end = r->words.at + r->words.count, *w = &r->words.at[match->words.last + 1];
+    while (w < end && w->tag != TAG_FOOD && w->after < AFTER_COMMA)
+        w++;
+    return w < end && w->tag == TAG_FOOD && w->entry
+           && !(w->entry->marks & (MARK_OF(uncounted) | MARK_OF(plural)));
+}
+
 /* "Ginger, one inch", "oil, half an inch"; no meat is measured so. */
 static bool is_cut_by_length(const struct recording *r, const struct match *match)
 {
@@ -190,6 +200,8 @@ static bool is_plausible(const struct recording *r, const struct rule *rule,
 {
     if (text_is(rule->option, "ended"))
         return is_ended(r, match);
+    if (text_is(rule->option, "counted"))
+        return is_before_one(r, match);
     if (text_is(rule->option, "length"))
         return is_cut_by_length(r, match);
     if (text_is(rule->option, "singular"))

@@ -110,12 +110,24 @@ static bool line_begins(const struct recording *r, const struct sentence *s, siz
     return false;
 }
 
+/* "I'm not fancy about it | a tablespoon of sugar": where captions have no commas, a word that
+ * takes no object ends what is said. */
+static bool is_said_to_end(const struct recording *r, const struct sentence *s, size_t i)
+{
+    unsigned char tag = word_tag(r, s, i);
+    bool verb =
+        i > s->first && word_tag(r, s, i - 1) == TAG_ACTION; /* "give it a spoon of sugar" */
+    return !r->punctuated && !verb
+           && (tag == TAG_IT || tag == TAG_STATE || tag == TAG_MANNER || tag == TAG_PLACE);
+}
+
 /* "Oats, not the quick ones, a teaspoon of salt": what a comma and the next amount follow is a list
  * that goes on. */
 static size_t list_after(const struct recording *r, const struct sentence *s, struct span scope)
 {
     for (size_t i = scope.first; i < scope.last; i++)
-        if (r->words.at[i].after == AFTER_COMMA && line_begins(r, s, next_word(r, s, i)))
+        if ((r->words.at[i].after == AFTER_COMMA || is_said_to_end(r, s, i))
+            && line_begins(r, s, next_word(r, s, i)))
             return i;
     return scope.last;
 }

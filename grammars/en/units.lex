@@ -108,7 +108,7 @@ degree	degree
 @tag SCALE
 fahrenheit	F		f | °f
 celsius	C		centigrade | c | °c
-fan	fan		fan forced | fan oven | convection | fan assisted
+fan	fan		hot air | hot air oven | forced air | circulating air | fan forced | fan oven | convection | fan assisted
 
 @tag GAS
 gas mark	gas		gas | gas number | regulo

@@ -78,7 +78,10 @@ from			out of | off of | off the
 @tag BE
 @forms none
 @marks
-is			are | was | were | be | been | being | 's | reads | read | says | say | hits | reaches | should say | should read
+is			are | was | were | be | been | being | 's
+@marks tells
+reads	is		read | says | say | hits | reaches | should say | should read | registers | shows | climbs to
+@marks
 
 @tag THERE
 @forms none
@@ -211,7 +214,7 @@ makes	makes	counts	so that makes | and that makes | and it makes | and this make
 @tag OPTIONAL
 @forms none
 @marks
-if you like			optionally | if you want | if you like it | if you like them | if you'd like | if you wish | if you fancy | if you fancy it | if you have it | if you have some | if you've got it | if you've got some | if you've got any | if you have any | if you have them | if you've got them | if you've any | if you've some | if you've got one | if you have one | if there's any | if you're into it | if you like that sort of thing | if you like that kind of thing | optional | it's optional | totally optional | completely optional | that's optional | only if you like | only if you like them | up to you | it's up to you | if you're feeling fancy | leave it off if you don't | or not | if you can get it | if you can find it | if you're feeling brave | if you want the crunch | if you want to | if you dare
+if you like			optionally | if you want | if you like it | if you like them | if you'd like | if you wish | if you fancy | if you fancy it | if you have it | if you have some | if you've got it | if you've got some | if you've got any | if you have any | if you have them | if you've got them | if you've any | if you've some | if you've got one | if you have one | if there's any | if you're into it | if you like that sort of thing | if you like that kind of thing | optional | it's optional | totally optional | completely optional | that's optional | only if you like | only if you like them | up to you | it's up to you | if you're feeling fancy | leave it off if you don't | or not | if you can get it | if you can find it | if you're feeling brave | if you want the crunch | if you want to | if you dare | if you're feeling brave | if you want one | you can leave it out | you can leave that out | you can leave them out | you can leave those out | you can leave this out | you can skip it | you can skip that | you can skip them | leave it out if you don't like it | leave it out if you want | not essential | isn't essential | not necessary | isn't necessary | it's not necessary | not a must | only if you want | only if you want to | only if you fancy it | only if you have it | only if you've got it | if you can be bothered | if you must | if you happen to have some | if you happen to have it | if there is any | if there's some | if you've got any left | if they're about | if they're around | if you eat it | if you eat them | completely up to you | totally up to you | entirely up to you | you don't need it | you don't have to
 
 @tag BESIDE
 @forms none

@@ -69,6 +69,11 @@ in			into | onto | on to | in to | on | over | across | around the | underneath 
 @forms none
 @marks joins
 by			x
+# "Eighty-one years old", "seventy percent chocolate".
+@tag COUNTED
+@forms none
+@marks
+years			year | years old | year old | percent | per cent | % | dollars | quid | bucks | euros | pence | cents
 
 @tag FROM
 @forms none

@@ -28,7 +28,7 @@ void set_said(struct ingredient *line, const struct said_amount *said)
     line->package = said->package;
     line->vague = said->vague;
     bool uncounted = line->entry && line->entry->marks & MARK_OF(uncounted);
-    line->no_unit = said->amount.known && !said->amount.unit.length && uncounted;
+    line->no_unit = said->unsized || (said->amount.known && !said->amount.unit.length && uncounted);
 }
 
 /* Herbs that go on top adorn the dish, however much of them; cheese and bread crumbs are part of

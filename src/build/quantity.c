@@ -57,7 +57,9 @@ void read_amount(const struct recording *r, const struct sentence *s, const stru
         out->vague = true;
         return;
     }
-    set_amount(&out->amount, low, high, unit ? entry_value(unit) : TEXT_EMPTY);
+    /* "Two spoons": counted, and nobody says what of. */
+    out->unsized = unit && unit->tag == TAG_UNIT && unit->marks & MARK_OF(generic);
+    set_amount(&out->amount, low, high, unit && !out->unsized ? entry_value(unit) : TEXT_EMPTY);
     out->vague = unit && unit->marks & MARK_OF(vague);
     struct span package = match_slot(m, SLOT_package);
     const struct entry *packunit = entry_at(r, match_slot(m, SLOT_packunit));

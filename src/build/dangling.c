@@ -197,10 +197,14 @@ void build_amount(struct builder *b, const struct chunk *c, size_t index)
     struct ingredient *line = last_line(b);
     if (line && c->match->rule->kind == RULE_vague && !is_left_out(c))
         give_vague(b, line, c, index);
-    bool pieces = index && pieces_end(b, index - 1) == index; /* "cut into eight wedges" */
-    if (!line || is_left_out(c) || c->match->rule->kind != RULE_amount || pieces)
+    bool from = index && b->chunks.at[index - 1].tag == TAG_FROM
+                && span_has_tag(b->r, c->match->words, TAG_CONTAINER); /* "out of a jar" */
+    bool pieces = index && pieces_end(b, index - 1) == index;          /* "cut into eight wedges" */
+    if (!line || is_left_out(c) || c->match->rule->kind != RULE_amount || pieces || from)
         return;
     read_amount(b->r, b->sentence, c->match, &said);
+    if (build_other_sort(b, c, index, &said))
+        return;
     if (is_taken_back(b, line, c->first) && line->amount.known)
         give_amount(b, line, c, index, &said);
     else if (said.more)

@@ -45,6 +45,10 @@ bool is_no_line(const struct builder *b, size_t index, const struct entry *food,
  * what it does to that line. */
 bool is_sort(const struct chunk *c);
 void build_sort(struct builder *b, const struct chunk *c);
+/* "One red pepper, one green one": makes a line of the second; false where the amount is no such.
+ */
+bool build_other_sort(struct builder *b, const struct chunk *c, size_t index,
+                      const struct said_amount *said);
 /* "scallions or chives": the second is no line of its own. */
 bool is_alternative(const struct builder *b, size_t index);
 /* "lemon or lime juice": the line's food gets the last word that it shares with its alternative. */

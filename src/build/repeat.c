@@ -77,6 +77,15 @@ struct ingredient *generic_of(struct builder *b, const struct chunk *c, const st
     return NULL;
 }
 
+/* "A bit of flour on the tray ... then 450 grams of flour": so many words behind some of a food an
+ * amount is of more of it. */
+#define APART_WORDS 14
+
+static bool is_apart(const struct ingredient *old, const struct match *m)
+{
+    return old->vague && !old->questioned && m->words.first > old->words.last + APART_WORDS;
+}
+
 enum repeat judge(const struct builder *b, const struct ingredient *old, const struct match *m,
                   const struct said_amount *now, unsigned scope)
 {
@@ -84,6 +93,8 @@ enum repeat judge(const struct builder *b, const struct ingredient *old, const s
     the = the && !span_has_tag(b->r, m->words, TAG_EXTRACT); /* "the zest of a lemon" */
     if (!said && scope & SCOPE_TASTE && old->amount.known)
         return REPEAT_NEW;
+    if (now->vague && m->words.first && b->r->words.at[m->words.first - 1].tag == TAG_THERE)
+        return REPEAT_SAME; /* "that's a lot of sugar" */
     if (!said && !now->more)
         return now->vague && !the && old->amount.known && !old->announced ? REPEAT_NEW
                                                                           : REPEAT_SAME;
@@ -92,7 +103,7 @@ enum repeat judge(const struct builder *b, const struct ingredient *old, const s
     if (is_taken_back(b, old->words.last, m->words.first) && m->words.first - old->words.last < 12)
         return REPEAT_CORRECTS;
     if (!old->amount.known)
-        return REPEAT_FILLS;
+        return is_apart(old, m) ? REPEAT_NEW : REPEAT_FILLS;
     if (old->announced || the)
         return REPEAT_SAME;
     if (same_amount(&old->amount, &now->amount)

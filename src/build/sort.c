@@ -38,3 +38,34 @@ void build_sort(struct builder *b, const struct chunk *c)
         name_line(line, (struct span){line->id, line->id}, whole, entry_shown(whole));
     line->words.last = c->last;
 }
+
+/* "One red pepper, one green one": the state that makes another food of the line's. */
+static const struct entry *other_sort(struct builder *b, const struct chunk *c,
+                                      const struct ingredient *line)
+{
+    for (size_t i = c->first; i <= c->last; i++) {
+        bool state = b->r->words.at[i].tag == TAG_STATE || b->r->words.at[i].tag == TAG_FOOD;
+        const struct entry *sort = state ? sort_of(b, i, i, line->food) : NULL;
+        if (sort)
+            return sort;
+    }
+    return NULL;
+}
+
+bool build_other_sort(struct builder *b, const struct chunk *c, size_t index,
+                      const struct said_amount *said)
+{
+    struct ingredient *line = last_line(b);
+    bool near = line && line->amount.known && c->first > line->words.last
+                && c->first - line->words.last <= 2;
+    const struct entry *food = near ? other_sort(b, c, line) : NULL;
+    if (!food || text_equal(entry_value(food), line->kind))
+        return false;
+    struct ingredient *added =
+        add_line(b, c, (struct span){c->last, c->last}, food, entry_shown(food));
+    set_said(added, said);
+    read_prep_after(b, added, index);
+    b->last_said = said_at(b, c->first);
+    b->last_line = b->dish->ingredients.count;
+    return true;
+}

@@ -108,6 +108,14 @@ static bool can_retag(const struct recording *r, const struct match *match)
     return took_part(word) && entry_as(r->words.at[word.last].readings, match->rule->retag);
 }
 
+/* "This one's barley": the word is looked up without its ending (src/words/entry.c), and has it. */
+static bool is_owner(const struct recording *r, const struct match *match)
+{
+    const struct word *w = &r->words.at[match_slot(match, SLOT_word).last];
+    const struct entry *e = w->entry;
+    return e && w->key.length > entry_words(e).length && e->words_count == 1;
+}
+
 /* Whether a comma stands among these words or behind them. */
 static bool has_comma(const struct recording *r, struct span words)
 {
@@ -238,7 +246,7 @@ bool capture(const struct recording *r, const struct subject *s, const struct ru
         values[i] = (struct values){s->low[group[1] - 1], s->high[group[1] - 1]};
     }
     if (rule->kind == RULE_retag)
-        return can_retag(r, match)
+        return can_retag(r, match) && (!text_is(rule->option, "owner") || is_owner(r, match))
                && !(text_is(rule->option, "tight") && has_comma(r, match->words));
     if (!parts_are_small(rule, values) || (rule->kind == RULE_number && !is_joined(r, match)))
         return false;

@@ -142,6 +142,12 @@ static size_t amount_after(const struct recording *r, const struct sentence *s, 
     return scope.last;
 }
 
+/* "If you run the cup under hot water": water is used for much, and seldom goes in. */
+static bool is_water(const struct word *w)
+{
+    return w->entry && w->entry->marks & MARK_OF(water);
+}
+
 /* "My neighbour grows them, and a cup of prunes": the list goes on where the story had no food. */
 static bool list_goes_on(const struct recording *r, const struct sentence *s, size_t first,
                          size_t comma)
@@ -149,7 +155,7 @@ static bool list_goes_on(const struct recording *r, const struct sentence *s, si
     size_t and = next_word(r, s, comma), amount = next_word(r, s, and);
     unsigned char tag = word_tag(r, s, amount);
     for (size_t i = first; i <= comma; i++)
-        if (r->words.at[i].tag == TAG_FOOD)
+        if (r->words.at[i].tag == TAG_FOOD && !is_water(&r->words.at[i]))
             return false;
     return word_tag(r, s, and) == TAG_AND
            && (tag == TAG_NUMBER || tag == TAG_ONES || tag == TAG_TEENS || tag == TAG_ARTICLE
@@ -386,6 +392,22 @@ static void mark_beside(struct recording *r, const struct sentence *s)
     }
 }
 
+/* "Last night that went in the dish with half a cup of oil": another day, but this dish. */
+static bool tells_of_this(const struct recording *r, const struct sentence *s,
+                          const struct match *m)
+{
+    const struct entry *e = r->words.at[m->words.last].entry;
+    size_t subject = next_word(r, s, m->words.last), verb = next_word(r, s, subject);
+    if (!e || !(e->marks & MARK_OF(past)) || verb > s->last)
+        return false;
+    unsigned char tag = word_tag(r, s, subject), does = word_tag(r, s, verb);
+    const struct word *w = &r->words.at[verb];
+    while (w->tag == TAG_INSIDE)
+        w++;
+    return (tag == TAG_IT || tag == TAG_THE) && (does == TAG_DONE || does == TAG_ACTION) && w->entry
+           && w->entry->marks & (MARK_OF(puts) | MARK_OF(mixes) | MARK_OF(waits));
+}
+
 /* "They bake for twelve minutes": a sentence with a time is no story. */
 static bool says_how_long(const struct recording *r, const struct sentence *s)
 {
@@ -414,7 +436,8 @@ void mark_scopes(struct recording *r, struct sentence *s)
     for (size_t i = 0; i < s->match_count; i++) {
         const struct match *m = &r->matches.at[s->match_first + i];
         unsigned scope = scope_of(m->rule->kind);
-        if (!scope || (text_is(m->rule->option, "past") && tells_of_dish(r, s, m)))
+        if (!scope || (text_is(m->rule->option, "past") && tells_of_dish(r, s, m))
+            || (text_is(m->rule->option, "story") && tells_of_this(r, s, m)))
             continue;
         struct span words = reach(r, s, m);
         if (text_is(m->rule->option, "story") && words.last == s->last

@@ -211,7 +211,7 @@ soft	softened	prep
 tender			fork tender
 crisp			crispy | crunchy
 crusty
-stale			day old | days old
+stale			day old | days old | yesterday's | last night's | two day old | a day old
 thick			thick cut
 thin			thin cut
 coarse			coarsely ground

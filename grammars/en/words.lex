@@ -103,7 +103,7 @@ there you have		names strong	there you have it | and there you have it
 @tag HAVE
 @forms none
 @marks
-have			i have | we have | you have | has | had | got | i've got | we've got | you've got | i got | we got | i've | you'll need | you need | we need | i need | you're going to need | we're going to need | i'm going to need | we'll need | i'll need | you want | you'll want | i want | we want | we use | i use | i used | we used | i've used | we've used | i started with | we started with | i'm using | we're using | i'm going to use | we're going to use | i'll use | it takes | calls for | i've put out | it wants | there goes
+have			i have | we have | you have | has | had | got | i've got | we've got | you've got | i got | we got | i've | you'll need | you need | we need | i need | you're going to need | we're going to need | i'm going to need | we'll need | i'll need | you want | you'll want | i want | we want | we use | i use | i used | we used | i've used | we've used | i started with | we started with | i'm using | we're using | i'm going to use | we're going to use | i'll use | it takes | calls for | i've put out | it wants | there goes | you take | i take | it'll want | it'll need | it will need | it will want | it might need | it might want | it may need | it could do with | it could use
 
 @tag WILL
 @forms none
@@ -247,6 +247,7 @@ um			uh | er | erm | uhm | hmm | mm | ah | oh | you know | i suppose | actually 
 @marks asks
 what			which | who | whom | whose | how | why | where | does | did
 @marks
+no problem			no worries | not a problem | no rush | no hurry | no big deal | no matter | no need to worry | no doubt | no offense | no offence | not bad | not bad at all | no question | no question about it | no joke | no kidding | not a chance
 miles an hour			mile an hour | mile per hour | miles per hour | kilometer an hour | kilometer per hour | kilometers an hour | kilometers per hour | kilometre an hour | kilometre per hour | kilometres an hour | kilometres per hour | dollars an hour | dollars per hour | quid an hour | quid per hour | bucks an hour | bucks per hour
 other		counts	others
 there			 you'd | we'd | it'd | would | could've | would've | might | may | much | many | thing | things | stuff | sort | sorts | kind | kinds | type | types | variety | way | ways | time | times | because | cause | since | although | while | as | than | same | such | each other | every | ever | always | still | yet | already | else | anything | something | everyone | anyone | today | tonight | here | she's | he's | who's | what's | they've | they're | you've | they | hers | mine | yours | ours | theirs | herself | himself | itself | yourself | myself | isn't it | isn't he | isn't she | isn't that | aren't they | wasn't it | doesn't it | don't they | won't it | watt | watts

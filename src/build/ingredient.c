@@ -165,6 +165,17 @@ static const struct entry *food_entry(struct builder *b, size_t index, struct sp
     return entry;
 }
 
+/* "Taste it, and salt if you want": seasoned to taste, not left away at will. */
+static bool is_tasted_first(const struct builder *b, size_t index)
+{
+    const struct chunk *c = &b->chunks.at[index];
+    const struct entry *food = entry_at(b->r, match_slot(c->match, SLOT_food));
+    for (size_t i = 0; i < index; i++)
+        if (b->chunks.at[i].tag == TAG_ACTION && chunk_marks(&b->chunks.at[i]) & MARK_OF(tastes))
+            return food && food->marks & (MARK_OF(salt) | MARK_OF(spice));
+    return false;
+}
+
 /* "... a clove of garlic and cumin to taste": what has an amount is to taste only where that stands
  * right behind it. */
 static unsigned line_scope(const struct builder *b, size_t index, const struct said_amount *said)
@@ -176,6 +187,8 @@ static unsigned line_scope(const struct builder *b, size_t index, const struct s
     bool taste = next < c->count && c->at[next].tag == TAG_TASTE;
     if (is_tasted_for(b, index))
         return c->at[index].scope | SCOPE_TASTE;
+    if (c->at[index].scope & SCOPE_OPTIONAL && !said->amount.known && is_tasted_first(b, index))
+        return (c->at[index].scope | SCOPE_TASTE) & ~(unsigned) SCOPE_OPTIONAL;
     bool keep = taste || !said->amount.known || said->vague || b->r->punctuated;
     return keep ? c->at[index].scope : c->at[index].scope & ~(unsigned) SCOPE_TASTE;
 }

@@ -38,6 +38,13 @@ static bool is_listed(const struct builder *b, size_t index)
     return left || right;
 }
 
+/* "Salt and pepper inside and out", "pepper from the mill, on both sides". */
+static bool may_follow_seasoning(unsigned char tag)
+{
+    return tag == TAG_OTHER || tag == TAG_PLACE || tag == TAG_SIDE || tag == TAG_INTO
+           || tag == TAG_FROM || tag == TAG_THE || tag == TAG_TOOL || tag == TAG_WHOLE;
+}
+
 /* "Salt and pepper, obviously.": a sentence of nothing but seasonings. */
 static bool is_seasoning_alone(const struct builder *b)
 {
@@ -49,7 +56,8 @@ static bool is_seasoning_alone(const struct builder *b)
             c->tag == TAG_LINE && c->match ? entry_at(b->r, match_slot(c->match, SLOT_food)) : NULL;
         if (food && food->marks & seasonings)
             foods++;
-        else if (c->tag != TAG_AND && c->tag != TAG_SO && (c->tag != TAG_OTHER || foods == 0))
+        else if (c->tag != TAG_AND && c->tag != TAG_SO
+                 && (foods == 0 || !may_follow_seasoning(c->tag)))
             return false;
     }
     return foods > 0;

@@ -24,12 +24,21 @@ bool is_sort(const struct chunk *c)
     return c->match && text_is(c->match->rule->option, "sort");
 }
 
+/* Whether another food was named since: what is said of a sort is of that one. */
+static bool is_named_since(const struct builder *b, const struct ingredient *line, size_t end)
+{
+    for (size_t i = line->words.last + 1; i < end; i++)
+        if (b->r->words.at[i].tag == TAG_FOOD)
+            return true;
+    return false;
+}
+
 void build_sort(struct builder *b, const struct chunk *c)
 {
     struct ingredient *line = last_line(b);
     struct span state = match_slot(c->match, SLOT_state);
-    if (!line || is_left_out(c) || span_is_empty(state) || c->first <= line->words.last
-        || c->first - line->words.last > SORT_WORDS)
+    if (!line || is_named_since(b, line, c->first) || is_left_out(c) || span_is_empty(state)
+        || c->first <= line->words.last || c->first - line->words.last > SORT_WORDS)
         return;
     const struct entry *whole = NULL;
     for (size_t i = state.first; i <= state.last && !whole; i++)

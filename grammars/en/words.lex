@@ -139,7 +139,11 @@ you can use			you could use | you can also use | you could also use | could use 
 @tag SORRY
 @forms none
 @marks
-sorry			or no | actually make it | actually make that | better make it | let's make it | oh wait | hold on | no actually | actually no | that should be | that should have been | should have been | well more like | no more like | i mean | no wait | wait no | scratch that | make that | or rather | oops | whoops | correction | hang on | what am i saying | no sorry | sorry no | excuse me | no hang on | did i say | let me correct that | i meant | tell a lie | i tell a lie | no i lie | no make that | no no | not that | no you know what | you know what no | you know what | no wait sorry | wait sorry | wait a minute | no hold on | hold on no | did i say that | that's wrong | that's not right | i've said that wrong | i said that wrong | let me start again | forget that | forget i said that | never mind that | my mistake | my bad
+sorry			or no | actually make it | actually make that | better make it | let's make it | oh wait | hold on | no actually | actually no | that should be | that should have been | should have been | well more like | no more like | i mean | no wait | wait no | scratch that | make that | or rather | oops | whoops | correction | hang on | what am i saying | no sorry | sorry no | excuse me | no hang on | did i say | let me correct that | i meant | tell a lie | i tell a lie | no i lie | no make that | no no | not that | no that's | no it's | no that is | no they're | no make it | oh no it's | no we need | no i need | no you need | no call it | no we want | no you want | no go for | no you know what | you know what no | you know what | no wait sorry | wait sorry | wait a minute | no hold on | hold on no | did i say that | that's wrong | that's not right | i've said that wrong | i said that wrong | let me start again | forget that | forget i said that | never mind that | my mistake | my bad
+
+# Said while thinking, and takes back what stood before where an amount follows.
+@marks filler
+actually
 
 @tag STORY
 @forms none
@@ -243,7 +247,7 @@ out come	remove		out comes | off it comes | off they come | off with | off comes
 @tag OTHER
 @forms none
 @marks filler
-um			uh | er | erm | uhm | hmm | mm | ah | oh | you know | i suppose | actually | basically | literally | obviously | of course | you see | as i say | like i said | if you will | honestly | really | simply | quite | very | also | again | please | pretty | rather | mind | mind you | as well | too | even | though | only
+um			uh | er | erm | uhm | hmm | mm | ah | oh | you know | i suppose | basically | literally | obviously | of course | you see | as i say | like i said | if you will | honestly | really | simply | quite | very | also | again | please | pretty | rather | mind | mind you | as well | too | even | though | only
 @marks asks
 what			which | who | whom | whose | how | why | where | does | did
 @marks

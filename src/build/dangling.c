@@ -4,6 +4,7 @@
 
 #include "base/arena.h"
 #include "match/capture.h"
+#include "match/subject.h"
 
 /* An amount that comes later than this after its food is where the food goes in. */
 #define LATE_SECONDS 15.0
@@ -17,6 +18,9 @@
 
 /* "A cup of stock. No, sorry, two.": an amount so few words after the one that it takes back. */
 #define TAKE_BACK_WORDS 12
+
+/* "Actually, three": what is only said while thinking takes back by an amount so near. */
+#define ACTUAL_WORDS 3
 
 /* What may stand between a package and its size: "a tin of tomatoes, the 400 gram one". */
 static bool leads_to_size(unsigned char tag)
@@ -115,8 +119,19 @@ static bool is_for_each(const struct builder *b, size_t index)
 static bool is_no(const struct recording *r, size_t i)
 {
     const struct word *w = &r->words.at[i];
-    return w->tag == TAG_NOT && w->after >= AFTER_COMMA && i
-           && r->words.at[i - 1].after >= AFTER_COMMA && w->entry && w->entry->words_count == 1;
+    bool alone = w->tag == TAG_NOT && w->after >= AFTER_COMMA && i
+                 && r->words.at[i - 1].after >= AFTER_COMMA && w->entry
+                 && w->entry->words_count == 1;
+    return alone || is_no_by_itself(r, i);
+}
+
+/* "200 grams of rice, 250 actually": the word behind takes back what stood before. */
+static bool is_actual(const struct builder *b, const struct ingredient *line, const struct chunk *c)
+{
+    size_t next = c->last + 1;
+    return next < b->r->words.count && b->r->words.at[next].tag == TAG_SORRY
+           && b->r->words.at[next].filler && c->first > line->words.last
+           && c->first - line->words.last <= TAKE_BACK_WORDS;
 }
 
 /* Whether the line's amount was taken back since it was said. */
@@ -124,9 +139,11 @@ static bool is_taken_back(const struct builder *b, const struct ingredient *line
 {
     if (first <= line->words.last || first - line->words.last > TAKE_BACK_WORDS)
         return false;
-    for (size_t i = line->words.last + 1; i < first; i++)
-        if (b->r->words.at[i].tag == TAG_SORRY || is_no(b->r, i))
+    for (size_t i = line->words.last + 1; i < first; i++) {
+        bool far = b->r->words.at[i].filler && first - i > ACTUAL_WORDS;
+        if ((b->r->words.at[i].tag == TAG_SORRY && !far) || is_no(b->r, i))
             return true;
+    }
     return false;
 }
 
@@ -205,7 +222,7 @@ void build_amount(struct builder *b, const struct chunk *c, size_t index)
     read_amount(b->r, b->sentence, c->match, &said);
     if (build_other_sort(b, c, index, &said))
         return;
-    if (is_taken_back(b, line, c->first) && line->amount.known)
+    if ((is_taken_back(b, line, c->first) || is_actual(b, line, c)) && line->amount.known)
         give_amount(b, line, c, index, &said);
     else if (said.more)
         add_again(b, c, &said);
@@ -229,10 +246,13 @@ void build_number(struct builder *b, const struct chunk *c)
     struct ratio low, high;
     number_at(b->r, b->sentence, (struct span){c->first, c->last}, &low, &high);
     if (!line || !line->amount.known || !ratio_known(low) || is_left_out(c)
-        || !is_taken_back(b, line, c->first))
+        || (!is_taken_back(b, line, c->first) && !is_actual(b, line, c)))
         return;
     line->amount.min = low;
     line->amount.max = high;
+    struct chunk *own = &b->chunks.at[c - b->chunks.at];
+    own->match = NULL; /* and no oven's heat */
+    own->tag = TAG_OTHER;
 }
 
 void ask_line(struct builder *b, const struct chunk *c)

@@ -76,6 +76,10 @@ static bool replaces_food(const struct builder *b, const struct chunk *c, size_t
     if (last && index + 1 < b->chunks.count && next->tag == TAG_SORRY
         && b->r->words.at[line->words.last].after == AFTER_COMMA)
         return index + 2 == b->chunks.count || b->r->words.at[next->last].after >= AFTER_COMMA;
+    bool actual =
+        b->r->words.at[c->first - 1].filler && b->r->words.at[c->first - 1].tag == TAG_SORRY;
+    if (last && actual) /* "one red pepper, actually one green pepper" */
+        return true;
     if (index < 2 || b->chunks.at[index - 2].tag != TAG_LINE
         || line->words.last != b->chunks.at[index - 2].last)
         return is_denied(b, c, index, line);

@@ -49,7 +49,8 @@ void set_scope(struct ingredient *line, unsigned scope)
     if (scope & SCOPE_BESIDE)
         line->role = ROLE_SERVE_WITH;
     else if (scope & SCOPE_GARNISH
-             && (!line->amount.known || line->vague || scope & SCOPE_OPTIONAL || adorns(line)))
+             && (!line->amount.known || line->vague || scope & (SCOPE_OPTIONAL | SCOPE_ADORNS)
+                 || adorns(line)))
         line->role = ROLE_GARNISH;
 }
 

@@ -2,6 +2,8 @@
  * SPDX-License-Identifier: MIT */
 #include "build/line.h"
 
+#include "match/subject.h"
+
 /* An amount said again so soon after is the same one. */
 #define REPEAT_SECONDS 6.0
 
@@ -33,7 +35,7 @@ static bool same_amount(const struct amount *a, const struct amount *b)
 static bool is_taken_back(const struct builder *b, size_t first, size_t last)
 {
     for (size_t i = first; i <= last; i++)
-        if (b->r->words.at[i].tag == TAG_SORRY)
+        if (b->r->words.at[i].tag == TAG_SORRY || is_no_by_itself(b->r, i))
             return true;
     return false;
 }

@@ -348,7 +348,7 @@ static void mark_verbs(struct recording *r, const struct sentence *s)
         uint64_t marks = w->tag == TAG_ACTION && w->entry ? w->entry->marks : 0;
         if (marks) {
             scope = marks & MARK_OF(serves)      ? SCOPE_BESIDE
-                    : marks & MARK_OF(garnishes) ? SCOPE_GARNISH
+                    : marks & MARK_OF(garnishes) ? SCOPE_GARNISH | SCOPE_ADORNS
                                                  : 0;
             with = w->entry->words_count > 1;
             verb = true;

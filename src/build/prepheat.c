@@ -32,6 +32,8 @@ struct text prepared_before(const struct builder *b, const struct ingredient *li
     bool told = verb->tag == TAG_ACTION || verb->tag == TAG_DONE;
     if (!told || !verb->entry || verb->entry->words_count > 1 || verb->scope & SCOPE_NOT_DONE)
         return TEXT_EMPTY; /* "beat in", "melt down": no work before it goes in */
+    if (!(verb->entry->marks & MARK_OF(prep)) && !has_juice(b, line))
+        return TEXT_EMPTY;
     return row_of(b, line, entry_value(verb->entry));
 }
 

@@ -42,22 +42,22 @@ static bool is_number(const struct recording *r, size_t i)
     return ratio_known(r->words.at[i].number) || (e && ratio_known(e->number));
 }
 
-static bool has_tag(const struct recording *r, const struct pack *k, size_t i, unsigned char tag)
+static bool has_tag(const struct recording *r, size_t i, unsigned char tag)
 {
-    return i < r->words.count && entry_as(pack_find(k, r->words.at[i].key, NULL), tag);
+    return i < r->words.count && entry_as(r->words.at[i].alone, tag);
 }
 
 /* "A cup, cup and a half": the second is more, no slip of the tongue. */
-static bool goes_on(const struct recording *r, const struct pack *k, size_t i)
+static bool goes_on(const struct recording *r, size_t i)
 {
-    return r->words.at[i].after == AFTER_COMMA && has_tag(r, k, i, TAG_UNIT)
-           && has_tag(r, k, i + 2, TAG_AND);
+    return r->words.at[i].after == AFTER_COMMA && has_tag(r, i, TAG_UNIT)
+           && has_tag(r, i + 2, TAG_AND);
 }
 
 /* Whether words [i, i+n) are said again right after, in the same sentence. */
 static bool repeats(const struct recording *r, size_t i, size_t n)
 {
-    if (i + 2 * n > r->words.count || (n == 1 && goes_on(r, k, i)))
+    if (i + 2 * n > r->words.count || (n == 1 && goes_on(r, i)))
         return false;
     for (size_t m = 0; m < n; m++) {
         if (!text_equal(r->words.at[i + m].key, r->words.at[i + n + m].key)

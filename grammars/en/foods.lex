@@ -188,13 +188,12 @@ peppermint			fresh peppermint
 dill			dill weed | dill frond | fresh dill
 chive			garlic chive | chinese chive | fresh chive
 tarragon			fresh tarragon
-savory			summer savory | winter savory
 marjoram			fresh marjoram
 chervil			fresh chervil
 cilantro			fresh cilantro
 sorrel			fresh sorrel
 lovage			fresh lovage
-summer savory	savory		winter savory | fresh savory
+summer savory	savory		winter savory | fresh savory | savory
 epazote			fresh epazote
 shiso			shiso leaf | perilla | fresh shiso
 hyssop			fresh hyssop

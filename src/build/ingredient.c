@@ -206,38 +206,6 @@ static void give_to_both(struct ingredient *line, const struct said_amount *said
     line->questioned = false;
 }
 
-/* The food that the word makes with the line's: "chicken broth", "vegetable stock cube". */
-static const struct entry *kind_named(struct builder *b, size_t word, struct text food)
-{
-    struct text said = b->r->words.at[word].key, last = text_last_word(food);
-    struct text whole = arena_format(b->r->arena, "%.*s %.*s", TEXT(said), TEXT(food)),
-                head = arena_format(b->r->arena, "%.*s %.*s", TEXT(said), TEXT(last));
-    const struct entry *kind = entry_as(pack_find(b->k, whole, NULL), TAG_FOOD);
-    return kind ? kind : entry_as(pack_find(b->k, head, NULL), TAG_FOOD);
-}
-
-/* "Two cups of broth, chicken", "stock cubes, vegetable": the food behind says which kind. */
-static bool names_kind(struct builder *b, size_t index, const struct said_amount *said)
-{
-    const struct chunk *c = &b->chunks.at[index];
-    struct ingredient *line = last_line(b);
-    if (!index || (said->amount.known && line && line->amount.known) || said->vague || !line
-        || !line->entry || line->words.last != b->chunks.at[index - 1].last
-        || (c->first != c->last && !said->amount.known)
-        || b->r->words.at[line->words.last].after != AFTER_COMMA)
-        return false;
-    const struct entry *kind = kind_named(b, match_slot(c->match, SLOT_food).last, line->food);
-    if (!kind)
-        return false;
-    name_line(line, (struct span){line->id, line->id}, kind, entry_shown(kind));
-    if (said->amount.known) {
-        set_said(line, said); /* "stock cubes, vegetable, two of them" */
-        line->questioned = false;
-    }
-    line->words.last = c->last;
-    return true;
-}
-
 /* "A half cup of rice, no, a whole cup of rice" without its commas: not denied, but corrected. */
 static bool corrects_denied(struct builder *b, size_t index)
 {

@@ -45,6 +45,8 @@ bool is_no_line(const struct builder *b, size_t index, const struct entry *food,
  * what it does to that line. */
 bool is_sort(const struct chunk *c);
 void build_sort(struct builder *b, const struct chunk *c);
+/* "Two cups of broth, chicken", "stock cubes, vegetable": the food behind says which kind. */
+bool names_kind(struct builder *b, size_t index, const struct said_amount *said);
 /* "One red pepper, one green one": makes a line of the second; false where the amount is no such.
  */
 bool build_other_sort(struct builder *b, const struct chunk *c, size_t index,

@@ -67,24 +67,3 @@ struct text prepared_first(const struct builder *b, const struct ingredient *lin
                ? done
                : TEXT_EMPTY;
 }
-
-/* Whether the verb takes something away by itself: "remove", "cut off"; what is drained or peeled
- * stays. */
-static bool takes_away(const struct chunk *c)
-{
-    uint64_t marks = chunk_marks(c);
-    bool whole = marks & MARK_OF(takes) && !(marks & MARK_OF(prep));
-    return c->tag == TAG_ACTION && c->entry
-           && (whole || (marks & MARK_OF(cuts) && c->entry->words_count > 1));
-}
-
-struct text part_taken(const struct builder *b, size_t index)
-{
-    const struct chunks *c = &b->chunks;
-    size_t i = index + 1;
-    if (!takes_away(&c->at[index]))
-        return TEXT_EMPTY;
-    while (i < c->count && (c->at[i].tag == TAG_THE || c->at[i].tag == TAG_WHOLE))
-        i++;
-    return i < c->count ? part_done(b, i) : TEXT_EMPTY;
-}

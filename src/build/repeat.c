@@ -95,8 +95,11 @@ enum repeat judge(const struct builder *b, const struct ingredient *old, const s
     the = the && !span_has_tag(b->r, m->words, TAG_EXTRACT); /* "the zest of a lemon" */
     if (!said && scope & SCOPE_TASTE && old->amount.known)
         return REPEAT_NEW;
-    if (now->vague && m->words.first && b->r->words.at[m->words.first - 1].tag == TAG_THERE)
-        return REPEAT_SAME; /* "that's a lot of sugar" */
+    const struct word *word = m->words.first ? &b->r->words.at[m->words.first - 1] : NULL;
+    unsigned char before = word && word->alone ? word->alone->tag : (unsigned char) TAG_SO;
+    before = word && word->tag == TAG_THERE ? word->tag : before;
+    if (now->vague && (before == TAG_THERE || before == TAG_THE))
+        return REPEAT_SAME; /* "that's a lot of sugar", "isn't that a lot of sugar" */
     if (!said && !now->more)
         return now->vague && !the && old->amount.known && !old->announced ? REPEAT_NEW
                                                                           : REPEAT_SAME;

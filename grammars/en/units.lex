@@ -152,8 +152,8 @@ full	full
 @marks vague
 a few	a few		a few of | several
 a glug	a glug		a glug of | glug of | a good glug of | a big glug of | a nice glug of | a little glug of | a nice big glug of | a couple of glugs of | glugs of
-a squirt	a squirt		a squirt of | squirt of | a good squirt of | a big squirt of | a little squirt of | a couple of squirts of | squirts of | a few squirts of
-a hunk	a hunk		a hunk of | a wodge of | a curl of | curls of | a dab of | dabs of | a scrape of | a scraping of | scrapings of | a grating of | a few gratings of | gratings of | a crank of | a few cranks of | cranks of | a trickle of | a dribble of | a tot of | a thimble of | a capful of | capful of | capfuls of | a cap of | a jug of | a mouthful of | a forkful of | a finger of | a slick of | a zigzag of | a bit more of
+a squirt	a squirt		a big squirt of | a couple of squirts of | a few squirts of
+a hunk	a hunk		a hunk of | a wodge of | a curl of | curls of | a scrape of | a scraping of | scrapings of | a crank of | a few cranks of | cranks of | a tot of | a thimble of | a capful of | capful of | capfuls of | a cap of | a jug of | a mouthful of | a forkful of | a finger of | a slick of | a zigzag of | a bit more of
 a dollop	a dollop		a dollop of | dollop of | a big dollop of | a good dollop of | dollops of
 a blob	a blob		a blob of | blob of | blobs of
 a pat	a pat		a pat of | pat of | pats of | a little pat of

@@ -64,7 +64,9 @@ supplement	add
 @marks cuts prep
 chop	chop		chop up	verb2
 give it a chop	chop		give that a chop | give them a chop | give those a chop | give it a rough chop | give that a rough chop | give them a rough chop | give those a rough chop | give it a good chop | give it a quick chop	verb:gives,giving,gave,given
-cut	cut	pieces	cut up | cut in half | cut into | cut out | cut off	verb:cuts,cutting,cut,cut
+cut	cut	pieces	cut up | cut into | cut out | cut off	verb:cuts,cutting,cut,cut
+cut in half	halve		cut in two | cut into halves | cut in halves	verb:cuts,cutting,cut,cut
+cut in quarters	quarter		cut into quarters | cut in four | cut into four | cut in fours	verb:cuts,cutting,cut,cut
 slice	slice		slice up | slice through | slice into
 dice	dice	early	dice up
 cube	cube	early	cube up

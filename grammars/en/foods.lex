@@ -193,7 +193,7 @@ chervil			fresh chervil
 cilantro			fresh cilantro
 sorrel			fresh sorrel
 lovage			fresh lovage
-summer savory	savory		winter savory | fresh savory
+summer savory	savory		winter savory | fresh savory | savory
 epazote			fresh epazote
 shiso			shiso leaf | perilla | fresh shiso
 hyssop			fresh hyssop
@@ -280,11 +280,11 @@ oca
 parsley root
 water chestnut
 bamboo shoot
-potato			white potato | brown potato | irish potato | baking potato | jacket potato | all purpose potato | waxy potato | floury potato | starchy potato | main crop potato
+potato			white potato | brown potato | irish potato | baking potato | jacket potato | all purpose potato | waxy potato | floury potato | starchy potato | main crop potato | kipfler potato | kipfler | desiree | dutch cream potato | sebago potato | estima potato | roasting potato | mashing potato
 russet potato			russet | idaho potato | maris piper | maris piper potato | king edward | king edward potato
 red potato			red skinned potato | red bliss potato | desiree potato
 yukon gold potato			yukon gold | yellow potato | gold potato | yukon potato
-new potato			baby potato | salad potato | fingerling potato | fingerling | charlotte potato | creamer potato | baby new potato | jersey royal
+new potato			baby potato | salad potato | fingerling potato | fingerling | charlotte potato | creamer potato | baby new potato | jersey royal | charlotte | chat potato | nadine potato | pink fir apple
 spud	potato
 tomato			vine tomato | beefsteak tomato | salad tomato | heirloom tomato | slicing tomato | fresh tomato | vine ripened tomato
 cherry tomato			grape tomato | baby tomato | cocktail tomato | baby plum tomato | cherry plum tomato
@@ -301,7 +301,11 @@ roasted red pepper		cooked	jarred roasted red pepper | roasted pepper | jarred r
 # The plural is the vegetable.
 peppers	bell pepper	plural		none
 chili pepper	chili		chili | chilli | chile | chile pepper | chilli pepper | hot pepper | fresh chilli | fresh chili | fresh chile | hot chili | hot chilli | hot chile
-chilies	chili	plural	chillies | chiles	none
+chilies	chili	plural	chillies | fresh chillies | fresh chilies | hot chillies | hot chilies	none
+red chilies	red chili	plural	red chillies | long red chillies | long red chilies	none
+green chilies	green chili	plural	green chillies | long green chillies	none
+thai chilies	thai chili	plural	thai chillies | bird's eye chillies | birds eye chillies | bird's eye chilies | birds eye chilies | bird chillies	none
+dried chilies	dried chili	plural	dried chillies | dried red chillies | dried red chilies | whole dried chillies | dried kashmiri chillies | kashmiri chillies | kashmiri chilies	none
 red chili			red chilli | red chile | red chili pepper | red chile pepper | red chilli pepper | long red chilli | long red chili | fresno chili | fresno pepper | fresno chile | fresno
 green chili			green chilli | green chile | green chili pepper | green chilli pepper | green chile pepper | finger chilli | hatch chile | hatch chili | long green chilli | anaheim pepper | anaheim chile
 thai chili			bird's eye chili | bird's eye chilli | birds eye chilli | birds eye chili | bird eye chili | bird chili | thai chilli | thai chile | thai chili pepper | bird's eye | thai bird chili
@@ -331,6 +335,12 @@ hubbard squash
 chayote			chayote squash | choko
 bitter melon			bitter gourd | karela
 bottle gourd			lauki | calabash
+ridge gourd			turai
+snake gourd
+ivy gourd			tindora | tindli
+cardoon
+ackee
+banana blossom			banana flower
 tinda			apple gourd | indian round gourd
 winter melon
 luffa
@@ -384,7 +394,7 @@ purslane		uncounted
 nettle		uncounted
 malabar spinach		uncounted
 chrysanthemum green		uncounted
-lettuce		generic	green lettuce | salad leaf | salad lettuce
+lettuce		generic	green lettuce | salad leaf | salad lettuce | lamb's lettuce | lambs lettuce
 iceberg lettuce			iceberg
 romaine lettuce			romaine | cos lettuce | cos | romaine heart
 butter lettuce			bibb lettuce | boston lettuce | butterhead lettuce | round lettuce
@@ -394,6 +404,8 @@ salad greens		uncounted generic	mixed greens | mixed salad leaves | salad leaves
 # "greens" alone and "leaves" alone are as often parts of another plant.
 greens		uncounted generic	leafy greens | asian greens | green vegetables | winter greens	none
 arugula		uncounted	rocket | baby arugula | wild rocket | roquette	none
+komatsuna		uncounted	choy sum | yu choy	none
+cress		uncounted	garden cress | mustard and cress	none
 watercress		uncounted	land cress | upland cress	none
 endive			belgian endive | chicory | curly endive | escarole | frisee
 radicchio			treviso | red chicory
@@ -447,7 +459,7 @@ avocado			hass avocado
 # --- fruit ---
 @forms noun
 @marks produce sweet
-apple			eating apple | dessert apple | tart apple | red apple | green apple | gala apple | golden delicious apple | red delicious apple | braeburn apple | cortland apple | honeycrisp apple | honeycrisp | fuji apple | pink lady apple
+apple			eating apple | dessert apple | tart apple | red apple | green apple | gala apple | golden delicious apple | red delicious apple | braeburn apple | cortland apple | honeycrisp apple | honeycrisp | fuji apple | pink lady apple | cox apple | cox | crab apple | russet apple | jazz apple | discovery apple
 granny smith apple			granny smith | tart green apple | cooking apple | bramley apple | bramley
 dried apple
 pear			bartlett pear | bosc pear | conference pear | anjou pear | comice pear
@@ -472,6 +484,9 @@ gooseberry
 mulberry
 elderberry
 lingonberry
+cloudberry
+huckleberry
+sloe
 acai
 black currant			blackcurrant
 red currant			redcurrant | white currant
@@ -488,6 +503,7 @@ nectarine
 apricot			fresh apricot
 dried apricot
 plum			black plum | damson | mirabelle | red plum
+medlar
 greengage
 pluot
 prune			dried plum
@@ -505,12 +521,13 @@ kiwi			kiwifruit | kiwi fruit
 passion fruit			passionfruit | passion fruit pulp
 guava
 lychee			litchi
+mangosteen
 longan
 rambutan
 durian
 dragon fruit
 star fruit			carambola
-persimmon			fuyu persimmon
+persimmon			fuyu persimmon | sharon fruit
 loquat
 prickly pear
 soursop
@@ -546,6 +563,7 @@ canned pineapple		uncounted cooked	crushed pineapple | tinned pineapple | pineap
 mango			green mango
 papaya			green papaya | pawpaw
 pomegranate
+anardana
 pomegranate seed		uncounted	pomegranate aril
 coconut			fresh coconut | coconut flesh
 desiccated coconut		uncounted	flaked coconut | coconut flake | grated coconut | sweetened shredded coconut | unsweetened shredded coconut | unsweetened coconut | sweetened coconut | dried coconut | coconut shred
@@ -611,13 +629,13 @@ heavy cream			heavy whipping cream | whipping cream | thickened cream
 double cream			extra thick double cream | thick cream
 single cream			light cream | coffee cream
 clotted cream		sweet
-whipped cream		sweet	whipped topping | frozen whipped topping | aerosol cream | squirty cream | lightly whipped cream
+whipped cream		sweet	whipped topping | frozen whipped topping | aerosol cream | squirty cream | lightly whipped cream | whip cream
 coffee creamer			creamer | powdered creamer
 half and half	half-and-half		half and half cream | half n half | half & half
 sour cream			soured cream | light sour cream | low fat sour cream | reduced fat sour cream | fat free sour cream
 creme fraiche			half fat creme fraiche
 mexican crema			crema | crema mexicana | table crema
-yogurt			yoghurt | curd | thick curd | fresh curd | dahi | plain yogurt | natural yogurt | plain yoghurt | natural yoghurt | low fat yogurt | nonfat yogurt | plain low fat yogurt | plain nonfat yogurt | vanilla yogurt | whole milk yogurt | full fat yogurt | set yogurt
+yogurt			yoghurt | curd | thick curd | fresh curd | dahi | plain yogurt | natural yogurt | plain yoghurt | natural yoghurt | low fat yogurt | nonfat yogurt | plain low fat yogurt | plain nonfat yogurt | vanilla yogurt | whole milk yogurt | full fat yogurt | set yogurt | hung curd | set curd
 greek yogurt			greek yoghurt | greek style yogurt | greek style yoghurt | strained yogurt | thick yogurt | thick yoghurt | plain greek yogurt | skyr
 labneh			labne
 kefir			milk kefir
@@ -738,7 +756,7 @@ chicken skin
 chicken bone
 cornish hen	cornish game hen		cornish game hen | cornish rock hen | game hen | poussin
 turkey			whole turkey | turkey meat
-turkey breast			turkey cutlet | turkey escalope | turkey tenderloin
+turkey breast			turkey cutlet | turkey escalope | turkey tenderloin | turkey crown | turkey joint
 turkey leg			turkey drumstick | turkey wing
 turkey thigh
 turkey neck
@@ -799,7 +817,7 @@ rump roast			round roast | eye of round | bottom round | top round | silverside 
 rib roast			prime rib | standing rib roast | rib of beef
 beef tenderloin			beef fillet | fillet of beef | filet mignon | fillet steak
 steak		generic	minute steak | cube steak | swiss steak
-ribeye	ribeye steak		rib eye | ribeye steak | rib eye steak | scotch fillet | entrecote
+ribeye	ribeye steak		rib eye | ribeye steak | rib eye steak | scotch fillet | entrecote | tomahawk steak | tomahawk
 sirloin steak			sirloin | top sirloin | new york strip | strip steak | strip loin | top sirloin steak | beef sirloin | porterhouse | t bone steak | t bone
 flank steak			flank | bavette | london broil
 skirt steak			hanger steak | onglet | carne asada meat | fajita meat
@@ -843,6 +861,7 @@ lamb		uncounted	lamb meat | stewing lamb | lamb stew meat
 lamb leg	leg of lamb		leg of lamb | boneless leg of lamb
 lamb shoulder			shoulder of lamb
 lamb chop			lamb cutlet | lamb loin chop | lamb rib chop
+veal chop
 lamb shank
 lamb neck			neck fillet | lamb neck fillet
 lamb loin
@@ -922,6 +941,10 @@ trout			rainbow trout | sea trout
 mackerel			spanish mackerel
 herring
 sardine			fresh sardine
+pilchard
+sprat
+bloater
+boquerone			boquerones
 sole			lemon sole | dover sole | flounder | fluke
 plaice
 turbot
@@ -934,6 +957,7 @@ pike
 walleye
 carp
 eel
+smoked eel		cooked
 arctic char
 whiting
 whitebait
@@ -973,6 +997,8 @@ crab			whole crab | blue crab | dungeness crab | crab leg | soft shell crab | br
 crabmeat		uncounted cooked	crab meat | lump crab | lump crab meat | lump crabmeat | white crab meat | canned crab | brown crab meat | crab flake
 mussel			blue mussel | green lipped mussel
 clam			littleneck clam | littleneck | cherrystone | cockle | vongole | manila clam | surf clam
+razor clam
+winkle			periwinkle
 canned clam		uncounted cooked	minced clam | tinned clam
 scallop			sea scallop | bay scallop | king scallop | queen scallop
 oyster			fresh oyster | shucked oyster
@@ -992,6 +1018,7 @@ seafood		uncounted generic	mixed seafood | seafood mix | shellfish | fruits de m
 @marks uncounted flour
 flour			all purpose flour | plain flour | ap flour | white flour | unbleached flour | unbleached all purpose flour | plain white flour | wheat flour | 00 flour | double zero flour | tipo 00 flour | a p flour | regular flour
 bread flour			strong flour | strong white flour | strong white bread flour | strong bread flour | white bread flour | high gluten flour | baker's flour
+maida	all-purpose flour
 self raising flour	self-rising flour		self rising flour | self raising | self rising
 cake flour
 pastry flour
@@ -1186,7 +1213,7 @@ cashew milk
 plant milk		generic	non dairy milk | dairy free milk | vegan milk | plant based milk | nut milk
 hemp milk
 soy cream	plant cream		oat cream | vegan cream | plant cream | dairy free cream
-coconut yogurt			coconut yoghurt | soy yogurt | dairy free yogurt | vegan yogurt
+coconut yogurt			coconut yoghurt | soy yogurt | dairy free yogurt | vegan yogurt | oat yogurt | oat yoghurt | almond yogurt | vegan yoghurt | plant based yogurt | plant yogurt | dairy free yoghurt
 vegan mayonnaise		savory	vegan mayo
 vegan cream cheese
 vegan parmesan		savory
@@ -1241,7 +1268,7 @@ pistachio paste
 # --- sugar, syrup, baking ---
 @marks uncounted sweet
 caster sugar			superfine sugar | castor sugar | golden caster sugar | fine sugar | bakers sugar
-powdered sugar			powder sugar | icing sugar | confectioners' sugar | confectioners sugar | confectioner's sugar | confectioner sugar
+powdered sugar			powder sugar | icing sugar | confectioners' sugar | confectioners sugar | confectioner's sugar | confectioner sugar | ice sugar | icing powder
 demerara sugar			turbinado sugar | raw sugar | demerara | turbinado
 coarse sugar			sanding sugar | pearl sugar | decorating sugar | sparkling sugar
 maple sugar

@@ -41,6 +41,16 @@ sixty	60
 seventy	70
 eighty	80
 ninety	90
+# "Two oh five".
+oh one	1
+oh two	2
+oh three	3
+oh four	4
+oh five	5
+oh six	6
+oh seven	7
+oh eight	8
+oh nine	9
 
 @tag HUNDRED
 @forms noun
@@ -86,3 +96,7 @@ tenth	10
 
 @tag POINT
 point
+
+# "The big one": the second reading, which repair.rules chooses.
+@tag IT
+one	it

@@ -71,6 +71,7 @@ lid			tight fitting lid
 
 @tag OVEN
 oven		ovens	main oven | convection oven | toaster oven | fan oven | pizza oven | wood oven | wood fired oven | hot oven | moderate oven | low oven | slow oven | warm oven | preheated oven
+dial	oven		oven dial | gauge | temperature gauge | thermostat
 broiler	grill	grills	hot grill | overhead grill | gas grill | charcoal grill | top grill | salamander
 barbecue		grills	bbq | hot side | cool side | hot part | cool part | hot end | cool end | barbeque | braai | coals | hot coals | charcoal | smoker
 fire	barbecue		open fire | fire pit
@@ -210,7 +211,7 @@ soft	softened	prep
 tender			fork tender
 crisp			crispy | crunchy
 crusty
-stale			day old | days old
+stale			day old | days old | yesterday's | last night's | two day old | a day old
 thick			thick cut
 thin			thin cut
 coarse			coarsely ground

@@ -24,7 +24,7 @@ pinch	pinch
 dash	dash
 drop	drop
 smidgen	pinch	vague	smidge | tad | hint | whisper
-handful	handful	vague
+handful	handful	vague	fistful
 splash	splash	vague
 drizzle	drizzle	vague
 knob	knob	vague	nub | lump | nugget
@@ -33,8 +33,8 @@ scoop	scoop		scoopful
 ladleful	scoop	vague	ladle
 mugful	cup	vague approx	glassful | teacupful | teacup | coffee cup
 @forms none
-# "two spoons": which spoon is not said.
-spoons	scoop	vague plural
+# "two spoons": which spoon is not said; singular only behind a number, which repair.rules sees.
+spoons	scoop	generic plural
 
 @tag COUNTER
 @forms noun
@@ -108,7 +108,7 @@ degree	degree
 @tag SCALE
 fahrenheit	F		f | °f
 celsius	C		centigrade | c | °c
-fan	fan		fan forced | fan oven | convection | fan assisted
+fan	fan		hot air | hot air oven | forced air | circulating air | fan forced | fan oven | convection | fan assisted
 
 @tag GAS
 gas mark	gas		gas | gas number | regulo
@@ -143,7 +143,7 @@ heaping	heaping		heaped | rounded | overflowing | brimming | piled high | mounde
 generous	generous		good | big | healthy | good sized | hefty
 scant	scant		barely | small | skimpy | shy | stingy
 level	level		flat | leveled | levelled
-packed	packed		firmly packed | tightly packed | well packed
+packed	packed	prep	firmly packed | tightly packed | well packed
 lightly packed	lightly packed		loosely packed | loose
 full	full
 
@@ -152,10 +152,12 @@ full	full
 @marks vague
 a few	a few		a few of | several
 a glug	a glug		a glug of | glug of | a good glug of | a big glug of | a nice glug of | a little glug of | a nice big glug of | a couple of glugs of | glugs of
+a squirt	a squirt		a big squirt of | a couple of squirts of | a few squirts of
+a hunk	a hunk		a hunk of | a wodge of | a curl of | curls of | a scrape of | a scraping of | scrapings of | a crank of | a few cranks of | cranks of | a tot of | a thimble of | a capful of | capful of | capfuls of | a cap of | a jug of | a mouthful of | a forkful of | a finger of | a slick of | a zigzag of | a bit more of
 a dollop	a dollop		a dollop of | dollop of | a big dollop of | a good dollop of | dollops of
 a blob	a blob		a blob of | blob of | blobs of
 a pat	a pat		a pat of | pat of | pats of | a little pat of
-a spoonful	a spoonful		a spoonful of | spoonful of | spoonfuls of | a big spoonful of | a good spoonful of | a heaped spoonful of
+a spoonful	a spoonful		a spoon of | spoon of | a good spoon of | a big spoon of | a heaped spoon of | a heaping spoon of | a nice spoon of | a small spoon of | a little spoon of | a spoonful of | spoonful of | spoonfuls of | a big spoonful of | a good spoonful of | a heaped spoonful of
 some	some		some of
 a little	a little		a little of | just a little | a tiny little
 a bit	a bit		a bit of | a little bit | a little bit of | a tiny bit | a tiny bit of | just a bit of | just a little bit of | just a bit | bit of | little bit of | a wee bit of | a small amount of | a small amount | tiny bit of
@@ -199,3 +201,8 @@ at least	at least		a minimum of | minimum of | minimum | a minimum | no less tha
 
 @tag ATMOST
 at most	at most		up to | a maximum of | maximum of | maximum | a maximum | max | no more than | not more than | at the most | no longer than | not longer than | tops | or less | or fewer | at the very most
+
+# "One spoon", "half spoon": the second reading of a tool, which repair.rules chooses behind a number.
+@tag UNIT
+@marks
+spoon	scoop	generic

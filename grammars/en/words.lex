@@ -69,6 +69,11 @@ in			into | onto | on to | in to | on | over | across | around the | underneath 
 @forms none
 @marks joins
 by			x
+# "Eighty-one years old", "seventy percent chocolate".
+@tag COUNTED
+@forms none
+@marks
+years			year | years old | year old | percent | per cent | % | dollars | quid | bucks | euros | pence | cents
 
 @tag FROM
 @forms none
@@ -78,7 +83,10 @@ from			out of | off of | off the
 @tag BE
 @forms none
 @marks
-is			are | was | were | be | been | being | 's | reads | read | says | say | hits | reaches | should say | should read
+is			are | was | were | be | been | being | 's
+@marks tells
+reads	is		read | says | say | hits | reaches | should say | should read | registers | shows | climbs to
+@marks
 
 @tag THERE
 @forms none
@@ -95,7 +103,7 @@ there you have		names strong	there you have it | and there you have it
 @tag HAVE
 @forms none
 @marks
-have			i have | we have | you have | has | had | got | i've got | we've got | you've got | i got | we got | i've | you'll need | you need | we need | i need | you're going to need | we're going to need | i'm going to need | we'll need | i'll need | you want | you'll want | i want | we want | we use | i use | i used | we used | i've used | we've used | i started with | we started with | i'm using | we're using | i'm going to use | we're going to use | i'll use | it takes | calls for | i've put out | it wants | there goes
+have			i have | we have | you have | has | had | got | i've got | we've got | you've got | i got | we got | i've | you'll need | you need | we need | i need | you're going to need | we're going to need | i'm going to need | we'll need | i'll need | you want | you'll want | i want | we want | we use | i use | i used | we used | i've used | we've used | i started with | we started with | i'm using | we're using | i'm going to use | we're going to use | i'll use | it takes | calls for | i've put out | it wants | there goes | it'll want | it'll need | it will need | it will want | it might need | it might want | it may need | it could do with | it could use
 
 @tag WILL
 @forms none
@@ -131,13 +139,17 @@ you can use			you could use | you can also use | you could also use | could use 
 @tag SORRY
 @forms none
 @marks
-sorry			or no | actually make it | actually make that | better make it | let's make it | oh wait | hold on | no actually | actually no | that should be | that should have been | should have been | well more like | no more like | i mean | no wait | wait no | scratch that | make that | or rather | oops | whoops | correction | hang on | what am i saying | no sorry | sorry no | excuse me | no hang on | did i say | let me correct that | i meant | tell a lie | i tell a lie | no i lie | no make that | no no | not that
+sorry			or no | actually make it | actually make that | better make it | let's make it | oh wait | hold on | no actually | actually no | that should be | that should have been | should have been | well more like | no more like | i mean | no wait | wait no | scratch that | make that | or rather | oops | whoops | correction | hang on | what am i saying | no sorry | sorry no | excuse me | no hang on | did i say | let me correct that | i meant | tell a lie | i tell a lie | no i lie | no make that | no no | not that | no that's | no it's | no that is | no they're | no make it | oh no it's | no we need | no i need | no you need | no call it | no we want | no you want | no go for | no you know what | you know what no | you know what | no wait sorry | wait sorry | wait a minute | no hold on | hold on no | did i say that | that's wrong | that's not right | i've said that wrong | i said that wrong | let me start again | forget that | forget i said that | never mind that | my mistake | my bad
+
+# Said while thinking, and takes back what stood before where an amount follows.
+@marks filler
+actually
 
 @tag STORY
 @forms none
 @marks
 my mother		person	my mom | my mum | my mam | my grandmother | my grandma | my gran | my nan | my nana | my granny | my aunt | my auntie | my uncle | my dad | my father | my grandfather | my grandad | my granddad | my sister | my brother | my husband | my wife | my friend | my neighbor | my neighbour | my son | my daughter | my son in law | my cousin | my boss | my kids | my partner | somebody | someone | some people | everybody | some folks | folks | other people | a lot of people | most people | a fellow | a friend | a friend of mine | the neighbours | the neighbors | he | she | her husband | the lady | one lady | one man | grandma | grandad | granddad | mother | mum | the old cook | my wife's sister | my wife's mother | my husband's mother | my husband's sister | my sister in law | my mother in law | my brother in law | my sister-in-law | my mother-in-law
-last week		past	last time | last year | last month | last night | last summer | last winter | years ago | when i was | used to | one time | one year | one day | a while ago | back in the day | back in my day | back in those days | back when | i used to | we used to | you used to | the other day | yesterday | in the old days | years back | in my day | the first time | every year | next week | next time | some day | tomorrow | one night | ages ago | at the restaurant | in the restaurant | at the hotel | in college | at school | at work | i said | he said | she said | i told | it says on | the packet says | the box says | the bag says | the label says | says on the box | says on the packet | says on the bag | the recipe says | the book says | normally | usually | as a child | as a kid | as a student | i lived on | they'd | she'd | he'd | i once | once i | we once | i had | we had | she had | he had | they had | i tried | i forgot | i remember | i grew up | i learned | i've made this | i had a
+last week		past	last time | last year | last month | last night | last summer | last winter | years ago | when i was | used to | one time | one year | one day | a while ago | back in the day | back in my day | back in those days | back when | i used to | we used to | you used to | the other day | yesterday | in the old days | years back | in my day | the first time | every year | next week | next time | some day | tomorrow | one night | ages ago | at the restaurant | in the restaurant | at the hotel | in college | at school | at work | i said | he said | she said | i told | it says on | the packet says | the box says | the bag says | the label says | says on the box | says on the packet | says on the bag | the recipe says | the book says | normally | usually | as a child | as a kid | as a student | i lived on | they'd | she'd | he'd | i once | once i | we once | i had | we had | she had | he had | they had | i tried | i forgot | i remember | remember it was | remember it's | remember that was | remember that's | so remember | just remember | remember i said | i grew up | i learned | i've made this | i had a
 
 @tag CHANNEL
 @forms none
@@ -211,7 +223,7 @@ makes	makes	counts	so that makes | and that makes | and it makes | and this make
 @tag OPTIONAL
 @forms none
 @marks
-if you like			optionally | if you want | if you like it | if you like them | if you'd like | if you wish | if you fancy | if you fancy it | if you have it | if you have some | if you've got it | if you've got some | if you've got any | if you have any | if you have them | if you've got them | if you've any | if you've some | if you've got one | if you have one | if there's any | if you're into it | if you like that sort of thing | if you like that kind of thing | optional | it's optional | totally optional | completely optional | that's optional | only if you like | only if you like them | up to you | it's up to you | if you're feeling fancy | leave it off if you don't | or not | if you can get it | if you can find it | if you're feeling brave | if you want the crunch | if you want to | if you dare
+if you like			optionally | if you want | if you like it | if you like them | if you'd like | if you wish | if you fancy | if you fancy it | if you have it | if you have some | if you've got it | if you've got some | if you've got any | if you have any | if you have them | if you've got them | if you've any | if you've some | if you've got one | if you have one | if there's any | if you're into it | if you like that sort of thing | if you like that kind of thing | optional | it's optional | totally optional | completely optional | that's optional | only if you like | only if you like them | up to you | it's up to you | if you're feeling fancy | leave it off if you don't | or not | if you can get it | if you can find it | if you're feeling brave | if you want the crunch | if you want to | if you dare | if you're feeling brave | if you want one | you can leave it out | you can leave that out | you can leave them out | you can leave those out | you can leave this out | you can skip it | you can skip that | you can skip them | leave it out if you don't like it | leave it out if you want | not essential | isn't essential | not necessary | isn't necessary | it's not necessary | not a must | only if you want | only if you want to | only if you fancy it | only if you have it | only if you've got it | if you can be bothered | if you must | if you happen to have some | if you happen to have it | if there is any | if there's some | if you've got any left | if they're about | if they're around | if you eat it | if you eat them | completely up to you | totally up to you | entirely up to you | you don't need it | you don't have to
 
 @tag BESIDE
 @forms none
@@ -235,16 +247,23 @@ out come	remove		out comes | off it comes | off they come | off with | off comes
 @tag OTHER
 @forms none
 @marks filler
-um			uh | er | erm | uhm | hmm | mm | ah | oh | you know | i suppose | actually | basically | literally | obviously | of course | you see | as i say | like i said | if you will | honestly | really | simply | quite | very | also | again | please | pretty | rather | mind | mind you | as well | too | even | though | only
+um			uh | er | erm | uhm | hmm | mm | ah | oh | you know | i suppose | basically | literally | obviously | of course | you see | as i say | like i said | if you will | honestly | really | simply | quite | very | also | again | please | pretty | rather | mind | mind you | as well | too | even | though | only
 @marks asks
 what			which | who | whom | whose | how | why | where | does | did
 @marks
+no problem			no worries | not a problem | no rush | no hurry | no big deal | no matter | no need to worry | no doubt | no offense | no offence | not bad | not bad at all | no question | no question about it | no joke | no kidding | not a chance
 miles an hour			mile an hour | mile per hour | miles per hour | kilometer an hour | kilometer per hour | kilometers an hour | kilometers per hour | kilometre an hour | kilometre per hour | kilometres an hour | kilometres per hour | dollars an hour | dollars per hour | quid an hour | quid per hour | bucks an hour | bucks per hour
 other		counts	others
-there			 you'd | we'd | it'd | would | could've | would've | might | may | much | many | thing | things | stuff | sort | way | ways | time | times | because | cause | since | although | while | as | than | same | such | each other | every | ever | always | still | yet | already | else | anything | something | everyone | anyone | today | tonight | here | she's | he's | who's | what's | they've | they're | you've | they | hers | mine | yours | ours | theirs | herself | himself | itself | yourself | myself | isn't it | isn't he | isn't she | isn't that | aren't they | wasn't it | doesn't it | don't they | won't it | watt | watts
+there			 you'd | we'd | it'd | would | could've | would've | might | may | much | many | thing | things | stuff | sort | sorts | kind | kinds | type | types | variety | way | ways | time | times | because | cause | since | although | while | as | than | same | such | each other | every | ever | always | still | yet | already | else | anything | something | everyone | anyone | today | tonight | here | she's | he's | who's | what's | they've | they're | you've | they | hers | mine | yours | ours | theirs | herself | himself | itself | yourself | myself | isn't it | isn't he | isn't she | isn't that | aren't they | wasn't it | doesn't it | don't they | won't it | watt | watts
 like
 # The second reading of a word that begins sentences: "right down".
 right
+
+# "The frozen kind", "the plain sort": what was named before; repair.rules chooses it.
+@tag IT
+@forms none
+@marks
+sort	it		sorts | kind | kinds | type | types | variety | stuff
 
 # Where it goes, with no verb: what is taken off or out, which repair.rules settles.
 @tag OTHER

@@ -71,6 +71,12 @@ static void build_verb(struct builder *b, const struct chunk *c, size_t index)
         read_prep_of_it(b, &b->dish->ingredients.at[b->last_line - 1], index);
 }
 
+/* A number that could be an oven's heat: "250 grams, no 300". */
+static bool is_bare_heat(const struct chunk *c)
+{
+    return c->tag == TAG_HEATED && c->match && text_is(c->match->rule->option, "bare");
+}
+
 /* Nothing goes in with a question, but its food is what the answer's amount is of. */
 static void read_foods(struct builder *b, bool question)
 {
@@ -81,7 +87,7 @@ static void read_foods(struct builder *b, bool question)
             build_line(b, c, i);
         else if (c->tag == TAG_AMOUNT && c->match && !question)
             build_amount(b, c, i);
-        else if (c->tag == TAG_NUMBER && !question)
+        else if ((c->tag == TAG_NUMBER || is_bare_heat(c)) && !question)
             build_number(b, c);
         else if ((c->tag == TAG_ACTION || c->tag == TAG_DONE || c->tag == TAG_STATE) && !question)
             build_verb(b, c, i);

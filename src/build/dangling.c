@@ -4,6 +4,7 @@
 
 #include "base/arena.h"
 #include "match/capture.h"
+#include "match/subject.h"
 
 /* An amount that comes later than this after its food is where the food goes in. */
 #define LATE_SECONDS 15.0
@@ -17,6 +18,9 @@
 
 /* "A cup of stock. No, sorry, two.": an amount so few words after the one that it takes back. */
 #define TAKE_BACK_WORDS 12
+
+/* "Actually, three": what is only said while thinking takes back by an amount so near. */
+#define ACTUAL_WORDS 3
 
 /* What may stand between a package and its size: "a tin of tomatoes, the 400 gram one". */
 static bool leads_to_size(unsigned char tag)
@@ -39,6 +43,29 @@ static bool is_package_of(const struct builder *b, const struct chunk *c, size_t
     return (span_has_tag(b->r, line->words, TAG_CONTAINER)
             || (one && span_has_tag(b->r, line->words, TAG_COUNTER)))
            && span_has_tag(b->r, c->match->words, TAG_UNIT) && said->amount.unit.length > 0;
+}
+
+/* "A tin of tuna on top of that, the 145 gram size": so many words at most behind the package. */
+#define SIZE_WORDS 16
+
+/* Whether the line's unit is a package: a can, a bag. */
+static bool is_packed(const struct builder *b, const struct ingredient *line)
+{
+    const struct text unit = line->amount.known ? line->amount.unit : TEXT_EMPTY;
+    return unit.length && entry_as(pack_find(b->k, unit, NULL), TAG_CONTAINER);
+}
+
+/* "The four hundred gram ones": a size told with "the", of a package named some words before. */
+static bool is_size_of_package(const struct builder *b, const struct chunk *c, size_t index,
+                               const struct ingredient *line, const struct said_amount *said)
+{
+    const struct text unit = said->package.known ? said->package.unit : said->amount.unit;
+    size_t i = index;
+    while (i > 0 && b->chunks.at[i - 1].tag == TAG_HEDGE)
+        i--;
+    return i && b->chunks.at[i - 1].tag == TAG_THE && !line->package.known && is_packed(b, line)
+           && entry_as(pack_find(b->k, unit, NULL), TAG_UNIT) && c->first > line->words.last
+           && c->first - line->words.last <= SIZE_WORDS;
 }
 
 /* "A can of beans, fifteen ounces, drained": what stands behind the size is said of the food. */
@@ -92,8 +119,19 @@ static bool is_for_each(const struct builder *b, size_t index)
 static bool is_no(const struct recording *r, size_t i)
 {
     const struct word *w = &r->words.at[i];
-    return w->tag == TAG_NOT && w->after >= AFTER_COMMA && i
-           && r->words.at[i - 1].after >= AFTER_COMMA && w->entry && w->entry->words_count == 1;
+    bool alone = w->tag == TAG_NOT && w->after >= AFTER_COMMA && i
+                 && r->words.at[i - 1].after >= AFTER_COMMA && w->entry
+                 && w->entry->words_count == 1;
+    return alone || is_no_by_itself(r, i);
+}
+
+/* "200 grams of rice, 250 actually": the word behind takes back what stood before. */
+static bool is_actual(const struct builder *b, const struct ingredient *line, const struct chunk *c)
+{
+    size_t next = c->last + 1;
+    return next < b->r->words.count && b->r->words.at[next].tag == TAG_SORRY
+           && b->r->words.at[next].filler && c->first > line->words.last
+           && c->first - line->words.last <= TAKE_BACK_WORDS;
 }
 
 /* Whether the line's amount was taken back since it was said. */
@@ -101,9 +139,11 @@ static bool is_taken_back(const struct builder *b, const struct ingredient *line
 {
     if (first <= line->words.last || first - line->words.last > TAKE_BACK_WORDS)
         return false;
-    for (size_t i = line->words.last + 1; i < first; i++)
-        if (b->r->words.at[i].tag == TAG_SORRY || is_no(b->r, i))
+    for (size_t i = line->words.last + 1; i < first; i++) {
+        bool far = b->r->words.at[i].filler && first - i > ACTUAL_WORDS;
+        if ((b->r->words.at[i].tag == TAG_SORRY && !far) || is_no(b->r, i))
             return true;
+    }
     return false;
 }
 
@@ -136,12 +176,21 @@ static void give_each(struct builder *b, const struct said_amount *said)
     }
 }
 
+/* The chunk before what may be said of the food behind an amount: "about an inch of it, grated". */
+static size_t behind_of_it(const struct builder *b, size_t index)
+{
+    const struct chunks *c = &b->chunks;
+    bool of = index + 2 < c->count && c->at[index + 1].tag == TAG_OF;
+    return of && (c->at[index + 2].tag == TAG_IT || c->at[index + 2].tag == TAG_THE) ? index + 2
+                                                                                     : index;
+}
+
 static void give_amount(struct builder *b, struct ingredient *line, const struct chunk *c,
                         size_t index, const struct said_amount *said)
 {
     set_said(line, said);
     line->questioned = false;
-    read_prep_after(b, line, index);
+    read_prep_after(b, line, behind_of_it(b, index));
     if (said_at(b, c->first) - line->at > LATE_SECONDS)
         line->at = said_at(b, c->first);
 }
@@ -165,15 +214,20 @@ void build_amount(struct builder *b, const struct chunk *c, size_t index)
     struct ingredient *line = last_line(b);
     if (line && c->match->rule->kind == RULE_vague && !is_left_out(c))
         give_vague(b, line, c, index);
-    bool pieces = index && pieces_end(b, index - 1) == index; /* "cut into eight wedges" */
-    if (!line || is_left_out(c) || c->match->rule->kind != RULE_amount || pieces)
+    bool from = index && b->chunks.at[index - 1].tag == TAG_FROM
+                && span_has_tag(b->r, c->match->words, TAG_CONTAINER); /* "out of a jar" */
+    bool pieces = index && pieces_end(b, index - 1) == index;          /* "cut into eight wedges" */
+    if (!line || is_left_out(c) || c->match->rule->kind != RULE_amount || pieces || from)
         return;
     read_amount(b->r, b->sentence, c->match, &said);
-    if (is_taken_back(b, line, c->first) && line->amount.known)
+    if (build_other_sort(b, c, index, &said))
+        return;
+    if ((is_taken_back(b, line, c->first) || is_actual(b, line, c)) && line->amount.known)
         give_amount(b, line, c, index, &said);
     else if (said.more)
         add_again(b, c, &said);
-    else if (is_package_of(b, c, index, line, &said))
+    else if (is_package_of(b, c, index, line, &said)
+             || is_size_of_package(b, c, index, line, &said))
         give_package(b, line, index, &said);
     else if (is_for_each(b, index + 1))
         give_each(b, &said);
@@ -192,10 +246,13 @@ void build_number(struct builder *b, const struct chunk *c)
     struct ratio low, high;
     number_at(b->r, b->sentence, (struct span){c->first, c->last}, &low, &high);
     if (!line || !line->amount.known || !ratio_known(low) || is_left_out(c)
-        || !is_taken_back(b, line, c->first))
+        || (!is_taken_back(b, line, c->first) && !is_actual(b, line, c)))
         return;
     line->amount.min = low;
     line->amount.max = high;
+    struct chunk *own = &b->chunks.at[c - b->chunks.at];
+    own->match = NULL; /* and no oven's heat */
+    own->tag = TAG_OTHER;
 }
 
 void ask_line(struct builder *b, const struct chunk *c)

@@ -24,6 +24,8 @@
 #define HEATED_SENTENCES 2
 #define OVEN_LEAST 90
 #define WATER_C_MOST 100
+#define WATER_LEAST 25
+#define INSIDE_F_MOST 212
 #define OIL_C_LEAST 110
 #define OIL_C_MOST 235
 
@@ -142,6 +144,8 @@ void note_heated(struct builder *b)
             k->match ? entry_at(b->r, match_slot(k->match, SLOT_food)) : k->entry;
         size_t away = 0;
         struct text thing = e ? thing_of(e, &away) : TEXT_EMPTY;
+        if (text_is(thing, "pan") && text_is(b->heated, "oil") && !b->heated_age)
+            continue; /* "oil in the pan" */
         if (thing.length && (away == 0 || text_is(thing, "oil"))) {
             b->heated = thing;
             b->heated_age = 0;
@@ -167,6 +171,8 @@ static void settle(const struct builder *b, struct temperature *t)
         return;
     if (text_is(t->of, "inside"))
         t->unit = value > INSIDE_C_MOST ? 'F' : 'C';
+    else if (text_is(t->of, "oil") || text_is(t->of, "water"))
+        t->unit = value > (text_is(t->of, "oil") ? OIL_C_MOST : WATER_C_MOST) ? 'F' : 'C';
     else if (value >= OVEN_F_LEAST)
         t->unit = 'F';
     else if (text_is(t->of, "oven") && value <= OVEN_C_MOST)
@@ -198,6 +204,59 @@ static bool is_for_a_time(const struct builder *b, const struct chunk *c)
            && c->match->low.under == 1 && c->match->low.over % 5 == 0;
 }
 
+/* What may stand between the two ovens of "two hundred, or one eighty if you have a fan". */
+static bool leads_to_other(const struct chunk *c)
+{
+    return c->tag == TAG_OR || c->tag == TAG_AND || c->tag == TAG_HEDGE || c->tag == TAG_THERE
+           || c->tag == TAG_IF || c->tag == TAG_SO;
+}
+
+/* "Regular two hundred, fan one eighty", "gas four, or 180": a bare number beside an oven's heat
+ * that has its scale is an oven's too. */
+static bool is_beside_oven(const struct builder *b, const struct chunk *c)
+{
+    const struct chunk *begin = b->chunks.at, *end = begin + b->chunks.count, *other = c + 1;
+    while (other < end && leads_to_other(other))
+        other++;
+    if (other == end || other->tag != TAG_HEATED)
+        for (other = c - 1; other > begin && leads_to_other(other);)
+            other--;
+    if (other < begin || other >= end || other->tag != TAG_HEATED || !other->match)
+        return false;
+    const struct entry *scale = entry_at(b->r, match_slot(other->match, SLOT_scale));
+    return scale && ratio_double(c->match->low) >= OVEN_LEAST;
+}
+
+/* "It reads one forty-five", "pull it at 135": a heat that a food has inside. */
+static bool is_read_inside(const struct builder *b, const struct chunk *c)
+{
+    const struct chunk *begin = b->chunks.at, *before = c;
+    double value = ratio_double(c->match->low);
+    while (before > begin
+           && ((before - 1)->tag == TAG_AT || (before - 1)->tag == TAG_IT
+               || (before - 1)->tag == TAG_THE || (before - 1)->tag == TAG_HEDGE
+               || (before - 1)->tag == TAG_OTHER))
+        before--;
+    if (before == begin || value < BARE_LEAST || value > INSIDE_F_MOST)
+        return false;
+    bool at = before < c && (c - 1)->tag == TAG_AT;
+    before--;
+    return (before->tag == TAG_BE && chunk_marks(before) & MARK_OF(tells))
+           || (at && before->tag == TAG_ACTION && chunk_marks(before) & MARK_OF(takes));
+}
+
+/* What the number is of, where no word by itself tells, or tells what cannot be. */
+static struct text other_thing(const struct builder *b, const struct chunk *c, struct text of)
+{
+    if (!of.length && is_beside_oven(b, c))
+        return TEXT_OF("oven");
+    if (!of.length && is_read_inside(b, c))
+        return TEXT_OF("inside");
+    if (text_is(of, "inside") && ratio_double(c->match->low) > INSIDE_F_MOST && b->heated.length)
+        return b->heated; /* the thermometer is in the oil */
+    return of;
+}
+
 bool read_temperature(const struct builder *b, const struct chunk *c, struct temperature *out)
 {
     const struct match *m = c->match;
@@ -214,11 +273,12 @@ bool read_temperature(const struct builder *b, const struct chunk *c, struct tem
     if ((bare || clock)
         && (value < BARE_LEAST || value > BARE_MOST || !ratio_equal(m->low, m->high)))
         return false;
-    out->of = heated_thing(b, c);
+    out->of = other_thing(b, c, heated_thing(b, c));
     if (bare && !out->of.length && !is_for_a_time(b, c)
         && (value < BARE_OVEN_LEAST || !is_multiple_of_twenty_five(out->value)))
         return false;
-    if (value < BARE_LEAST && !(scale && scale->tag == TAG_GAS))
+    bool bath = text_is(out->of, "water") && value >= WATER_LEAST;
+    if (value < BARE_LEAST && !bath && !(scale && scale->tag == TAG_GAS))
         return false;
     if (text_is(out->of, "oven") && value < OVEN_LEAST && !(scale && scale->tag == TAG_GAS))
         return false;

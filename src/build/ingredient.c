@@ -3,6 +3,7 @@
 #include "build/line.h"
 
 #include "base/arena.h"
+#include "build/wording.h"
 #include "match/capture.h"
 #include "match/subject.h"
 
@@ -16,8 +17,9 @@ static bool is_food(const struct builder *b, const struct chunk *c, struct span 
     if (!text_is(option, "unknown"))
         return e && e->tag == TAG_FOOD;
     for (size_t i = food.first; i <= food.last; i++)
-        if (b->r->words.at[i].entry && b->r->words.at[i].tag == TAG_OTHER)
-            return false;
+        if ((b->r->words.at[i].entry && b->r->words.at[i].tag == TAG_OTHER)
+            || step_text(b->k, "particle", b->r->words.at[i].key).length)
+            return false; /* "150 grams of dark, broken up" */
     return true;
 }
 
@@ -74,6 +76,10 @@ static bool replaces_food(const struct builder *b, const struct chunk *c, size_t
     if (last && index + 1 < b->chunks.count && next->tag == TAG_SORRY
         && b->r->words.at[line->words.last].after == AFTER_COMMA)
         return index + 2 == b->chunks.count || b->r->words.at[next->last].after >= AFTER_COMMA;
+    bool actual =
+        b->r->words.at[c->first - 1].filler && b->r->words.at[c->first - 1].tag == TAG_SORRY;
+    if (last && actual) /* "one red pepper, actually one green pepper" */
+        return true;
     if (index < 2 || b->chunks.at[index - 2].tag != TAG_LINE
         || line->words.last != b->chunks.at[index - 2].last)
         return is_denied(b, c, index, line);
@@ -163,6 +169,17 @@ static const struct entry *food_entry(struct builder *b, size_t index, struct sp
     return entry;
 }
 
+/* "Taste it, and salt if you want": seasoned to taste, not left away at will. */
+static bool is_tasted_first(const struct builder *b, size_t index)
+{
+    const struct chunk *c = &b->chunks.at[index];
+    const struct entry *food = entry_at(b->r, match_slot(c->match, SLOT_food));
+    for (size_t i = 0; i < index; i++)
+        if (b->chunks.at[i].tag == TAG_ACTION && chunk_marks(&b->chunks.at[i]) & MARK_OF(tastes))
+            return food && food->marks & (MARK_OF(salt) | MARK_OF(spice));
+    return false;
+}
+
 /* "... a clove of garlic and cumin to taste": what has an amount is to taste only where that stands
  * right behind it. */
 static unsigned line_scope(const struct builder *b, size_t index, const struct said_amount *said)
@@ -174,6 +191,8 @@ static unsigned line_scope(const struct builder *b, size_t index, const struct s
     bool taste = next < c->count && c->at[next].tag == TAG_TASTE;
     if (is_tasted_for(b, index))
         return c->at[index].scope | SCOPE_TASTE;
+    if (c->at[index].scope & SCOPE_OPTIONAL && !said->amount.known && is_tasted_first(b, index))
+        return (c->at[index].scope | SCOPE_TASTE) & ~(unsigned) SCOPE_OPTIONAL;
     bool keep = taste || !said->amount.known || said->vague || b->r->punctuated;
     return keep ? c->at[index].scope : c->at[index].scope & ~(unsigned) SCOPE_TASTE;
 }
@@ -185,25 +204,6 @@ static void give_to_both(struct ingredient *line, const struct said_amount *said
         return;
     set_said(line, said);
     line->questioned = false;
-}
-
-/* "Two cups of broth, chicken", "stock cubes, vegetable": the food behind says which kind. */
-static bool names_kind(struct builder *b, size_t index, const struct said_amount *said)
-{
-    const struct chunk *c = &b->chunks.at[index];
-    struct ingredient *line = last_line(b);
-    if (!index || said->amount.known || said->vague || !line || !line->entry
-        || line->words.last != b->chunks.at[index - 1].last || c->first != c->last
-        || b->r->words.at[line->words.last].after != AFTER_COMMA)
-        return false;
-    struct text words = arena_format(b->r->arena, "%.*s %.*s", TEXT(b->r->words.at[c->last].key),
-                                     TEXT(text_last_word(line->food)));
-    const struct entry *kind = entry_as(pack_find(b->k, words, NULL), TAG_FOOD);
-    if (!kind)
-        return false;
-    name_line(line, (struct span){line->id, line->id}, kind, entry_shown(kind));
-    line->words.last = c->last;
-    return true;
 }
 
 /* "A half cup of rice, no, a whole cup of rice" without its commas: not denied, but corrected. */
@@ -230,6 +230,8 @@ void build_line(struct builder *b, const struct chunk *c, size_t index)
 {
     struct span food = food_slot(b, c->match);
     struct said_amount said;
+    if (is_sort(c))
+        build_sort(b, c);
     if (text_is(c->match->rule->option, "its"))
         build_its(b, c);
     if (corrects_denied(b, index))

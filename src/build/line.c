@@ -3,6 +3,7 @@
 #include "build/line.h"
 
 #include "base/arena.h"
+#include "match/capture.h"
 
 double said_at(const struct builder *b, size_t word)
 {
@@ -12,6 +13,8 @@ double said_at(const struct builder *b, size_t word)
 bool is_left_out(const struct chunk *c)
 {
     unsigned never = SCOPE_NOT_DONE | SCOPE_TITLE | SCOPE_YIELD | SCOPE_UNTIL;
+    if (c->match && !span_is_empty(match_slot(c->match, SLOT_amount)))
+        never &= ~(unsigned) SCOPE_TITLE; /* "so it's two cloves of garlic" names no dish */
     if (c->scope & SCOPE_OPTIONAL)
         never &= ~(unsigned) SCOPE_UNREAL; /* "if you like" is a condition too */
     return c->scope & never;
@@ -28,7 +31,7 @@ void set_said(struct ingredient *line, const struct said_amount *said)
     line->package = said->package;
     line->vague = said->vague;
     bool uncounted = line->entry && line->entry->marks & MARK_OF(uncounted);
-    line->no_unit = said->amount.known && !said->amount.unit.length && uncounted;
+    line->no_unit = said->unsized || (said->amount.known && !said->amount.unit.length && uncounted);
 }
 
 /* Herbs that go on top adorn the dish, however much of them; cheese and bread crumbs are part of
@@ -46,7 +49,8 @@ void set_scope(struct ingredient *line, unsigned scope)
     if (scope & SCOPE_BESIDE)
         line->role = ROLE_SERVE_WITH;
     else if (scope & SCOPE_GARNISH
-             && (!line->amount.known || line->vague || scope & SCOPE_OPTIONAL || adorns(line)))
+             && (!line->amount.known || line->vague || scope & (SCOPE_OPTIONAL | SCOPE_ADORNS)
+                 || adorns(line)))
         line->role = ROLE_GARNISH;
 }
 

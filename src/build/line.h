@@ -41,6 +41,16 @@ struct ingredient *generic_of(struct builder *b, const struct chunk *c, const st
  */
 bool is_no_line(const struct builder *b, size_t index, const struct entry *food,
                 const struct ingredient *old, const struct said_amount *said);
+/* "Tomatoes, the cherry ones": whether the chunk says which sort of food the line before is, and
+ * what it does to that line. */
+bool is_sort(const struct chunk *c);
+void build_sort(struct builder *b, const struct chunk *c);
+/* "Two cups of broth, chicken", "stock cubes, vegetable": the food behind says which kind. */
+bool names_kind(struct builder *b, size_t index, const struct said_amount *said);
+/* "One red pepper, one green one": makes a line of the second; false where the amount is no such.
+ */
+bool build_other_sort(struct builder *b, const struct chunk *c, size_t index,
+                      const struct said_amount *said);
 /* "scallions or chives": the second is no line of its own. */
 bool is_alternative(const struct builder *b, size_t index);
 /* "lemon or lime juice": the line's food gets the last word that it shares with its alternative. */

@@ -38,6 +38,13 @@ static bool is_listed(const struct builder *b, size_t index)
     return left || right;
 }
 
+/* "Salt and pepper inside and out", "pepper from the mill, on both sides". */
+static bool may_follow_seasoning(unsigned char tag)
+{
+    return tag == TAG_OTHER || tag == TAG_PLACE || tag == TAG_SIDE || tag == TAG_INTO
+           || tag == TAG_FROM || tag == TAG_THE || tag == TAG_TOOL || tag == TAG_WHOLE;
+}
+
 /* "Salt and pepper, obviously.": a sentence of nothing but seasonings. */
 static bool is_seasoning_alone(const struct builder *b)
 {
@@ -49,7 +56,8 @@ static bool is_seasoning_alone(const struct builder *b)
             c->tag == TAG_LINE && c->match ? entry_at(b->r, match_slot(c->match, SLOT_food)) : NULL;
         if (food && food->marks & seasonings)
             foods++;
-        else if (c->tag != TAG_AND && c->tag != TAG_SO && (c->tag != TAG_OTHER || foods == 0))
+        else if (c->tag != TAG_AND && c->tag != TAG_SO
+                 && (foods == 0 || !may_follow_seasoning(c->tag)))
             return false;
     }
     return foods > 0;
@@ -175,9 +183,28 @@ static bool is_of_one_size(const struct amount *a, const struct amount *b)
     return times < SIZES_APART && times > 1 / SIZES_APART;
 }
 
+/* "Salt, two teaspoons. Pepper, one.": a number alone behind, or soon before, a food that nobody
+ * counts has the unit that was said behind the food before. */
+#define ECHO_WORDS 4
+
+static void echo_unit(const struct builder *b, const struct chunk *c, const struct entry *food,
+                      struct said_amount *said)
+{
+    const struct ingredient *before = last_line(b);
+    if (!before || !said->amount.known || said->amount.unit.length || !food
+        || !(food->marks & MARK_OF(uncounted)) || !before->amount.known
+        || !text_starts(before->rule, "line-after") || c->first <= before->words.last
+        || c->first - before->words.last > ECHO_WORDS)
+        return;
+    if (entry_as(pack_find(b->k, before->amount.unit, NULL), TAG_UNIT)
+        && is_of_one_size(&before->amount, &said->amount))
+        said->amount.unit = before->amount.unit;
+}
+
 void carry_unit(const struct builder *b, const struct chunk *c, const struct entry *food,
                 struct said_amount *said)
 {
+    echo_unit(b, c, food, said);
     if (!b->drops_units || !said->amount.known || !lacks_unit(b->r, c->match, food))
         return;
     for (size_t i = b->dish->ingredients.count; i-- > 0;) {

@@ -38,9 +38,18 @@ static bool tells_source(const struct builder *b, size_t index, const struct ent
            && text_equal(text_slice(line->food, 0, kind.length), kind);
 }
 
+/* "Sardines for the toast", "butter for the pancakes": what something else is for. */
+static bool is_purpose(const struct builder *b, size_t index, const struct said_amount *said)
+{
+    const struct chunk *c = &b->chunks.at[index];
+    return index && b->chunks.at[index - 1].tag == TAG_FOR && !said->amount.known && !said->vague
+           && b->r->words.at[c->first].tag == TAG_THE && !is_tasted_for(b, index);
+}
+
 bool is_no_line(const struct builder *b, size_t index, const struct entry *food,
                 const struct ingredient *old, const struct said_amount *said)
 {
-    return (!old && is_too_vague(food, said, b->chunks.at[index].scope))
+    return (!old
+            && (is_too_vague(food, said, b->chunks.at[index].scope) || is_purpose(b, index, said)))
            || is_share_of_each(b, index, old, said) || tells_source(b, index, food);
 }

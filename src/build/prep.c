@@ -89,7 +89,7 @@ static void add_word(struct builder *b, struct ingredient *line, size_t i)
         return;
     if (w->tag == TAG_DONE && w->entry->marks & MARK_OF(prep))
         add_prep(b->r->arena, &line->prep, plain_participle(b, w->entry));
-    else if (w->tag == TAG_STATE && w->entry->marks & MARK_OF(prep))
+    else if ((w->tag == TAG_STATE || w->tag == TAG_FULLNESS) && w->entry->marks & MARK_OF(prep))
         add_prep(b->r->arena, &line->prep, entry_value(w->entry));
     else if (w->tag == TAG_EXTRACT)
         add_prep(b->r->arena, &line->prep, entry_value(w->entry));
@@ -115,7 +115,7 @@ static bool is_share(const struct chunk *c)
 /* Whether a chunk may stand among the preparations of a food without ending them. */
 static bool passes(const struct chunk *c)
 {
-    if (is_share(c))
+    if (is_share(c) || is_sort(c))
         return true;
     switch (c->tag) {
     case TAG_DONE:
@@ -161,6 +161,11 @@ struct prep_phrase participle_at(struct builder *b, size_t i)
         return (struct prep_phrase){0};
     size_t end = pieces_end(b, i);
     bool prep = chunk_marks(k) & MARK_OF(prep);
+    struct text word = end && prep && chunk_marks(k) & MARK_OF(pieces)
+                           ? pieces_word(b, pieces_begin(b, i), end)
+                           : TEXT_EMPTY;
+    if (word.length)
+        return (struct prep_phrase){word, end};
     if (end && (prep || is_counter(b, end)))
         return (struct prep_phrase){printed_prep(b, k->first, c->at[end].last), end};
     if (prep && chunk_marks(k) & MARK_OF(pieces))
@@ -173,10 +178,11 @@ static struct prep_phrase pieces_at(struct builder *b, size_t i)
 {
     const struct chunks *c = &b->chunks;
     size_t end = c->at[i].tag == TAG_INTO ? pieces_end(b, i) : 0;
+    struct text done = end ? pieces_word(b, i + 1, end) : TEXT_EMPTY;
+    if (done.length)
+        return (struct prep_phrase){done, end};
     if (!end || c->at[end].tag != TAG_COUNTER || !(chunk_marks(&c->at[end]) & MARK_OF(plural)))
         return (struct prep_phrase){0};
-    struct text done =
-        end == i + 1 ? step_text(b->k, "pieces", b->r->words.at[c->at[end].last].key) : TEXT_EMPTY;
     if (!done.length) /* "cut in big strips"; "in slices" is sliced */
         done = arena_format(b->r->arena, "%.*s %.*s", TEXT(step_word(b->k, "cut")),
                             TEXT(printed_prep(b, c->at[i].first, c->at[end].last)));
@@ -187,49 +193,9 @@ static struct prep_phrase pieces_at(struct builder *b, size_t i)
 static struct prep_phrase state_at(const struct builder *b, size_t i)
 {
     const struct chunk *k = &b->chunks.at[i];
-    bool prep = k->tag == TAG_STATE && chunk_marks(k) & MARK_OF(prep)
+    bool prep = (k->tag == TAG_STATE || k->tag == TAG_FULLNESS) && chunk_marks(k) & MARK_OF(prep)
                 && !(k->scope & (SCOPE_NOT_DONE | SCOPE_UNTIL));
     return (struct prep_phrase){prep ? entry_value(k->entry) : TEXT_EMPTY, i};
-}
-
-/* What table removed-parts says of the last word of chunk `i`: what a food is called without that
- * part; empty for "off" and "out", which say that it is gone. False where the word is not listed.
- */
-static bool is_removed(const struct builder *b, size_t i, struct text *done)
-{
-    const struct table *t = pack_table(b->k, "removed-parts");
-    size_t row =
-        t && i < b->chunks.count ? table_find(t, b->r->words.at[b->chunks.at[i].last].key) : 0;
-    if (!t || i >= b->chunks.count || row >= t->rows)
-        return false;
-    *done = table_cell(t, row, table_column(t, "done"));
-    return true;
-}
-
-static bool is_off(const struct builder *b, size_t i)
-{
-    struct text done;
-    return is_removed(b, i, &done) && !done.length;
-}
-
-/* "strings off", "with the crusts cut off", "seeds taken out" */
-struct prep_phrase removed_at(const struct builder *b, size_t i)
-{
-    const struct chunks *c = &b->chunks;
-    while (i < c->count && (c->at[i].tag == TAG_WITH || c->at[i].tag == TAG_THE))
-        i++;
-    struct text done;
-    if (!is_removed(b, i, &done) || !done.length)
-        return (struct prep_phrase){0};
-    size_t off = i + 1;
-    while (off < c->count && c->at[off].tag == TAG_DONE && !is_off(b, off))
-        off++;
-    if (is_off(b, off))
-        return (struct prep_phrase){done, off};
-    bool taken =
-        off > i + 1
-        && (chunk_marks(&c->at[off - 1]) & MARK_OF(takes) || c->at[off - 1].entry->words_count > 1);
-    return (struct prep_phrase){taken ? done : TEXT_EMPTY, off - 1};
 }
 
 static struct prep_phrase prep_at(struct builder *b, size_t i)
@@ -296,6 +262,10 @@ void read_prep_after(struct builder *b, struct ingredient *line, size_t index)
     bool all = false, back = false;
     for (size_t i = index + 1; i < c->count && others < 3; i++) {
         struct prep_phrase p = prep_at(b, i);
+        if (c->at[i].tag == TAG_NOT && !(line->entry && line->entry->marks & MARK_OF(produce)))
+            p.prep = TEXT_EMPTY; /* "thighs without the bone" are bought so */
+        if (!p.prep.length && c->at[i].tag == TAG_DONE)
+            p = (struct prep_phrase){prepared_before(b, line, &c->at[i]), i};
         if (p.prep.length && back && line->prep.count)
             line->prep.at[line->prep.count - 1] = p.prep;
         else if (p.prep.length && all)

@@ -30,6 +30,24 @@ size_t pieces_end(const struct builder *b, size_t index);
 bool is_counter(const struct builder *b, size_t i);
 /* The first chunk of that phrase, behind the verb or the food; 0 where there is none. */
 size_t pieces_begin(const struct builder *b, size_t index);
+/* "sliced" for "in slices", "thinly sliced" for "into thin rounds" at chunks `begin` to `end`;
+ * empty where no one word says it. */
+struct text pieces_word(struct builder *b, size_t begin, size_t end);
+/* What a verb that heats or works a food before it goes in makes of it: "toasted"; empty for none.
+ */
+struct text prepared_before(const struct builder *b, const struct ingredient *line,
+                            const struct chunk *verb);
+/* The same where an "it" stands behind the verb, at chunk `it`. */
+struct text prepared_it(const struct builder *b, const struct ingredient *line,
+                        const struct chunk *verb, size_t it);
+/* The same where the food stands behind the verb: "toast a handful of walnuts". */
+struct text prepared_first(const struct builder *b, const struct ingredient *line,
+                           const struct chunk *verb);
+/* "Take out the seeds", "cut off the ends", at the verb of chunk `index`: "seeded"; empty for none.
+ */
+struct text part_taken(const struct builder *b, size_t index);
+/* What a food is without the part that chunk `i` names; empty where it names none. */
+struct text part_done(const struct builder *b, size_t i);
 /* "cut into half-inch cubes"; "chopped"; "chopped up", at chunk `i`. */
 struct prep_phrase participle_at(struct builder *b, size_t i);
 /* "strings off", "with the crusts cut off", "seeds taken out", at chunk `i`. */

@@ -2,6 +2,9 @@
  * SPDX-License-Identifier: MIT */
 #include "build/prep.h"
 
+#include "base/arena.h"
+#include "build/wording.h"
+
 bool leads_to_pieces(const struct builder *b, const struct chunk *c)
 {
     if (c->tag == TAG_INTO)
@@ -66,4 +69,32 @@ size_t pieces_end(const struct builder *b, size_t index)
             return 0;
     }
     return 0;
+}
+
+/* Whether the chunk only says how big or thick the pieces are, in words. */
+static bool tells_size(const struct chunk *c)
+{
+    return c->tag == TAG_SIZE || c->tag == TAG_STATE || c->tag == TAG_FULLNESS
+           || c->tag == TAG_MANNER || c->tag == TAG_FRACTION;
+}
+
+struct text pieces_word(struct builder *b, size_t begin, size_t end)
+{
+    const struct chunk *c = b->chunks.at;
+    struct text pieces = b->r->words.at[c[end].last].key;
+    if (c[end].match)
+        return TEXT_EMPTY; /* "8 wedges" */
+    while (begin < end && (c[begin].tag == TAG_ARTICLE || c[begin].tag == TAG_INTO))
+        begin++;
+    for (size_t i = begin; i < end; i++)
+        if (!tells_size(&c[i]) || !c[i].entry)
+            return TEXT_EMPTY;
+    if (begin + 1 < end)
+        return TEXT_EMPTY;
+    if (begin == end)
+        return step_text(b->k, "pieces", pieces);
+    struct text how =
+        c[begin].tag == TAG_FRACTION ? entry_words(c[begin].entry) : entry_value(c[begin].entry);
+    return step_text(b->k, "pieces",
+                     arena_format(b->r->arena, "%.*s %.*s", TEXT(how), TEXT(pieces)));
 }

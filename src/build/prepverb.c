@@ -5,6 +5,11 @@
 #include "base/arena.h"
 #include "build/instruction.h"
 
+/* What nobody cuts. */
+#define LOOSE                                                                        \
+    (MARK_OF(fat) | MARK_OF(water) | MARK_OF(flour) | MARK_OF(salt) | MARK_OF(dairy) \
+     | MARK_OF(leavening))
+
 /* "You slice it": a verb so few words after a food is done to that food alone. */
 #define NEAR_WORDS 24
 
@@ -83,8 +88,11 @@ static struct text prepared(struct builder *b, size_t verb, size_t food, uint64_
     if (!done)
         return broken_into(b, verb, food);
     size_t end = pieces_end(b, food), next = food + 1;
+    struct text word = end && done->marks & MARK_OF(pieces)
+                           ? pieces_word(b, pieces_begin(b, food), end)
+                           : TEXT_EMPTY;
     if (end)
-        return with_pieces(b, done, food, end);
+        return word.length ? word : with_pieces(b, done, food, end);
     if (!(done->marks & MARK_OF(pieces)))
         return plain_participle(b, done);
     bool how = next < b->chunks.count
@@ -119,6 +127,8 @@ void read_prep_before(struct builder *b, struct ingredient *line, size_t index)
     for (size_t i = first; i < index; i++)
         if (b->chunks.at[i].tag != TAG_AND && b->chunks.at[i].tag != TAG_MANNER)
             add_line_prep(b, line, prepared(b, i, index, sorts));
+    if (fresh && index && first == index)
+        add_line_prep(b, line, prepared_first(b, line, &b->chunks.at[index - 1]));
 }
 
 /* "... those up", "dice that up for me": a word that no lexicon knows, and no thing behind it. */
@@ -159,15 +169,15 @@ static bool has_it_inside(const struct builder *b, const struct chunk *c)
 
 /* Whether the line was put in as it was said, or stands in a list of which nobody says which food
  * is meant: what comes next is done to all that is in there. */
-static bool is_one_of_several(const struct builder *b, const struct ingredient *line)
+static bool is_one_of_several(const struct builder *b, const struct ingredient *line, bool cut)
 {
     const uint64_t putting = MARK_OF(mixes) | MARK_OF(finishes);
     size_t first = line->words.first;
     for (size_t i = first; i-- > 0 && b->r->words.at[i].after < AFTER_STOP;)
         if (b->r->words.at[i].tag == TAG_ACTION && b->r->words.at[i].entry->marks & putting)
             return true;
-    return first && b->r->words.at[first - 1].tag == TAG_AND && b->dish->ingredients.count > 1
-           && line->words.last < b->sentence->first;
+    return !cut && first && b->r->words.at[first - 1].tag == TAG_AND
+           && b->dish->ingredients.count > 1 && line->words.last < b->sentence->first;
 }
 
 /* "Get that grated", "have them sliced" */
@@ -218,7 +228,10 @@ static struct text state_of_it(const struct builder *b, size_t index)
 static struct text removed_by(const struct builder *b, size_t index)
 {
     const struct chunk *c = &b->chunks.at[index];
-    return c->scope & SCOPE_NOT_DONE ? TEXT_EMPTY : removed_at(b, index + 1).prep;
+    if (c->scope & SCOPE_NOT_DONE)
+        return TEXT_EMPTY;
+    struct text done = removed_at(b, index + 1).prep;
+    return done.length ? done : part_taken(b, index);
 }
 
 /* "Peel, core and slice them": the "it" of the verb at chunk `index`, behind the verbs listed with
@@ -287,11 +300,15 @@ void read_prep_of_it(struct builder *b, struct ingredient *line, size_t index)
         return;
     bool several = means_several(b, index);
     struct ingredient *first = several ? list_of(b, line) : line;
+    bool cut = chunk_marks(c) & MARK_OF(cuts) && !(line->entry && line->entry->marks & LOOSE);
     bool oil = several && line->entry && line->entry->marks & MARK_OF(uncounted)
                && line->entry->marks & (MARK_OF(fat) | MARK_OF(water) | MARK_OF(flour));
-    if (oil || (first == line && is_one_of_several(b, line)))
+    if (oil || (first == line && is_one_of_several(b, line, cut)))
         return; /* "oil in the pan, and flatten them" */
     struct text prep = prep_of_it(b, index);
+    size_t it = object_of(b, index);
+    if (!prep.length && it && first == line)
+        prep = prepared_it(b, line, c, it);
     for (; first <= line; first++)
         add_line_prep(b, first, prep);
 }

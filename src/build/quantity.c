@@ -57,7 +57,9 @@ void read_amount(const struct recording *r, const struct sentence *s, const stru
         out->vague = true;
         return;
     }
-    set_amount(&out->amount, low, high, unit ? entry_value(unit) : TEXT_EMPTY);
+    /* "Two spoons": counted, and nobody says what of. */
+    out->unsized = unit && unit->tag == TAG_UNIT && unit->marks & MARK_OF(generic);
+    set_amount(&out->amount, low, high, unit && !out->unsized ? entry_value(unit) : TEXT_EMPTY);
     out->vague = unit && unit->marks & MARK_OF(vague);
     struct span package = match_slot(m, SLOT_package);
     const struct entry *packunit = entry_at(r, match_slot(m, SLOT_packunit));
@@ -79,7 +81,7 @@ static const struct match *meant_amount(const struct recording *r, const struct 
         return m ? m : first;
     const struct entry *a = entry_at(r, match_slot(first, SLOT_unit)),
                        *b = entry_at(r, match_slot(m, SLOT_unit));
-    bool taken_back = a && b && text_equal(entry_value(a), entry_value(b));
+    bool taken_back = (!a && b) || (a && b && text_equal(entry_value(a), entry_value(b)));
     for (size_t i = first->words.last; i < m->words.first; i++)
         taken_back |= r->words.at[i].tag == TAG_SORRY || r->words.at[i].tag == TAG_NOT;
     return taken_back ? m : first;

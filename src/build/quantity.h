@@ -8,9 +8,10 @@
 
 struct said_amount {
     struct amount amount, package;
-    bool vague; /* no amount, or one in handfuls and splashes */
-    bool more;  /* "another", "two more" */
-    bool each;  /* of every food in the list */
+    bool vague;   /* no amount, or one in handfuls and splashes */
+    bool unsized; /* in a unit of no set size: spoons */
+    bool more;    /* "another", "two more" */
+    bool each;    /* of every food in the list */
 };
 
 /* The amount of a line: of its slot `amount` or `number`. */

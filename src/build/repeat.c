@@ -2,6 +2,8 @@
  * SPDX-License-Identifier: MIT */
 #include "build/line.h"
 
+#include "match/subject.h"
+
 /* An amount said again so soon after is the same one. */
 #define REPEAT_SECONDS 6.0
 
@@ -33,9 +35,28 @@ static bool same_amount(const struct amount *a, const struct amount *b)
 static bool is_taken_back(const struct builder *b, size_t first, size_t last)
 {
     for (size_t i = first; i <= last; i++)
-        if (b->r->words.at[i].tag == TAG_SORRY)
+        if (b->r->words.at[i].tag == TAG_SORRY || is_no_by_itself(b->r, i))
             return true;
     return false;
+}
+
+/* Whether the words of `part` stand in `whole`. */
+static bool has_words(struct text whole, struct text part)
+{
+    struct text word, first, rest = part;
+    if (!text_part(&rest, ' ', &first))
+        return false;
+    while (whole.length && text_part(&whole, ' ', &word))
+        if (text_equal(word, first))
+            return true;
+    return false;
+}
+
+/* "The beef" is the beef brisket, "the pork" the pork shoulder; bacon is no lamb. */
+static bool names_animal_of(const struct ingredient *line, const struct entry *food)
+{
+    return food->marks & MARK_OF(generic) || has_words(line->kind, entry_value(food))
+           || has_words(line->food, entry_value(food));
 }
 
 /* The kinds of animal food that are named by the animal once they are in the pot. */
@@ -52,10 +73,19 @@ struct ingredient *generic_of(struct builder *b, const struct chunk *c, const st
         sort = food->marks & ~(MARK_OF(generic) | MARK_OF(uncounted) | MARK_OF(plural));
     for (size_t i = b->dish->ingredients.count; i-- > 0;) {
         struct ingredient *line = &b->dish->ingredients.at[i];
-        if (line->entry && line->entry->marks & sort)
+        if (line->entry && line->entry->marks & sort && names_animal_of(line, food))
             return line;
     }
     return NULL;
+}
+
+/* "A bit of flour on the tray ... then 450 grams of flour": so many words behind some of a food an
+ * amount is of more of it. */
+#define APART_WORDS 14
+
+static bool is_apart(const struct ingredient *old, const struct match *m)
+{
+    return old->vague && !old->questioned && m->words.first > old->words.last + APART_WORDS;
 }
 
 enum repeat judge(const struct builder *b, const struct ingredient *old, const struct match *m,
@@ -65,6 +95,11 @@ enum repeat judge(const struct builder *b, const struct ingredient *old, const s
     the = the && !span_has_tag(b->r, m->words, TAG_EXTRACT); /* "the zest of a lemon" */
     if (!said && scope & SCOPE_TASTE && old->amount.known)
         return REPEAT_NEW;
+    const struct word *word = m->words.first ? &b->r->words.at[m->words.first - 1] : NULL;
+    unsigned char before = word && word->alone ? word->alone->tag : (unsigned char) TAG_SO;
+    before = word && word->tag == TAG_THERE ? word->tag : before;
+    if (now->vague && (before == TAG_THERE || before == TAG_THE))
+        return REPEAT_SAME; /* "that's a lot of sugar", "isn't that a lot of sugar" */
     if (!said && !now->more)
         return now->vague && !the && old->amount.known && !old->announced ? REPEAT_NEW
                                                                           : REPEAT_SAME;
@@ -73,7 +108,7 @@ enum repeat judge(const struct builder *b, const struct ingredient *old, const s
     if (is_taken_back(b, old->words.last, m->words.first) && m->words.first - old->words.last < 12)
         return REPEAT_CORRECTS;
     if (!old->amount.known)
-        return REPEAT_FILLS;
+        return is_apart(old, m) ? REPEAT_NEW : REPEAT_FILLS;
     if (old->announced || the)
         return REPEAT_SAME;
     if (same_amount(&old->amount, &now->amount)

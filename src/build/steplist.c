@@ -1,6 +1,7 @@
 /* build/steplist.c: foods that are listed before the verb that takes them up.
  * SPDX-License-Identifier: MIT */
 #include "build/implied.h"
+#include "build/line.h"
 #include "build/writer.h"
 
 void say_pending(struct writer *w)
@@ -32,7 +33,7 @@ void say_taken(struct writer *w)
 
 bool is_food(const struct chunk *c)
 {
-    return c->tag == TAG_LINE && c->match
+    return c->tag == TAG_LINE && c->match && !is_sort(c)
            && !(c->scope & (SCOPE_NOT_DONE | SCOPE_UNTIL | SCOPE_TITLE | SCOPE_YIELD));
 }
 

@@ -177,7 +177,8 @@ void add_duration(struct builder *b, struct step *s, size_t index)
 static bool took_back(const struct builder *b, size_t first, size_t last)
 {
     for (size_t i = first; i <= last; i++)
-        if (b->r->words.at[i].tag == TAG_SORRY || is_no_by_itself(b->r, i))
+        if ((b->r->words.at[i].tag == TAG_SORRY && !b->r->words.at[i].filler)
+            || is_no_by_itself(b->r, i))
             return true;
     return false;
 }

@@ -108,6 +108,14 @@ static bool can_retag(const struct recording *r, const struct match *match)
     return took_part(word) && entry_as(r->words.at[word.last].readings, match->rule->retag);
 }
 
+/* "This one's barley": the word is looked up without its ending (src/words/entry.c), and has it. */
+static bool is_owner(const struct recording *r, const struct match *match)
+{
+    const struct word *w = &r->words.at[match_slot(match, SLOT_word).last];
+    const struct entry *e = w->entry;
+    return e && w->key.length > entry_words(e).length && e->words_count == 1;
+}
+
 /* Whether a comma stands among these words or behind them. */
 static bool has_comma(const struct recording *r, struct span words)
 {
@@ -171,9 +179,39 @@ static bool is_in_hours(const struct recording *r, const struct match *match)
     return time && ratio_equal(time->number, RATIO(HOUR));
 }
 
+/* "Half onion", never "half milk" nor "half potatoes": one thing that is counted. */
+static bool is_before_one(const struct recording *r, const struct match *match)
+{
+    const struct word *end = r->words.at + r->words.count, *w = &r->words.at[match->words.last + 1];
+    while (w < end && w->tag != TAG_FOOD && w->after < AFTER_COMMA)
+        w++;
+    return w < end && w->tag == TAG_FOOD && w->entry
+           && !(w->entry->marks & (MARK_OF(uncounted) | MARK_OF(plural)));
+}
+
+/* "Ginger, one inch", "oil, half an inch"; no meat is measured so. */
+static bool is_cut_by_length(const struct recording *r, const struct match *match)
+{
+    const uint64_t by_length = MARK_OF(produce) | MARK_OF(spice) | MARK_OF(herb) | MARK_OF(fat);
+    const struct entry *food = r->words.at[match_slot(match, SLOT_food).last].entry;
+    return food && food->marks & by_length;
+}
+
+/* "Gherkins, three, chopped up": a comma or a stop behind the number. */
+static bool is_ended(const struct recording *r, const struct match *match)
+{
+    return r->words.at[match->words.last].after >= AFTER_COMMA;
+}
+
 static bool is_plausible(const struct recording *r, const struct rule *rule,
                          const struct match *match)
 {
+    if (text_is(rule->option, "ended"))
+        return is_ended(r, match);
+    if (text_is(rule->option, "counted"))
+        return is_before_one(r, match);
+    if (text_is(rule->option, "length"))
+        return is_cut_by_length(r, match);
     if (text_is(rule->option, "singular"))
         return is_singular(r, match);
     if (text_is(rule->option, "joined"))
@@ -208,7 +246,7 @@ bool capture(const struct recording *r, const struct subject *s, const struct ru
         values[i] = (struct values){s->low[group[1] - 1], s->high[group[1] - 1]};
     }
     if (rule->kind == RULE_retag)
-        return can_retag(r, match)
+        return can_retag(r, match) && (!text_is(rule->option, "owner") || is_owner(r, match))
                && !(text_is(rule->option, "tight") && has_comma(r, match->words));
     if (!parts_are_small(rule, values) || (rule->kind == RULE_number && !is_joined(r, match)))
         return false;

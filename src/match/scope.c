@@ -110,12 +110,24 @@ static bool line_begins(const struct recording *r, const struct sentence *s, siz
     return false;
 }
 
+/* "I'm not fancy about it | a tablespoon of sugar": where captions have no commas, a word that
+ * takes no object ends what is said. */
+static bool is_said_to_end(const struct recording *r, const struct sentence *s, size_t i)
+{
+    unsigned char tag = word_tag(r, s, i);
+    bool verb =
+        i > s->first && word_tag(r, s, i - 1) == TAG_ACTION; /* "give it a spoon of sugar" */
+    return !r->punctuated && !verb
+           && (tag == TAG_IT || tag == TAG_STATE || tag == TAG_MANNER || tag == TAG_PLACE);
+}
+
 /* "Oats, not the quick ones, a teaspoon of salt": what a comma and the next amount follow is a list
  * that goes on. */
 static size_t list_after(const struct recording *r, const struct sentence *s, struct span scope)
 {
     for (size_t i = scope.first; i < scope.last; i++)
-        if (r->words.at[i].after == AFTER_COMMA && line_begins(r, s, next_word(r, s, i)))
+        if ((r->words.at[i].after == AFTER_COMMA || is_said_to_end(r, s, i))
+            && line_begins(r, s, next_word(r, s, i)))
             return i;
     return scope.last;
 }
@@ -130,6 +142,12 @@ static size_t amount_after(const struct recording *r, const struct sentence *s, 
     return scope.last;
 }
 
+/* "If you run the cup under hot water": water is used for much, and seldom goes in. */
+static bool is_water(const struct word *w)
+{
+    return w->entry && w->entry->marks & MARK_OF(water);
+}
+
 /* "My neighbour grows them, and a cup of prunes": the list goes on where the story had no food. */
 static bool list_goes_on(const struct recording *r, const struct sentence *s, size_t first,
                          size_t comma)
@@ -137,7 +155,7 @@ static bool list_goes_on(const struct recording *r, const struct sentence *s, si
     size_t and = next_word(r, s, comma), amount = next_word(r, s, and);
     unsigned char tag = word_tag(r, s, amount);
     for (size_t i = first; i <= comma; i++)
-        if (r->words.at[i].tag == TAG_FOOD)
+        if (r->words.at[i].tag == TAG_FOOD && !is_water(&r->words.at[i]))
             return false;
     return word_tag(r, s, and) == TAG_AND
            && (tag == TAG_NUMBER || tag == TAG_ONES || tag == TAG_TEENS || tag == TAG_ARTICLE
@@ -330,7 +348,7 @@ static void mark_verbs(struct recording *r, const struct sentence *s)
         uint64_t marks = w->tag == TAG_ACTION && w->entry ? w->entry->marks : 0;
         if (marks) {
             scope = marks & MARK_OF(serves)      ? SCOPE_BESIDE
-                    : marks & MARK_OF(garnishes) ? SCOPE_GARNISH
+                    : marks & MARK_OF(garnishes) ? SCOPE_GARNISH | SCOPE_ADORNS
                                                  : 0;
             with = w->entry->words_count > 1;
             verb = true;
@@ -374,6 +392,22 @@ static void mark_beside(struct recording *r, const struct sentence *s)
     }
 }
 
+/* "Last night that went in the dish with half a cup of oil": another day, but this dish. */
+static bool tells_of_this(const struct recording *r, const struct sentence *s,
+                          const struct match *m)
+{
+    const struct entry *e = r->words.at[m->words.last].entry;
+    size_t subject = next_word(r, s, m->words.last), verb = next_word(r, s, subject);
+    if (!e || !(e->marks & MARK_OF(past)) || verb > s->last)
+        return false;
+    unsigned char tag = word_tag(r, s, subject), does = word_tag(r, s, verb);
+    const struct word *w = &r->words.at[verb];
+    while (w->tag == TAG_INSIDE)
+        w++;
+    return (tag == TAG_IT || tag == TAG_THE) && (does == TAG_DONE || does == TAG_ACTION) && w->entry
+           && w->entry->marks & (MARK_OF(puts) | MARK_OF(mixes) | MARK_OF(waits));
+}
+
 /* "They bake for twelve minutes": a sentence with a time is no story. */
 static bool says_how_long(const struct recording *r, const struct sentence *s)
 {
@@ -402,7 +436,8 @@ void mark_scopes(struct recording *r, struct sentence *s)
     for (size_t i = 0; i < s->match_count; i++) {
         const struct match *m = &r->matches.at[s->match_first + i];
         unsigned scope = scope_of(m->rule->kind);
-        if (!scope || (text_is(m->rule->option, "past") && tells_of_dish(r, s, m)))
+        if (!scope || (text_is(m->rule->option, "past") && tells_of_dish(r, s, m))
+            || (text_is(m->rule->option, "story") && tells_of_this(r, s, m)))
             continue;
         struct span words = reach(r, s, m);
         if (text_is(m->rule->option, "story") && words.last == s->last

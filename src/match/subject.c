@@ -4,11 +4,24 @@
 
 #include <string.h>
 
+/* Whether a number begins at the word. */
+static bool counts(const struct recording *r, size_t i)
+{
+    unsigned char tag = i < r->words.count ? r->words.at[i].tag : (unsigned char) TAG_OTHER;
+    return tag == TAG_ONES || tag == TAG_TEENS || tag == TAG_TENS || tag == TAG_NUMBER
+           || tag == TAG_ARTICLE || tag == TAG_FRACTION || tag == TAG_HUNDRED;
+}
+
 bool is_no_by_itself(const struct recording *r, size_t i)
 {
     const struct word *w = &r->words.at[i];
-    return w->tag == TAG_NOT && w->after == AFTER_COMMA && i
-           && r->words.at[i - 1].after == AFTER_COMMA && w->entry && w->entry->words_count == 1;
+    if (w->tag != TAG_NOT || !i || !w->entry || w->entry->words_count != 1)
+        return false;
+    size_t before = i - 1;
+    while (before > 0 && r->words.at[before].filler && r->words.at[before].after < AFTER_COMMA)
+        before--; /* "one egg, oh no, it's two" */
+    return r->words.at[before].after == AFTER_COMMA
+           && (w->after == AFTER_COMMA || counts(r, i + 1)); /* "100 grams, no 120" */
 }
 
 void subject_make(struct subject *s, const struct recording *r, const struct sentence *sentence)

@@ -97,7 +97,8 @@ enum scope {
     SCOPE_TASTE = 128,
     SCOPE_TITLE = 256, /* names a dish */
     SCOPE_YIELD = 512,
-    SCOPE_SUPPOSED = 1024 /* "if you have no buttermilk" */
+    SCOPE_SUPPOSED = 1024, /* "if you have no buttermilk" */
+    SCOPE_ADORNS = 2048    /* "garnish it with a spoon of seeds": however much of it */
 };
 #define SCOPE_NOT_DONE (SCOPE_UNREAL | SCOPE_NEGATED | SCOPE_INSTEAD | SCOPE_SUPPOSED)
 

@@ -15,6 +15,15 @@ static void set_entry(struct recording *r, size_t first, size_t last, const stru
     }
 }
 
+/* "Actually" is said while thinking, and also takes back what stood before: no rule sees it, but
+ * who looks for that does. */
+static void tag_filler(struct recording *r, size_t i)
+{
+    const struct entry *e = r->words.at[i].alone;
+    if (e && e->tag == TAG_SORRY && e->marks & MARK_OF(filler))
+        r->words.at[i].tag = TAG_SORRY;
+}
+
 bool tag_words(struct recording *r, const struct pack *k, struct problems *p)
 {
     (void) p;
@@ -23,6 +32,8 @@ bool tag_words(struct recording *r, const struct pack *k, struct problems *p)
         for (size_t i = r->sentences.at[s].first; i < end; i++) {
             size_t last = i;
             r->words.at[i].entry_first = (unsigned) i;
+            if (r->words.at[i].filler)
+                tag_filler(r, i);
             if (r->words.at[i].filler || r->words.at[i].tag != TAG_OTHER)
                 continue;
             const struct entry *e = entry_longest(r, k, i, end, &last);

@@ -50,10 +50,22 @@ static bool same_word(const struct word *a, const struct word *b)
     return a->shape == b->shape && text_equal(a->key, b->key);
 }
 
+static bool has_tag(const struct recording *r, size_t i, unsigned char tag)
+{
+    return i < r->words.count && entry_as(r->words.at[i].alone, tag);
+}
+
+/* "A cup, cup and a half": the second is more, no slip of the tongue. */
+static bool goes_on(const struct recording *r, size_t i)
+{
+    return r->words.at[i].after == AFTER_COMMA && has_tag(r, i, TAG_UNIT)
+           && has_tag(r, i + 2, TAG_AND);
+}
+
 /* Whether words [i, i+n) are said again right after, in the same sentence. */
 static bool repeats(const struct recording *r, size_t i, size_t n)
 {
-    if (i + 2 * n > r->words.count)
+    if (i + 2 * n > r->words.count || (n == 1 && goes_on(r, i)))
         return false;
     for (size_t m = 0; m < n; m++) {
         if (!same_word(&r->words.at[i + m], &r->words.at[i + n + m])

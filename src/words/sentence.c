@@ -3,6 +3,7 @@
 #include "words/sentence.h"
 
 #include "words/ending.h"
+#include "words/entry.h"
 #include "words/limits.h"
 
 struct cutter {
@@ -39,6 +40,43 @@ static bool ends_unit(struct cutter *c, size_t i)
     return c->unit < c->ends.units.count && c->ends.units.at[c->unit].last == i;
 }
 
+/* The class of the longest entry that begins at word `i`; TAG_OTHER for none. */
+static unsigned char tag_from(const struct cutter *c, size_t i)
+{
+    size_t last;
+    const struct entry *e = entry_longest(c->r, c->k, i, c->r->words.count, &last);
+    return e ? e->tag : (unsigned char) TAG_OTHER;
+}
+
+static bool is_measure(unsigned char tag)
+{
+    return tag == TAG_UNIT || tag == TAG_COUNTER || tag == TAG_CONTAINER;
+}
+
+static bool begins_amount(unsigned char tag)
+{
+    return tag == TAG_ARTICLE || tag == TAG_ONES || tag == TAG_TEENS || tag == TAG_TENS
+           || tag == TAG_NUMBER || tag == TAG_FRACTION || tag == TAG_DOZEN;
+}
+
+/* "Two pounds of. Pork ribs", "two teaspoons. Of salt", "and. A pinch": a stop that machines put
+ * where the cook only took breath. */
+static bool is_false_stop(const struct cutter *c, size_t i)
+{
+    unsigned char tag = tag_from(c, i), next = tag_from(c, i + 1);
+    bool food = next == TAG_FOOD || next == TAG_STATE || next == TAG_DONE || next == TAG_SIZE;
+    switch (tag) {
+    case TAG_OF:
+        return food;
+    case TAG_AND:
+        return food || begins_amount(next);
+    case TAG_UNTIL:
+        return next == TAG_IT || next == TAG_THE || next == TAG_STATE || next == TAG_DONE;
+    default:
+        return is_measure(tag) && next == TAG_OF;
+    }
+}
+
 /* Whether a sentence ends after word `i`, of which `length` words are in it so far. */
 static bool ends_after(struct cutter *c, size_t i, size_t length)
 {
@@ -47,6 +85,10 @@ static bool ends_after(struct cutter *c, size_t i, size_t length)
     double silence = next->start - w->end;
     if (next->new_speaker)
         return true;
+    if (w->after == AFTER_STOP && silence < LONG_PAUSE_SECONDS && is_false_stop(c, i)) {
+        c->r->words.at[i].after = AFTER_SPACE;
+        return false;
+    }
     if (w->after >= AFTER_STOP)
         return next->capital || (!open && !is_abbreviation(c, i));
     if (silence >= LONG_PAUSE_SECONDS)

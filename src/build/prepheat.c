@@ -1,0 +1,69 @@
+/* build/prepheat.c: verbs that heat or work a food before it goes in, and parts that are taken
+ * away.
+ * SPDX-License-Identifier: MIT */
+#include "build/prep.h"
+
+#include "base/arena.h"
+#include "build/wording.h"
+
+/* A fruit that is bought for its juice: table food-parts says so. */
+static bool has_juice(const struct builder *b, const struct ingredient *line)
+{
+    const struct table *t = pack_table(b->k, "food-parts");
+    return t && line->entry && table_find(t, line->kind) < t->rows;
+}
+
+/* Beaten and boiled are eggs only, juiced are fruits: "egg beat" and "fruit squeeze" have rows. */
+static struct text row_of(const struct builder *b, const struct ingredient *line,
+                          struct text action)
+{
+    const char *sort = line->entry && line->entry->marks & MARK_OF(egg) ? "egg"
+                       : has_juice(b, line)                             ? "fruit"
+                                                                        : NULL;
+    struct text own =
+        sort ? step_text(b->k, "prepares", arena_format(b->r->arena, "%s %.*s", sort, TEXT(action)))
+             : TEXT_EMPTY;
+    return own.length ? own : step_text(b->k, "prepares", action);
+}
+
+struct text prepared_before(const struct builder *b, const struct ingredient *line,
+                            const struct chunk *verb)
+{
+    bool told = verb->tag == TAG_ACTION || verb->tag == TAG_DONE;
+    if (!told || !verb->entry || verb->entry->words_count > 1 || verb->scope & SCOPE_NOT_DONE)
+        return TEXT_EMPTY; /* "beat in", "melt down": no work before it goes in */
+    if (!(verb->entry->marks & MARK_OF(prep)) && !has_juice(b, line))
+        return TEXT_EMPTY;
+    return row_of(b, line, entry_value(verb->entry));
+}
+
+/* "Beat those in", and not "toast those in a dry pan", behind the "it" at chunk `it`. */
+static bool goes_in(const struct builder *b, size_t it)
+{
+    const struct chunks *c = &b->chunks;
+    if (it + 1 >= c->count || c->at[it + 1].tag != TAG_INTO)
+        return false;
+    unsigned char next = it + 2 < c->count ? c->at[it + 2].tag : (unsigned char) TAG_SO;
+    return next != TAG_ARTICLE && next != TAG_THE && next != TAG_VESSEL && next != TAG_OVEN;
+}
+
+struct text prepared_it(const struct builder *b, const struct ingredient *line,
+                        const struct chunk *verb, size_t it)
+{
+    return goes_in(b, it) ? TEXT_EMPTY : prepared_before(b, line, verb);
+}
+
+/* "Toast a handful of walnuts", "beat two eggs"; "melt the butter in the pan" is a step. */
+struct text prepared_first(const struct builder *b, const struct ingredient *line,
+                           const struct chunk *verb)
+{
+    const uint64_t dry = MARK_OF(egg) | MARK_OF(spice);
+    struct text done = prepared_before(b, line, verb);
+    if (span_has_tag(b->r, line->words, TAG_EXTRACT)) /* "squeeze the juice of two limes" */
+        return TEXT_EMPTY;
+    bool melts = line->entry && line->entry->marks & (MARK_OF(fat) | MARK_OF(dairy));
+    bool solid = line->entry && !(line->entry->marks & MARK_OF(uncounted));
+    return line->entry && !melts && (solid || line->entry->marks & dry) && verb->tag == TAG_ACTION
+               ? done
+               : TEXT_EMPTY;
+}

@@ -339,7 +339,6 @@ ridge gourd			turai
 snake gourd
 ivy gourd			tindora | tindli
 cardoon
-ackee
 banana blossom			banana flower
 tinda			apple gourd | indian round gourd
 winter melon

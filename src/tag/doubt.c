@@ -1,0 +1,106 @@
+/* tag/doubt.c: which words may be wrong, and how much speaks against it.
+ * SPDX-License-Identifier: MIT */
+#include "tag/doubt.h"
+
+#include <string.h>
+
+#define JOINED_COST 5 /* words put together, for each word after the first */
+
+bool may_be_wrong(const struct word *w)
+{
+    switch (w->tag) {
+    case TAG_OTHER:
+    case TAG_ACTION:
+    case TAG_DOING:
+    case TAG_DONE:
+    case TAG_COUNTER:
+    case TAG_TOOL:
+    case TAG_FULLNESS:
+    case TAG_VESSEL:
+    case TAG_PLACE:
+    case TAG_EXTRACT:
+    case TAG_FOOD:
+    case TAG_PART:
+    case TAG_DISH:
+        return w->key.length > 2 && !ratio_known(w->number);
+    default:
+        return false;
+    }
+}
+
+bool never_wrong(const struct hearing *h, size_t row)
+{
+    if (row >= h->ear->pairs->rows)
+        return false;
+    struct text strength = table_cell(h->ear->pairs, row, 2);
+    return !table_cell(h->ear->pairs, row, 1).length || text_is(strength, "weak")
+           || text_is(strength, "faint");
+}
+
+/* Whether the word belongs in a kitchen by itself or in a name: "paper" as in paper towel. */
+static bool of_the_kitchen(const struct word *w)
+{
+    return w->tag != TAG_OTHER || w->begins;
+}
+
+bool is_small(const struct word *w)
+{
+    static const unsigned char TAGS[] = {TAG_ARTICLE, TAG_YOU, TAG_ME, TAG_BE, TAG_IT,
+                                         TAG_INTO,    TAG_OF,  TAG_OR, TAG_THE};
+    return memchr(TAGS, w->tag, sizeof TAGS) || w->key.length == 1;
+}
+
+bool small_among(const struct hearing *h, const struct sentence_units *u, size_t begin, size_t end)
+{
+    bool part = false;
+    for (size_t i = begin; i < end; i++)
+        part |= end - begin > 1 && is_small(&h->r->words.at[u->last[i]]);
+    return part;
+}
+
+bool small_begins(const struct word *w)
+{
+    return is_small(w) && (w->tag == TAG_BE || w->tag == TAG_ME || w->tag == TAG_OTHER);
+}
+
+bool units_doubtful(const struct hearing *h, const struct sentence_units *u, size_t begin,
+                    size_t end)
+{
+    bool odd = false;
+    for (size_t i = begin; i < end; i++) {
+        const struct word *w = &h->r->words.at[u->last[i]];
+        bool part = end - begin > 1 && is_small(w);
+        if (part ? i == begin && !small_begins(w) : !may_be_wrong(w))
+            return false;
+        odd |= w->tag == TAG_OTHER && !part;
+    }
+    return odd && h->r->words.at[u->last[end - 1]].tag != TAG_FOOD;
+}
+
+bool strange_among(const struct hearing *h, const struct sentence_units *u, size_t begin,
+                   size_t end)
+{
+    for (size_t i = begin; i < end; i++) {
+        struct text key = h->r->words.at[u->last[i]].key;
+        if (!text_ends(key, "'s") && !ear_knows(h->ear, key))
+            return true;
+    }
+    return false;
+}
+
+int doubt_cost(const struct hearing *h, const struct sentence_units *u, size_t begin, size_t end)
+{
+    int cost = JOINED_COST * (int) (end - begin - 1);
+    for (size_t i = begin; i < end; i++)
+        cost += of_the_kitchen(&h->r->words.at[u->last[i]]) ? KNOWN_COST : 0;
+    return cost;
+}
+
+bool units_divided(const struct hearing *h, const struct sentence_units *u, size_t begin,
+                   size_t end)
+{
+    for (size_t i = begin; i + 1 < end; i++)
+        if (h->r->words.at[u->last[i]].after >= AFTER_COMMA)
+            return true;
+    return false;
+}

@@ -1,0 +1,134 @@
+/* tag/hearing.c: what was heard in one recording so far.
+ * SPDX-License-Identifier: MIT */
+#include "tag/hearing.h"
+
+#include <string.h>
+
+/* How many words are read as this value of this tag. */
+struct heard_count {
+    struct text value;
+    struct heard_count *next;
+    int count;
+    unsigned char tag;
+};
+
+/* How words that nobody knows sound, which is worked out letter by letter; they come again. */
+struct known_sound {
+    struct text words, sounds;
+    struct known_sound *next;
+};
+
+static struct heard_count *count_of(const struct hearing *h, unsigned char tag, struct text value)
+{
+    struct heard_count *c = h->counts[text_hash(value) % COUNT_BUCKETS];
+    while (c && (c->tag != tag || !text_equal(c->value, value)))
+        c = c->next;
+    return c;
+}
+
+/* Counts the word, by 1, or out again, by -1, as what it is read as now. */
+static void count_word(struct hearing *h, const struct word *w, int by)
+{
+    if (!w->entry || w->tag == TAG_INSIDE)
+        return;
+    struct heard_count *c = count_of(h, w->tag, entry_value(w->entry));
+    if (!c) {
+        struct heard_count **bucket = &h->counts[text_hash(entry_value(w->entry)) % COUNT_BUCKETS];
+        c = arena_alloc(h->r->arena, sizeof *c);
+        *c = (struct heard_count){entry_value(w->entry), *bucket, 0, w->tag};
+        *bucket = c;
+        h->foods_known = false;
+    }
+    c->count += by;
+}
+
+struct hearing *hearing_begin(struct recording *r, const struct ear *ear)
+{
+    struct hearing *h = arena_alloc(r->arena, sizeof *h);
+    h->r = r;
+    h->ear = ear;
+    for (size_t i = 0; i < r->words.count; i++)
+        count_word(h, &r->words.at[i], 1);
+    return h;
+}
+
+int times_heard(const struct hearing *h, const struct entry *e)
+{
+    const struct heard_count *c = count_of(h, e->tag, entry_value(e));
+    return !c ? 0 : c->count < SEEN_MOST ? c->count : SEEN_MOST;
+}
+
+void list_heard_foods(struct hearing *h)
+{
+    size_t count;
+    const struct entry *entries = pack_entries(h->ear->k, &count);
+    const struct pronounced *all = pack_pronounced(h->ear->k, TAG_FOOD, &count);
+    h->foods.count = 0;
+    for (size_t i = 0; i < count; i++)
+        if (count_of(h, TAG_FOOD, entry_value(&entries[all[i].entry])))
+            *LIST_ADD(h->r->arena, &h->foods) = i;
+    h->foods_known = true;
+}
+
+struct text sounds_of(struct hearing *h, struct text words)
+{
+    struct known_sound **bucket = &h->sounds[text_hash(words) % SOUND_BUCKETS], *known = *bucket;
+    while (known && !text_equal(known->words, words))
+        known = known->next;
+    if (!known) {
+        known = arena_alloc(h->r->arena, sizeof *known);
+        *known = (struct known_sound){arena_text(h->r->arena, words),
+                                      ear_sound(h->ear, h->r->arena, words), *bucket};
+        *bucket = known;
+    }
+    return known->sounds;
+}
+
+struct text joined_key(const struct hearing *h, size_t first, size_t last, char out[KEY_BYTES])
+{
+    size_t length = 0;
+    for (size_t i = first; i <= last; i++) {
+        const struct word *w = &h->r->words.at[i];
+        if (w->filler || length + w->key.length + 1 > KEY_BYTES)
+            continue;
+        if (length)
+            out[length++] = ' ';
+        memcpy(out + length, w->key.at, w->key.length);
+        length += w->key.length;
+    }
+    return (struct text){out, length};
+}
+
+bool heard_before(const struct hearing *h, struct text key)
+{
+    for (size_t i = 0; i < h->heard.count; i++)
+        if (text_equal(h->heard.at[i], key))
+            return true;
+    return false;
+}
+
+static void note_heard(struct hearing *h, const struct word *w)
+{
+    if (!w->heard_or && !heard_before(h, w->key))
+        *LIST_ADD(h->r->arena, &h->heard) = w->key;
+}
+
+void apply_entry(struct hearing *h, struct span words, struct span wrong, const struct entry *e)
+{
+    for (size_t i = words.first; i <= words.last; i++) {
+        struct word *w = &h->r->words.at[i];
+        if (i >= wrong.first && i <= wrong.last) {
+            w->heard_as = e;
+            note_heard(h, w);
+        }
+        if (ratio_known(w->number)) { /* digits stay a number, of the other value */
+            w->number = e->number;
+            continue;
+        }
+        count_word(h, w, -1);
+        w->entry = e;
+        w->entry_first = (unsigned) words.first;
+        w->tag = i == words.last ? e->tag : TAG_INSIDE;
+        count_word(h, w, 1);
+    }
+}

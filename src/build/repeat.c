@@ -88,6 +88,17 @@ static bool is_apart(const struct ingredient *old, const struct match *m)
     return old->vague && !old->questioned && m->words.first > old->words.last + APART_WORDS;
 }
 
+/* What the word before is, by itself. */
+static unsigned char tag_before(const struct recording *r, size_t i)
+{
+    if (!i)
+        return TAG_SO;
+    const struct word *word = &r->words.at[i - 1];
+    if (word->tag == TAG_THERE)
+        return TAG_THERE;
+    return word->alone ? word->alone->tag : (unsigned char) TAG_SO;
+}
+
 enum repeat judge(const struct builder *b, const struct ingredient *old, const struct match *m,
                   const struct said_amount *now, unsigned scope)
 {
@@ -95,9 +106,7 @@ enum repeat judge(const struct builder *b, const struct ingredient *old, const s
     the = the && !span_has_tag(b->r, m->words, TAG_EXTRACT); /* "the zest of a lemon" */
     if (!said && scope & SCOPE_TASTE && old->amount.known)
         return REPEAT_NEW;
-    const struct word *word = m->words.first ? &b->r->words.at[m->words.first - 1] : NULL;
-    unsigned char before = word && word->alone ? word->alone->tag : (unsigned char) TAG_SO;
-    before = word && word->tag == TAG_THERE ? word->tag : before;
+    unsigned char before = tag_before(b->r, m->words.first);
     if (now->vague && (before == TAG_THERE || before == TAG_THE))
         return REPEAT_SAME; /* "that's a lot of sugar", "isn't that a lot of sugar" */
     if (!said && !now->more)

@@ -12,7 +12,7 @@
 
 #include "match/sieve.h"
 
-#define SENTENCES 200 /* of each rule */
+#define SENTENCES 400 /* of each rule */
 #define UNITS_MOST SENTENCE_WORDS
 
 /* Patterns of a kind that the pack has none of. */

@@ -35,7 +35,8 @@ size_t text_hash(struct text t)
         h = (h ^ part) * odd;
         h ^= h >> 32;
     }
-    h = (h ^ short_bytes(t.at + i, t.length - i)) * odd;
+    const char *rest = i < t.length ? t.at + i : t.at; /* the empty text may stand nowhere */
+    h = (h ^ short_bytes(rest, t.length - i)) * odd;
     return h ^ h >> 32;
 }
 

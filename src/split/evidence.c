@@ -9,6 +9,16 @@
 
 /* A talk of fewer sentences has room for less of a dish, and is asked for less. */
 #define SHORT_TALK 24
+/* What cooks do in so many sentences: their style. */
+#define STYLE_SENTENCES 25
+/* Sentences no further apart announce the same dish, or take leave of it. */
+#define SAME_SENTENCES 6
+/* The weight of an opening phrase, of one with a name in it, of a closing one, of several of them.
+ */
+#define OPEN_WEIGHT 3
+#define NAMED_WEIGHT 5
+#define CLOSE_WEIGHT 2.7
+#define CLOSED_WEIGHT 2.5
 /* So many sentences are its beginning. */
 #define START_SENTENCES 8
 /* A sentence of less weight is short. */
@@ -67,9 +77,38 @@ static double *chains_make(const struct recording *r, const struct feature *f, s
     return links;
 }
 
+/* How many sentences of a kind there are, of those near each other one, in STYLE_SENTENCES; 1 at
+ * most. */
+static double rate(const struct feature *f, size_t count, bool is(const struct feature *))
+{
+    size_t found = 0, last = 0;
+    for (size_t i = 0; i < count; i++) {
+        if (!is(&f[i]))
+            continue;
+        found += !found || i - last > SAME_SENTENCES;
+        last = i;
+    }
+    return fmin((double) (found * STYLE_SENTENCES) / (double) count, 1);
+}
+
+static bool announces_dish(const struct feature *f)
+{
+    return f->opens >= NAMED_WEIGHT || f->order;
+}
+
+static bool ends_dish(const struct feature *f)
+{
+    return f->closes >= CLOSE_WEIGHT;
+}
+
 struct talk talk_make(const struct recording *r, const struct feature *f, size_t count)
 {
-    return (struct talk){r, f, count, chains_make(r, f, count)};
+    return (struct talk){.r = r,
+                         .f = f,
+                         .count = count,
+                         .announces = rate(f, count, announces_dish),
+                         .takes_leave = rate(f, count, ends_dish),
+                         .chains = chains_make(r, f, count)};
 }
 
 double room(size_t count)
@@ -165,6 +204,9 @@ static void find_phrases(const struct talk *t, size_t i, double *x)
     x[CLOSED] = fmin(sum_before(t, i, CLOSED_SENTENCES).closes, CLOSED_MOST);
     x[CLOSED_NOW] = i ? fmin(t->f[i - 1].closes, CLOSED_MOST) : 0;
     x[MEANWHILE] = here->meanwhile;
+    x[LEAVES] = t->takes_leave;
+    x[UNANNOUNCED] = here->opens < OPEN_WEIGHT ? t->announces : 0;
+    x[UNCLOSED] = x[CLOSED] < CLOSED_WEIGHT ? t->takes_leave : 0;
 }
 
 /* How the sentence begins, and after what silence. */

@@ -17,6 +17,8 @@ struct talk {
     const struct recording *r;
     const struct feature *f;
     size_t count;
+    /* How many dishes the cook announces, and takes leave of, in 25 sentences; 1 at most. */
+    double announces, takes_leave;
     double *chains; /* for each border, the weight of the things spoken of before and after it */
 };
 

@@ -10,18 +10,18 @@
 
 /* Scores of a sentence, in the units of border.def. */
 #define CHAT_INSIDE 0.18     /* a sentence without cooking inside a dish */
-#define COOKING_OUTSIDE 0.56 /* for each unit of cooking left outside */
-#define FAREWELL_COST 0.12   /* a sentence of talk after the dish was named */
+#define COOKING_OUTSIDE 0.71 /* for each unit of cooking left outside */
+#define FAREWELL_COST 0.09   /* a sentence of talk after the dish was named */
 #define CLOSE_CLEAR 2.70     /* a closing phrase that is no mere hint */
-#define AFTER_CLOSE 1.56     /* a dish begins after another was closed */
-#define ASIDE_COST 2.08      /* talk begins inside a dish that goes on after it */
+#define AFTER_CLOSE 0.80     /* a dish begins after another was closed */
+#define ASIDE_COST 1.44      /* talk begins inside a dish that goes on after it */
 #define ASIDE_TALK 0.10      /* each sentence of it */
-#define RENAMED_COST 4.76    /* a dish gets a second name that has nothing of the first */
-#define BACK_COST 1.68       /* a dish that was left goes on */
+#define RENAMED_COST 4.59    /* a dish gets a second name that has nothing of the first */
+#define BACK_COST 1.82       /* a dish that was left goes on */
 #define BACK_LEAST (-6.00)   /* what must speak for it, so that it is looked at */
-#define BACK_LINK 1.01       /* for each of its things spoken of, and each not of the other dish */
-#define NEW_LINK 0.58        /* a dish begins, and a thing of the one that was on is spoken of */
-#define NEW_OTHER 0.04       /* ... a thing of another one */
+#define BACK_LINK 0.56       /* for each of its things spoken of, and each not of the other dish */
+#define NEW_LINK 0.35        /* a dish begins, and a thing of the one that was on is spoken of */
+#define NEW_OTHER 0.31       /* ... a thing of another one */
 #define LINKS_MOST 6.94
 #define PLAIN_LINK 0.02  /* salt, water, oil, spice: every dish has them */
 #define COMMON_LINK 0.25 /* milk, eggs, flour */
@@ -38,8 +38,8 @@
 #define DISHES_KEPT 64
 
 #define FEW_LINES 3     /* a dish of fewer foods is hardly over ... */
-#define FEW_COST 0.28   /* ... for each that it lacks when another begins */
-#define TASTE_COST 1.75 /* for each food that is found in desserts only, in a dish of others */
+#define FEW_COST 0.07   /* ... for each that it lacks when another begins */
+#define TASTE_COST 1.66 /* for each food that is found in desserts only, in a dish of others */
 #define TASTE_SURE 2.60 /* ... once it has many more than so many of these */
 
 #define COMMON (MARK_OF(dairy) | MARK_OF(egg) | MARK_OF(flour))

@@ -134,12 +134,7 @@ static bool write_before_verb(struct writer *w, size_t begin, size_t end)
         return false;
     if (!tells) /* "twenty minutes, and stir it once" */
         return time < end && say_unsaid_time(w, begin, time, end);
-    size_t first = w->begin, last = w->end;
-    w->begin = begin;
-    w->end = end;
-    write_verbless(w);
-    w->begin = first;
-    w->end = last;
+    write_within(w, begin, end, write_verbless);
     return true;
 }
 

@@ -49,16 +49,6 @@ static void say_foods(struct writer *w)
     prose_stop(&w->p);
 }
 
-static void gather_from(struct writer *w, size_t begin, size_t end)
-{
-    size_t first = w->begin, last = w->end;
-    w->begin = begin;
-    w->end = end;
-    gather(w);
-    w->begin = first;
-    w->end = last;
-}
-
 bool is_enough(const struct writer *w, struct text action)
 {
     uint64_t marks = action_marks(w, action);
@@ -195,7 +185,7 @@ static bool takes_later(struct writer *w, size_t verb, size_t to, size_t end, st
 {
     if (to > verb + 1 || !takes_foods(w, action))
         return false;
-    gather_from(w, verb + 1, end);
+    write_within(w, verb + 1, end, gather);
     keep_new(w);
     return w->pending_count > 0;
 }
@@ -217,7 +207,7 @@ static void say_clause(struct writer *w, size_t verb, size_t end)
     if (w->pending_count && (own || saying || !takes_foods(w, action)))
         say_foods(w);
     if (said.split && is_food_word(&w->b->chunks.at[verb]))
-        gather_from(w, verb, verb + 1); /* "onions in" */
+        write_within(w, verb, verb + 1, gather); /* "onions in" */
     bool told = true, foods = w->pending_count > 0;
     if (!foods && !saying && takes_later(w, verb, to, end, action)) {
         foods = true;
@@ -236,7 +226,7 @@ static void say_clause(struct writer *w, size_t verb, size_t end)
     else
         say_times(w, said.split ? said.phrasal.end : verb + 1, end, takes_time(w, action));
     w->named = true;
-    gather_from(w, to, end);
+    write_within(w, to, end, gather);
 }
 
 /* The first verb from chunk `i` on that is an instruction by itself. */
@@ -252,7 +242,7 @@ static void say_sentence(struct writer *w)
 {
     size_t verb = next_verb(w, w->begin);
     w->timed = false;
-    gather_from(w, w->begin, verb);
+    write_within(w, w->begin, verb, gather);
     if (verb > w->begin && find_time(w, w->begin, verb) < verb) {
         if (w->pending_count)
             say_foods(w);

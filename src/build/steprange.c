@@ -140,6 +140,16 @@ static bool joins_nothing(const struct writer *w, size_t i, size_t end)
     return next == TAG_OR || next == TAG_UNTIL || next == TAG_AND;
 }
 
+void write_within(struct writer *w, size_t begin, size_t end, void say(struct writer *))
+{
+    size_t first = w->begin, last = w->end;
+    w->begin = begin;
+    w->end = end;
+    say(w);
+    w->begin = first;
+    w->end = last;
+}
+
 void say_range(struct writer *w, size_t begin, size_t end)
 {
     size_t until = w->b->chunks.count; /* where a sign of doneness becomes talk */

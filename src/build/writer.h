@@ -141,6 +141,8 @@ void say_range(struct writer *w, size_t begin, size_t end);
 bool is_food(const struct chunk *c);
 /* The range's foods join those that wait for their verb. */
 void gather(struct writer *w);
+/* Writes what stands in these chunks only, of those of the step. */
+void write_within(struct writer *w, size_t begin, size_t end, void say(struct writer *));
 /* Names them all; none waits any more. */
 void say_pending(struct writer *w);
 /* The same behind the verb that takes them up: "pack the brown sugar". */

@@ -52,10 +52,18 @@ static const char *write_page(struct session *s, struct reply *r, const char *fo
     return page;
 }
 
-static void begin_page(struct reply *r, const char *revision)
+/* Begins the answer with the revision, written to `now`, and gives what is to follow; NULL where
+ * that cannot be written, which is then the answer. */
+static const char *begin_page(struct session *s, struct reply *r, const char *form,
+                              char now[REVISION_LETTERS], size_t *length)
 {
+    const char *page = write_page(s, r, form, length);
+    if (!page)
+        return NULL;
+    revision(s, now);
     r->status = 200;
-    buffer_format(&r->body, "{\"revision\":\"%s\",\"page\":", revision);
+    buffer_format(&r->body, "{\"revision\":\"%s\",\"page\":", now);
+    return page;
 }
 
 /* `has` is the revision that the asker shows: of what stands there too, only the place is told. */
@@ -63,11 +71,9 @@ static void put_recipes(struct session *s, struct reply *r, const char *has)
 {
     char now[REVISION_LETTERS];
     size_t length;
-    const char *page = write_page(s, r, "recipes", &length);
+    const char *page = begin_page(s, r, "recipes", now, &length);
     if (!page)
         return;
-    revision(s, now);
-    begin_page(r, now);
     if (has && s->told.length && strcmp(has, s->told_revision) == 0)
         delta_put(buffer_text(&s->told), (struct text){page, length}, &r->body);
     else
@@ -151,11 +157,9 @@ void session_words(struct session *s, struct reply *r)
 {
     char now[REVISION_LETTERS];
     size_t length;
-    const char *page = write_page(s, r, "words", &length);
+    const char *page = begin_page(s, r, "words", now, &length);
     if (!page)
         return;
-    revision(s, now);
-    begin_page(r, now);
     buffer_put(&r->body, (struct text){page, length});
     buffer_put_string(&r->body, "}");
 }

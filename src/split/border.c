@@ -8,7 +8,6 @@
 /* So near each other, with so few foods between them, there is room for no dish. */
 #define PEAK_SENTENCES 6
 #define PEAK_LINES 3
-#define ANNOUNCED 5.0 /* the weight of an opening phrase with a name in it */
 
 /* For a dish that begins, and for one that goes on. */
 static const double WEIGHTS[EVIDENCES][2] = {

@@ -13,11 +13,8 @@
 #define STYLE_SENTENCES 25
 /* Sentences no further apart announce the same dish, or take leave of it. */
 #define SAME_SENTENCES 6
-/* The weight of an opening phrase, of one with a name in it, of a closing one, of several of them.
- */
+/* The weight of an opening phrase, and of closing ones. */
 #define OPEN_WEIGHT 3
-#define NAMED_WEIGHT 5
-#define CLOSE_WEIGHT 2.7
 #define CLOSED_WEIGHT 2.5
 /* So many sentences are its beginning. */
 #define START_SENTENCES 8
@@ -93,12 +90,12 @@ static double rate(const struct feature *f, size_t count, bool is(const struct f
 
 static bool announces_dish(const struct feature *f)
 {
-    return f->opens >= NAMED_WEIGHT || f->order;
+    return f->opens >= ANNOUNCED || f->order;
 }
 
 static bool ends_dish(const struct feature *f)
 {
-    return f->closes >= CLOSE_WEIGHT;
+    return f->closes >= CLOSE_CLEAR;
 }
 
 struct talk talk_make(const struct recording *r, const struct feature *f, size_t count)
@@ -121,7 +118,6 @@ struct sums {
     double cooking, lines, closes, early, late, sweet, savory;
     size_t quiet; /* sentences without cooking */
     bool vessel;
-    struct affinity about;
     double units;
 };
 
@@ -136,7 +132,6 @@ static struct sums sum(const struct feature *f, size_t first, size_t end)
         s.late += (double) f[i].late + f[i].finished;
         s.sweet += f[i].sweet;
         s.savory += f[i].savory;
-        affinity_join(&s.about, &f[i].about);
         s.units += (double) f[i].units;
         s.quiet += f[i].cooking <= 0;
         s.vessel |= f[i].vessel;
@@ -144,14 +139,33 @@ static struct sums sum(const struct feature *f, size_t first, size_t end)
     return s;
 }
 
+static size_t first_of(size_t i, size_t sentences)
+{
+    return i > sentences ? i - sentences : 0;
+}
+
+static size_t end_of(const struct talk *t, size_t i, size_t sentences)
+{
+    return i + sentences < t->count ? i + sentences : t->count;
+}
+
 static struct sums sum_before(const struct talk *t, size_t i, size_t sentences)
 {
-    return sum(t->f, i > sentences ? i - sentences : 0, i);
+    return sum(t->f, first_of(i, sentences), i);
 }
 
 static struct sums sum_after(const struct talk *t, size_t i, size_t sentences)
 {
-    return sum(t->f, i, i + sentences < t->count ? i + sentences : t->count);
+    return sum(t->f, i, end_of(t, i, sentences));
+}
+
+/* What sentences [first, end) are about. */
+static struct affinity about(const struct feature *f, size_t first, size_t end)
+{
+    struct affinity all = {0};
+    for (size_t i = first; i < end; i++)
+        affinity_join(&all, &f[i].about);
+    return all;
 }
 
 /* From -1, savory, to 1, sweet. */
@@ -239,9 +253,10 @@ static void find_cooking(const struct talk *t, size_t i, double *x)
     const struct sums near = sum_before(t, i, NEAR_SENTENCES),
                       before = sum_before(t, i, PHASE_SENTENCES),
                       next = sum_after(t, i, PHASE_SENTENCES),
-                      soon = sum_after(t, i, NEAR_SENTENCES),
                       long_before = sum_before(t, i, TASTE_SENTENCES),
                       long_next = sum_after(t, i, TASTE_SENTENCES);
+    const struct affinity last = about(t->f, first_of(i, NEAR_SENTENCES), i),
+                          coming = about(t->f, i, end_of(t, i, NEAR_SENTENCES));
     x[COOKING_NEXT] = fmin(sum_after(t, i, NEAR_SENTENCES).cooking, COOKING_MOST);
     x[COOKING_BEFORE] = fmin(near.cooking, COOKING_MOST);
     x[HERE_COOKING] = fmin(t->f[i].cooking, PHASE_MOST);
@@ -255,7 +270,7 @@ static void find_cooking(const struct talk *t, size_t i, double *x)
     x[EARLY_BEFORE] = fmin(before.early, PHASE_MOST);
     x[EARLY_NEXT] = fmin(next.early, PHASE_MOST);
     x[LATE_BEFORE] = fmin(before.late, PHASE_MOST);
-    x[GOES_WITH] = affinity_between(&near.about, &soon.about);
+    x[GOES_WITH] = affinity_between(&last, &coming);
     x[TASTE] = fabs(taste(&long_next) - taste(&long_before));
 }
 

@@ -5,6 +5,10 @@
 
 #include "split/feature.h"
 
+/* The weight of an opening phrase with a name in it, and of a closing one that is no mere hint. */
+#define ANNOUNCED 5.0
+#define CLOSE_CLEAR 2.70
+
 enum evidence {
 #define EVIDENCE(name, new, back, what) name,
 #include "split/border.def"

@@ -5,6 +5,7 @@
 #include <math.h>
 
 #include "base/arena.h"
+#include "split/evidence.h"
 #include "split/segment.h"
 #include "split/title.h"
 
@@ -12,7 +13,6 @@
 #define CHAT_INSIDE 0.18     /* a sentence without cooking inside a dish */
 #define COOKING_OUTSIDE 0.71 /* for each unit of cooking left outside */
 #define FAREWELL_COST 0.09   /* a sentence of talk after the dish was named */
-#define CLOSE_CLEAR 2.70     /* a closing phrase that is no mere hint */
 #define AFTER_CLOSE 0.80     /* a dish begins after another was closed */
 #define ASIDE_COST 1.44      /* talk begins inside a dish that goes on after it */
 #define ASIDE_TALK 0.10      /* each sentence of it */

@@ -713,7 +713,7 @@ queso asadero
 limburger
 caciocavallo
 scamorza
-kefalotyri
+kefalotyri			kefalotiri
 graviera
 mizithra
 # The same, but neither sweet nor savory by itself.
@@ -1840,6 +1840,158 @@ fruit punch			drink mix
 protein powder			vanilla protein powder | chocolate protein powder | whey protein | whey powder
 ginger syrup
 vanilla syrup
+
+# --- more from the pantries of many kitchens ---
+@forms none
+@marks uncounted spice savory
+korarima			grains of paradise | alligator pepper
+mitmita
+suya spice			yaji | suya pepper
+uda seed			negro pepper | uda	noun
+calabash nutmeg			ehuru
+long pepper			pippali
+blue fenugreek			utskho suneli
+khmeli suneli
+pav bhaji masala			kitchen king masala | meat masala | chicken masala | fish masala | egg masala | chole masala | chana masala powder | sabzi masala | rasam masala | sambar masala
+dried pomegranate seed			pomegranate powder
+mulato chili			cascabel chili | chile cascabel
+ground crayfish			crayfish powder | dried crayfish | ground dried shrimp | dried shrimp powder
+iru			locust bean | fermented locust bean | dawadawa | soumbala | ogiri
+isot	urfa pepper		isot pepper
+shiro powder			shiro | mekelesha
+@marks uncounted spice
+mahleb			mahlab
+mastic			mastic gum | mastiha
+rosebud	rose petal		dried rosebud	noun
+jamaica flower			sorrel flower	noun
+chenpi
+osmanthus			dried osmanthus
+red yeast rice
+@marks uncounted savory
+dried lily bud			lily bud	noun
+dried scallop			conpoy	noun
+aonori			green laver | gim | roasted laver
+tenkasu			tempura scraps | agedama
+konnyaku			shirataki | shirataki noodles
+yuzu kosho
+nam prik pao			thai chili jam | thai chilli jam | roasted chili paste
+massaman paste			panang paste | penang curry paste | satay paste
+toasted rice powder			roasted rice powder | toasted ground rice | khao khua
+fermented bean curd			fermented tofu | red bean curd | white bean curd
+tianmianjiang			sweet bean sauce | sweet flour sauce
+suan cai			chinese pickled vegetable	noun
+bagoong			bagoong alamang | fermented shrimp paste | padaek
+kerisik			toasted coconut paste
+gula melaka			malaysian palm sugar
+salam leaf			indonesian bay leaf | daun salam	noun
+torch ginger			bunga kantan
+seasoning sauce			golden mountain sauce
+pancit canton			pancit | pancit bihon | bihon
+banana sauce			banana ketchup
+achar			mixed pickle
+aji panca			aji panca paste | rocoto paste | aji amarillo pepper | huacatay | huacatay paste
+recado rojo			recado
+huitlacoche
+browning sauce			gravy browning
+adjika			ajika
+tkemali
+zacusca			lutenitsa | lyutenitsa | pindjur
+lecso
+amba			mango amba
+@marks uncounted dairy cooked savory
+sulguni			suluguni | georgian cheese
+reblochon			vacherin | saint nectaire | tomme | port salut
+stracchino			squacquerone | crescenza | robiola
+fromage blanc
+smetana			russian sour cream
+kashk			whey paste
+kaymak
+requeijao			catupiry
+queso coalho			coalho cheese | grilling cheese | bread cheese
+cheese spread			cheese triangle
+@marks uncounted fat savory
+niter kibbeh			spiced clarified butter | ethiopian spiced butter
+dende oil	palm oil		dende | azeite de dende
+# Starches and meals.
+@marks uncounted flour
+sour cassava starch			sour manioc starch | polvilho azedo | polvilho | sour tapioca starch | sweet manioc starch | manioc starch
+manioc flour	cassava flour		farinha
+maize meal			mealie meal | ugali flour | pap | white maize meal | samp
+pounded yam flour			yam flour | elubo | poundo | fufu flour
+finger millet flour			ragi flour | ragi | bajra flour | jowar flour
+mung bean flour			moong flour | urad flour
+kinako			roasted soybean flour
+buckwheat groat				noun
+tarhana
+@marks uncounted
+lye water			kansui | alkaline water | slaked lime | pickling lime
+psyllium husk			psyllium | psyllium husk powder
+konjac powder			glucomannan
+farofa
+maesil syrup			plum syrup | maesil
+grape molasses			pekmez | carob molasses | carob syrup
+carob powder
+inverted sugar syrup
+@marks uncounted sweet
+halva			halvah | halwa
+ube			ube halaya | ube jam | purple yam jam
+nata de coco			macapuno | coconut jelly | coconut sport
+poppy seed filling
+plum butter			povidl | powidl
+acai pulp			frozen acai
+edible glitter			luster dust | lustre dust | edible gold leaf
+elderflower			elderflower head	noun
+freeze dried strawberry			freeze dried raspberry | freeze dried fruit	noun
+speculoos cookie			caramelised biscuit | caramelized biscuit
+# Vegetables, leaves and roots.
+@forms noun
+@marks produce savory
+jute leaf			molokhia | mulukhiyah | ewedu | saluyot
+moringa leaf			moringa | malunggay
+cassava leaf
+pumpkin leaf			ugu
+hoja santa
+betel leaf			wild betel leaf
+nasturtium			nasturtium leaf | nasturtium flower
+vietnamese mint			vietnamese coriander | laksa leaf | rau ram | rice paddy herb
+sawtooth herb	culantro		sawtooth coriander | shado beni | chadon beni
+horseradish leaf
+ash gourd			wax gourd
+yardlong bean			chinese long bean
+cactus			cactus leaf
+mixed leaf			baby leaf | leafy green
+lotus seed
+hungarian pepper			sweet pointed pepper | cubanelle | cubanelle pepper | long green pepper | bull's horn pepper
+choclo	corn		giant corn | peruvian corn | purple corn
+petai			stink bean | bitter bean
+bambara bean			bambara nut
+# Fish, meat and eggs.
+@marks uncounted fish savory
+flathead			gurnard | ling | dogfish | huss | milkfish | bangus
+stockfish			dried fish
+bacalhau	salt cod		baccala
+@marks uncounted cooked savory
+taramasalata			tarama
+squid ink			cuttlefish ink
+chicharron			pork crackling
+tinned pork	luncheon meat		canned luncheon meat
+@marks cooked savory
+salted egg			salted duck egg | century egg | preserved egg | tea egg
+fish ball			beef ball | pork ball
+csabai			kolbasz | gyulai
+@marks meat savory
+ox tongue			beef tongue | ox heart | lamb heart
+cow foot			cow skin | ponmo | shaki
+carne seca			salted beef | dried beef
+longganisa			longanisa | boerewurst
+# Breads and wrappers.
+@marks uncounted cooked
+kadaif			shredded pastry | angel hair pastry
+yufka
+banh pho	rice noodles		pho noodle | pho noodles
+korean glass noodles	glass noodle
+kritharaki	orzo
+krupuk			shrimp chip | emping | shrimp cracker
 
 # --- verbs that are first of all the names of foods ---
 @tag ACTION

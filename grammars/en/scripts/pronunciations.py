@@ -210,12 +210,14 @@ def main():
     letters, near = read_sounds()
     said = read_dictionary(options.dictionary, letters)
     ordinary = ordinary_words(options.words)
-    rows, unknown = sounds_of_lexicon(said, read_hand(letters), ordinary, letters)
+    hand = read_hand(letters)
+    rows, unknown = sounds_of_lexicon(said, hand, ordinary, letters)
     own = {word for word, _, _ in rows}
     pairs = [(word, sounds) for word in sorted(ordinary - own)
              for sounds in said.get(word, [])[:MOST_SOUNDS_OF_A_WORD]]
     chosen = set(nearest({sounds for _, sounds, _ in rows}, pairs, letters, near, options.near))
-    rows += [(word, sounds, "") for word, sounds in pairs if word in chosen]
+    rows += [(word, sounds, "") for word, sounds in pairs if word in chosen and word not in hand]
+    rows += [(word, sounds, "hand") for word in chosen if word in hand for sounds in hand[word]]
     with open(os.path.join(PACK, "pronunciations.tsv"), "w", encoding="utf-8") as file:
         file.write("# Made by scripts/pronunciations.py from the CMU Pronouncing Dictionary (LICENSES/cmudict.txt).\n")
         file.write("word\tphonemes\thand\n")

@@ -44,7 +44,8 @@ splash in	add		splash | slosh in | squirt | squirt in
 ladle in	ladle		ladle over
 spoon	spoon		spoon in | spoon over | spoon on | dollop | dollop on | scoop
 crack	crack		crack in
-break	break		break in | break into	verb:breaks,breaking,broke,broken
+break	break	prep	break up	verb:breaks,breaking,broke,broken
+break in	break		break into	verb:breaks,breaking,broke,broken
 squeeze	squeeze		squeeze in | squeeze over
 incorporate	mix	puts mixes	work in
 work it in	mix	puts mixes	work that in | work this in | work them in

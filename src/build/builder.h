@@ -52,6 +52,9 @@ struct builder {
     bool cooks;        /* this sentence has an instruction or an amount */
     bool asked;        /* the sentence before was a question */
     size_t last_line;  /* index + 1 of the last ingredient spoken of; 0 for none */
+    size_t told_line;  /* `last_line` when more was said of it: its amount, its name again */
+    size_t told_last;  /* the last word of that */
+    bool told_amount;  /* what was said was its amount */
     bool yield_sure;   /* the dish's yield was said as one, not only counted */
     size_t list_step;  /* index + 1 of the dish's last step when it only lists foods; else 0 */
     double list_end;   /* seconds: when that list's last food was named */

@@ -190,6 +190,7 @@ static void give_amount(struct builder *b, struct ingredient *line, const struct
 {
     set_said(line, said);
     line->questioned = false;
+    note_told(b, line, c, true);
     read_prep_after(b, line, behind_of_it(b, index));
     if (said_at(b, c->first) - line->at > LATE_SECONDS)
         line->at = said_at(b, c->first);

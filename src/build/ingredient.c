@@ -29,7 +29,10 @@ static bool is_compound(const struct builder *b, size_t index)
     const struct chunk *c = &b->chunks.at[index], *next = c + 1;
     if (index + 1 >= b->chunks.count || b->r->words.at[c->last].after >= AFTER_COMMA)
         return false;
-    if (!span_is_empty(match_slot(c->match, SLOT_amount)))
+    const struct entry *food = entry_at(b->r, match_slot(c->match, SLOT_food));
+    bool several = food && food->marks & MARK_OF(plural) /* "two avocados, mash those" */
+                   && !span_is_empty(match_slot(c->match, SLOT_number));
+    if (several || !span_is_empty(match_slot(c->match, SLOT_amount)))
         return false;
     return next->tag == TAG_LIKE /* "walnut-sized balls" */
            || next->tag == TAG_DISH || next->tag == TAG_PART;

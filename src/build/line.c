@@ -76,6 +76,20 @@ struct ingredient *add_line(struct builder *b, const struct chunk *c, struct spa
     return line;
 }
 
+void note_told(struct builder *b, const struct ingredient *line, const struct chunk *c, bool amount)
+{
+    b->told_line = (size_t) (line - b->dish->ingredients.at) + 1;
+    b->told_last = c->last;
+    b->told_amount = amount;
+}
+
+size_t told_end(const struct builder *b, const struct ingredient *line)
+{
+    bool later = b->told_line == (size_t) (line - b->dish->ingredients.at) + 1
+                 && b->told_last > line->words.last;
+    return later ? b->told_last : line->words.last;
+}
+
 void use_again(struct builder *b, struct ingredient *old, const struct chunk *c, bool used)
 {
     if (old->questioned && used)
@@ -86,4 +100,5 @@ void use_again(struct builder *b, struct ingredient *old, const struct chunk *c,
     old->announced = old->announced && b->rundown;
     set_scope(old, c->scope & SCOPE_TASTE);
     b->last_line = (size_t) (old - b->dish->ingredients.at) + 1;
+    note_told(b, old, c, false);
 }

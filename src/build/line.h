@@ -23,6 +23,12 @@ void set_scope(struct ingredient *line, unsigned scope);
 /* Spoken of again; where that is in a step (`used`), a food that was only mentioned does go in. */
 void use_again(struct builder *b, struct ingredient *old, const struct chunk *c, bool used);
 
+/* More was said of the line: its amount, or its name again. */
+void note_told(struct builder *b, const struct ingredient *line, const struct chunk *c,
+               bool amount);
+/* The last word so far at which the line was spoken of. */
+size_t told_end(const struct builder *b, const struct ingredient *line);
+
 /* What becomes of a food that the dish already has. */
 enum repeat {
     REPEAT_NEW,      /* a line of its own */

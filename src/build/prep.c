@@ -8,7 +8,7 @@
 
 /* "Two cloves. Crushed.": participles that begin a sentence so few words after a food are its own.
  */
-#define ALONE_WORDS 3
+#define ALONE_WORDS 12
 
 static bool has_text(const text_list *list, struct text t)
 {
@@ -166,15 +166,14 @@ struct prep_phrase participle_at(struct builder *b, size_t i)
                            : TEXT_EMPTY;
     if (word.length)
         return (struct prep_phrase){word, end};
-    if (end && (prep || is_counter(b, end)))
+    if (end && (prep || (is_counter(b, end) && !(chunk_marks(k) & MARK_OF(puts)))))
         return (struct prep_phrase){printed_prep(b, k->first, c->at[end].last), end};
     if (prep && chunk_marks(k) & MARK_OF(pieces))
         return cut_how(b, i);
     return (struct prep_phrase){prep ? plain_participle(b, k->entry) : TEXT_EMPTY, i};
 }
 
-/* "one red pepper, in big strips" */
-static struct prep_phrase pieces_at(struct builder *b, size_t i)
+struct prep_phrase pieces_at(struct builder *b, size_t i)
 {
     const struct chunks *c = &b->chunks;
     size_t end = c->at[i].tag == TAG_INTO ? pieces_end(b, i) : 0;
@@ -248,11 +247,10 @@ static bool leads_to_done(const struct builder *b, size_t i)
            || b->r->words.at[c->at[i].last].after >= AFTER_COMMA;
 }
 
-/* "Four cloves of garlic in there too, grated." */
-static bool is_in_there(const struct chunks *c, size_t i)
+/* "Roughly chopped", "about halved": a hedge that is none of an amount. */
+static bool is_roughly(const struct chunks *c, size_t i)
 {
-    return i + 2 < c->count && c->at[i].tag == TAG_INTO && c->at[i + 1].tag == TAG_OTHER
-           && c->at[i + 2].tag == TAG_DONE;
+    return c->at[i].tag == TAG_HEDGE && i + 1 < c->count && c->at[i + 1].tag == TAG_DONE;
 }
 
 void read_prep_after(struct builder *b, struct ingredient *line, size_t index)
@@ -272,7 +270,10 @@ void read_prep_after(struct builder *b, struct ingredient *line, size_t index)
             give_all(b, c->at[i].first, p.prep);
         else if (p.prep.length)
             add_line_prep(b, line, p.prep);
-        else if (!passes(&c->at[i]) && !leads_to_done(b, i) && !is_in_there(c, i))
+        else if (aside_end(b, i)) {
+            i = aside_end(b, i);
+            continue;
+        } else if (!passes(&c->at[i]) && !leads_to_done(b, i) && !is_roughly(c, i))
             return;
         others += c->at[i].tag == TAG_OTHER || c->at[i].tag == TAG_BE || c->at[i].tag == TAG_THERE;
         all = means_all(b, i) || (all && p.prep.length);
@@ -284,7 +285,13 @@ void read_prep_after(struct builder *b, struct ingredient *line, size_t index)
 void read_prep_alone(struct builder *b)
 {
     struct ingredient *line = last_line(b);
-    if (line && line->amount.known && b->chunks.count && line->words.last < b->sentence->first
-        && b->sentence->first - line->words.last <= ALONE_WORDS && prep_at(b, 0).prep.length)
+    if (!line || !line->amount.known || !b->chunks.count)
+        return;
+    size_t last = told_end(b, line), end = prep_at(b, 0).last + 1;
+    bool of_other = end < b->chunks.count
+                    && (b->chunks.at[end].tag == TAG_IT || b->chunks.at[end].tag == TAG_THE
+                        || b->chunks.at[end].tag == TAG_LINE); /* "pounded hers to death" */
+    if (last < b->sentence->first && b->sentence->first - last <= ALONE_WORDS && !of_other
+        && prep_at(b, 0).prep.length)
         read_prep_after(b, line, (size_t) -1);
 }

@@ -40,6 +40,9 @@ struct text prepared_before(const struct builder *b, const struct ingredient *li
 /* The same where an "it" stands behind the verb, at chunk `it`. */
 struct text prepared_it(const struct builder *b, const struct ingredient *line,
                         const struct chunk *verb, size_t it);
+/* The same where the verb has its "it" inside: "put it through a sieve". */
+struct text prepared_inside(const struct builder *b, const struct ingredient *line,
+                            const struct chunk *verb);
 /* The same where the food stands behind the verb: "toast a handful of walnuts". */
 struct text prepared_first(const struct builder *b, const struct ingredient *line,
                            const struct chunk *verb);
@@ -52,5 +55,23 @@ struct text part_done(const struct builder *b, size_t i);
 struct prep_phrase participle_at(struct builder *b, size_t i);
 /* "strings off", "with the crusts cut off", "seeds taken out", at chunk `i`. */
 struct prep_phrase removed_at(const struct builder *b, size_t i);
+/* Whether chunk `index` stands for a food spoken of: "it", "those" with nothing behind that they
+ * belong to, "each one". */
+bool is_it(const struct builder *b, size_t index);
+/* "Give them a rinse": the verb has its "it" inside. */
+bool has_it_inside(const struct builder *b, const struct chunk *c);
+/* "Peel, core and slice them": the "it" of the verb at chunk `index`, behind the verbs listed with
+ * it; 0 for none. */
+size_t object_of(const struct builder *b, size_t index);
+/* "... out of the jar, chopped", "... about an ounce each, skinned", "... a big one, peeled": the
+ * last chunk of what stands at chunk `i` between a food and what was done to it; 0 for none. */
+size_t aside_end(const struct builder *b, size_t i);
+/* "In rings", "in big chunks", at chunk `i`. */
+struct prep_phrase pieces_at(struct builder *b, size_t i);
+/* "It needs to be cold", "you want those in rounds", "I only want the zest of it": what the chunk
+ * says of a food that was spoken of; empty for nothing. */
+struct text said_of_it(struct builder *b, const struct ingredient *line, size_t index);
+/* A fruit that is bought for its juice: table food-parts says so. */
+bool has_juice(const struct builder *b, const struct ingredient *line);
 
 #endif

@@ -6,8 +6,7 @@
 #include "base/arena.h"
 #include "build/wording.h"
 
-/* A fruit that is bought for its juice: table food-parts says so. */
-static bool has_juice(const struct builder *b, const struct ingredient *line)
+bool has_juice(const struct builder *b, const struct ingredient *line)
 {
     const struct table *t = pack_table(b->k, "food-parts");
     return t && line->entry && table_find(t, line->kind) < t->rows;
@@ -32,8 +31,6 @@ struct text prepared_before(const struct builder *b, const struct ingredient *li
     bool told = verb->tag == TAG_ACTION || verb->tag == TAG_DONE;
     if (!told || !verb->entry || verb->entry->words_count > 1 || verb->scope & SCOPE_NOT_DONE)
         return TEXT_EMPTY; /* "beat in", "melt down": no work before it goes in */
-    if (!(verb->entry->marks & MARK_OF(prep)) && !has_juice(b, line))
-        return TEXT_EMPTY;
     return row_of(b, line, entry_value(verb->entry));
 }
 
@@ -51,6 +48,15 @@ struct text prepared_it(const struct builder *b, const struct ingredient *line,
                         const struct chunk *verb, size_t it)
 {
     return goes_in(b, it) ? TEXT_EMPTY : prepared_before(b, line, verb);
+}
+
+struct text prepared_inside(const struct builder *b, const struct ingredient *line,
+                            const struct chunk *verb)
+{
+    bool told = verb->tag == TAG_ACTION || verb->tag == TAG_DONE;
+    return told && verb->entry && !(verb->scope & SCOPE_NOT_DONE)
+               ? row_of(b, line, entry_value(verb->entry))
+               : TEXT_EMPTY;
 }
 
 /* "Toast a handful of walnuts", "beat two eggs"; "melt the butter in the pan" is a step. */

@@ -22,10 +22,17 @@ struct text part_done(const struct builder *b, size_t i)
     return is_removed(b, i, &done) ? done : TEXT_EMPTY;
 }
 
+/* "off", "out", and "out of", "off of" before what it is taken from. */
 static bool is_off(const struct builder *b, size_t i)
 {
     struct text done;
-    return is_removed(b, i, &done) && !done.length;
+    const struct table *t = pack_table(b->k, "removed-parts");
+    if (is_removed(b, i, &done))
+        return !done.length;
+    if (!t || i >= b->chunks.count || b->chunks.at[i].tag != TAG_FROM)
+        return false;
+    size_t row = table_find(t, b->r->words.at[b->chunks.at[i].first].key);
+    return row < t->rows && !table_cell(t, row, table_column(t, "done")).length;
 }
 
 /* "strings off", "with the crusts cut off", "seeds taken out" */

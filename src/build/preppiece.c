@@ -42,13 +42,25 @@ static bool names_pieces(const struct builder *b, size_t i)
     return is_counter(b, i) || tag == TAG_DISH || tag == TAG_OTHER;
 }
 
+/* "Into like half inch cubes": what makes the pieces only nearly so is not printed. */
+static size_t past_like(const struct builder *b, size_t i)
+{
+    const struct chunks *c = &b->chunks;
+    size_t next = i < c->count && c->at[i].tag == TAG_INTO ? i + 1 : i;
+    size_t past = next;
+    while (past < c->count && (c->at[past].tag == TAG_LIKE || c->at[past].tag == TAG_HEDGE))
+        past++;
+    return past > next ? past : i;
+}
+
 size_t pieces_begin(const struct builder *b, size_t index)
 {
     const struct chunks *c = &b->chunks;
     bool half_inch = index + 1 < c->count && c->at[index + 1].tag == TAG_LENGTH;
     if (leads_to_pieces(b, &c->at[index]) || half_inch)
-        return index + 1; /* "cut in half inch cubes" */
-    return into_after(b, index);
+        return past_like(b, index + 1); /* "cut in half inch cubes" */
+    size_t into = into_after(b, index);
+    return into ? past_like(b, into) : 0;
 }
 
 size_t pieces_end(const struct builder *b, size_t index)
@@ -65,7 +77,7 @@ size_t pieces_end(const struct builder *b, size_t index)
             return i;
         if (tag != TAG_MEASURE && tag != TAG_LENGTH && tag != TAG_SIZE && tag != TAG_STATE
             && tag != TAG_ARTICLE && tag != TAG_MANNER && tag != TAG_NUMBER && tag != TAG_FULLNESS
-            && tag != TAG_FRACTION)
+            && tag != TAG_FRACTION && tag != TAG_LIKE && tag != TAG_HEDGE)
             return 0;
     }
     return 0;

@@ -25,7 +25,8 @@ static bool is_worked_on(const struct builder *b, const struct ingredient *line,
 {
     const uint64_t working =
         MARK_OF(puts) | MARK_OF(mixes) | MARK_OF(heats) | MARK_OF(waits) | MARK_OF(finishes);
-    for (size_t i = line->words.last + 1; i < before; i++) {
+    size_t said = b->told_amount ? told_end(b, line) : line->words.last;
+    for (size_t i = said + 1; i < before; i++) {
         const struct word *w = &b->r->words.at[i];
         if (w->tag == TAG_ACTION && w->entry && w->entry->marks & working
             && !(w->scope & SCOPE_NOT_DONE))
@@ -131,42 +132,6 @@ void read_prep_before(struct builder *b, struct ingredient *line, size_t index)
         add_line_prep(b, line, prepared_first(b, line, &b->chunks.at[index - 1]));
 }
 
-/* "... those up", "dice that up for me": a word that no lexicon knows, and no thing behind it. */
-static bool ends_with_particle(const struct builder *b, size_t index)
-{
-    const struct chunks *c = &b->chunks;
-    if (index >= c->count || c->at[index].tag != TAG_OTHER || c->at[index].entry)
-        return false;
-    unsigned char next = index + 1 < c->count ? c->at[index + 1].tag : (unsigned char) TAG_SO;
-    return b->r->words.at[c->at[index].last].after >= AFTER_COMMA || next == TAG_FOR
-           || next == TAG_INTO || next == TAG_SO || next == TAG_AND || next == TAG_YOU
-           || next == TAG_ME || next == TAG_WITH || next == TAG_MANNER || next == TAG_THERE;
-}
-
-/* Whether the chunk stands for a food spoken of: "it", "those" with nothing behind that they belong
- * to. */
-static bool is_it(const struct builder *b, size_t index)
-{
-    const struct chunks *c = &b->chunks;
-    if (index >= c->count || (c->at[index].tag != TAG_IT && c->at[index].tag != TAG_THE))
-        return false;
-    unsigned char next = index + 1 < c->count ? c->at[index + 1].tag : (unsigned char) TAG_SO;
-    return c->at[index].tag == TAG_IT || b->r->words.at[c->at[index].last].after >= AFTER_COMMA
-           || next == TAG_SO || next == TAG_AND || next == TAG_INTO || next == TAG_MANNER
-           || next == TAG_DOWN || ends_with_particle(b, index + 1);
-}
-
-/* "Give them a rinse": the verb has its "it" inside. */
-static bool has_it_inside(const struct builder *b, const struct chunk *c)
-{
-    for (size_t i = c->first + 1; i < c->last; i++) {
-        const struct entry *e = pack_find(b->k, b->r->words.at[i].key, NULL);
-        if (entry_as(e, TAG_IT) || entry_as(e, TAG_THE))
-            return true;
-    }
-    return false;
-}
-
 /* Whether the line was put in as it was said, or stands in a list of which nobody says which food
  * is meant: what comes next is done to all that is in there. */
 static bool is_one_of_several(const struct builder *b, const struct ingredient *line, bool cut)
@@ -199,29 +164,12 @@ static struct text done_to_it(struct builder *b, size_t i)
     while (k > 0 && (c->at[k - 1].tag == TAG_WILL || c->at[k - 1].tag == TAG_OTHER))
         k--;
     unsigned char before = k ? c->at[k - 1].tag : (unsigned char) TAG_SO;
-    bool it = is_it(b, i + 1), told = it && prepared_as(b, i, sorts);
+    size_t object = object_of(b, i);
+    bool it = object > 0, told = it && prepared_as(b, i, sorts);
     bool are = (before == TAG_BE && k > 1 && c->at[k - 2].tag == TAG_IT) || before == TAG_THERE;
     if (!told && !((are || is_asked_for(b, i)) && prepares(&c->at[i], sorts)))
         return TEXT_EMPTY;
-    return told ? prepared(b, i, i + 1, sorts) : participle_at(b, i).prep;
-}
-
-/* "It's been out since breakfast so it's nice and soft": a state that has a participle of its own.
- */
-static struct text state_of_it(const struct builder *b, size_t index)
-{
-    const struct chunks *c = &b->chunks;
-    const struct chunk *k = &c->at[index];
-    if (!(chunk_marks(k) & MARK_OF(prep)) || k->scope & (SCOPE_NOT_DONE | SCOPE_UNTIL)
-        || text_equal(entry_value(k->entry), entry_words(k->entry)))
-        return TEXT_EMPTY;
-    size_t i = index;
-    while (i > 0
-           && (c->at[i - 1].tag == TAG_MANNER || c->at[i - 1].tag == TAG_FULLNESS
-               || c->at[i - 1].tag == TAG_AND || c->at[i - 1].tag == TAG_OTHER
-               || c->at[i - 1].tag == TAG_STATE))
-        i--;
-    return i > 0 && c->at[i - 1].tag == TAG_THERE ? entry_value(k->entry) : TEXT_EMPTY;
+    return told ? prepared(b, i, object, sorts) : participle_at(b, i).prep;
 }
 
 /* "Take the pits out", "pull the strings off them": the part that a verb takes away. */
@@ -234,27 +182,37 @@ static struct text removed_by(const struct builder *b, size_t index)
     return done.length ? done : part_taken(b, index);
 }
 
-/* "Peel, core and slice them": the "it" of the verb at chunk `index`, behind the verbs listed with
- * it; 0 for none. */
-static size_t object_of(const struct builder *b, size_t index)
+/* "Two large onions you need to chop", "a clove of garlic that I smash": the verb whose object is
+ * the food before it. */
+static bool is_wanted(const struct builder *b, const struct ingredient *line, size_t index)
 {
     const struct chunks *c = &b->chunks;
-    size_t i = index + 1;
-    while (i < c->count
-           && (c->at[i].tag == TAG_AND || c->at[i].tag == TAG_MANNER
-               || (c->at[i].tag == TAG_ACTION && chunk_marks(&c->at[i]) & MARK_OF(cuts))))
-        i++;
-    return i < c->count && is_it(b, i) ? i : 0;
+    size_t i = index;
+    while (i > 0
+           && (c->at[i - 1].tag == TAG_WILL || c->at[i - 1].tag == TAG_HAVE
+               || c->at[i - 1].tag == TAG_TO))
+        i--;
+    bool who = i > 0 && (c->at[i - 1].tag == TAG_YOU || c->at[i - 1].tag == TAG_ME);
+    bool ends = index + 1 >= c->count || b->r->words.at[c->at[index].last].after >= AFTER_COMMA;
+    if (!who)
+        return false;
+    bool that = i > 1 && (c->at[i - 2].tag == TAG_THE || c->at[i - 2].tag == TAG_THERE);
+    ends |= that && (c->at[index + 1].tag == TAG_AND || c->at[index + 1].tag == TAG_MANNER);
+    size_t first = c->at[that ? i - 2 : i - 1].first;
+    return ends && (that || i < index) && first == line->words.last + 1;
 }
 
 /* What chunk `index` says was done to the food spoken of. */
-static struct text prep_of_it(struct builder *b, size_t index)
+static struct text prep_of_it(struct builder *b, const struct ingredient *line, size_t index)
 {
     const struct chunk *c = &b->chunks.at[index];
-    if (c->tag == TAG_STATE)
-        return state_of_it(b, index);
-    if (c->tag == TAG_DONE)
-        return done_to_it(b, index);
+    if (c->tag == TAG_STATE || c->tag == TAG_EXTRACT || c->tag == TAG_INTO)
+        return said_of_it(b, line, index);
+    if (c->tag == TAG_DONE) {
+        struct text done = done_to_it(b, index);
+        unsigned char who = done.length ? (unsigned char) TAG_SO : teller_of(b, index);
+        return who == TAG_ME || who == TAG_HAVE ? removed_by(b, index) : done;
+    }
     const uint64_t sorts = MARK_OF(cuts) | MARK_OF(takes);
     if (has_it_inside(b, c) && prepares(c, sorts)) {
         const struct entry *plain = action_entry(b->k, entry_value(c->entry)),
@@ -263,6 +221,8 @@ static struct text prep_of_it(struct builder *b, size_t index)
     }
     if (is_it(b, index + 1))
         return prepared(b, index, index + 1, sorts);
+    if (is_wanted(b, line, index) && prepares(c, sorts))
+        return prepared(b, index, index, sorts);
     const struct entry *one_of = object_of(b, index) ? prepared_as(b, index, sorts) : NULL;
     if (one_of && !(one_of->marks & MARK_OF(pieces)))
         return plain_participle(b, one_of);
@@ -295,7 +255,8 @@ void read_prep_of_it(struct builder *b, struct ingredient *line, size_t index)
 {
     const struct chunk *c = &b->chunks.at[index];
     size_t near = chunk_marks(c) & MARK_OF(takes) ? NEAR_WORDS / 2 : NEAR_WORDS;
-    if (!line->amount.known || c->first <= line->words.last || c->first - line->words.last > near
+    size_t told = told_end(b, line);
+    if (!line->amount.known || c->first <= told || c->first - told > near
         || is_worked_on(b, line, c->first))
         return;
     bool several = means_several(b, index);
@@ -305,10 +266,12 @@ void read_prep_of_it(struct builder *b, struct ingredient *line, size_t index)
                && line->entry->marks & (MARK_OF(fat) | MARK_OF(water) | MARK_OF(flour));
     if (oil || (first == line && is_one_of_several(b, line, cut)))
         return; /* "oil in the pan, and flatten them" */
-    struct text prep = prep_of_it(b, index);
+    struct text prep = prep_of_it(b, line, index);
     size_t it = object_of(b, index);
-    if (!prep.length && it && first == line)
+    if (!prep.length && first == line && it)
         prep = prepared_it(b, line, c, it);
+    else if (!prep.length && first == line && has_it_inside(b, c))
+        prep = prepared_inside(b, line, c);
     for (; first <= line; first++)
         add_line_prep(b, first, prep);
 }

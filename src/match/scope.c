@@ -323,6 +323,9 @@ static bool tells_of_dish(const struct recording *r, const struct sentence *s,
     const struct entry *e = r->words.at[verb.last].entry;
     if (!e || !(e->marks & dish))
         return false;
+    while (next < s->last && word_tag(r, s, next) == TAG_AND
+           && word_tag(r, s, next_word(r, s, next)) == TAG_DONE)
+        next = next_word(r, s, next_word(r, s, next)); /* "I drained and rinsed those" */
     unsigned char tag = next <= s->last ? word_tag(r, s, next) : (unsigned char) TAG_SO,
                   before = TAG_SO;
     if (m->words.first > s->first)

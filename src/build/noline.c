@@ -2,6 +2,9 @@
  * SPDX-License-Identifier: MIT */
 #include "build/line.h"
 
+#include "build/wording.h"
+#include "match/capture.h"
+
 /* "The pan with some hot water", "stir the spices", "check your meat": water is on no shopping
  * list, and a word for all meat or all spices names none; they go in only by an amount. */
 static bool is_too_vague(const struct entry *food, const struct said_amount *said, unsigned scope)
@@ -46,10 +49,94 @@ static bool is_purpose(const struct builder *b, size_t index, const struct said_
            && b->r->words.at[c->first].tag == TAG_THE && !is_tasted_for(b, index);
 }
 
+static unsigned char tag_at(const struct builder *b, size_t i)
+{
+    return i < b->chunks.count ? b->chunks.at[i].tag : (unsigned char) TAG_SO;
+}
+
+/* "a carrot", of which no number nor measure says how many */
+static bool is_article_one(const struct chunk *c)
+{
+    return c->match && text_is(c->match->rule->option, "one")
+           && span_is_empty(match_slot(c->match, SLOT_extract));
+}
+
+/* "Half of an onion", "the juice of a lemon" */
+static bool measures(unsigned char tag)
+{
+    return tag == TAG_NUMBER || tag == TAG_FRACTION || tag == TAG_AMOUNT || tag == TAG_EXTRACT
+           || tag == TAG_UNIT || tag == TAG_COUNTER || tag == TAG_REST || tag == TAG_SIDE
+           || tag == TAG_LINE || tag == TAG_WHOLE || tag == TAG_VAGUE;
+}
+
+/* "That is the whole point of a potato": what a food is like, or has. */
+static bool is_possessed(const struct builder *b, size_t index)
+{
+    return index > 1 && is_article_one(&b->chunks.at[index]) && tag_at(b, index - 1) == TAG_OF
+           && !measures(tag_at(b, index - 2));
+}
+
+/* "Thin as a beer mat", "a bread bin", "a rice thing": with the word behind it another
+ * thing.
+ */
+static bool names_a_thing(const struct builder *b, size_t index)
+{
+    const struct chunk *c = &b->chunks.at[index], *next = c + 1;
+    if (!is_article_one(c) || index + 1 >= b->chunks.count)
+        return false;
+    bool vessel = next->tag == TAG_VESSEL || next->tag == TAG_TOOL;
+    return (vessel || (next->tag == TAG_OTHER && !next->entry))
+           && b->r->words.at[c->last].after < AFTER_COMMA && next->first == c->last + 1
+           && !step_text(b->k, "particle", b->r->words.at[next->first].key).length;
+}
+
+/* Whether the dish has flour of its own, so that breads are what comes of it. */
+static bool has_flour(const struct builder *b)
+{
+    for (size_t i = 0; i < b->dish->ingredients.count; i++) {
+        const struct ingredient *line = &b->dish->ingredients.at[i];
+        if (line->amount.known && line->entry && line->entry->marks & MARK_OF(flour))
+            return true;
+    }
+    return false;
+}
+
+/* "So, six flatbreads, done", "I get about nine biscuits", "it's basically a truffle": what is
+ * made. */
+static bool is_made(const struct builder *b, size_t index, const struct entry *food,
+                    const struct said_amount *said)
+{
+    const struct chunk *c = &b->chunks.at[index];
+    if (!food || b->cooks || !said->amount.known || said->amount.unit.length
+        || !b->dish->steps.count || !entry_as(pack_find(b->k, entry_words(food), NULL), TAG_DISH))
+        return false;
+    bool told = index && tag_at(b, index - 1) == TAG_THERE && is_article_one(c);
+    return told || (!is_article_one(c) && has_flour(b));
+}
+
+/* "Three prawns on each", "four or five prawns on a stick": what is there already, shared out. */
+static bool is_shared_out(const struct builder *b, size_t index, const struct ingredient *old,
+                          const struct said_amount *said)
+{
+    return old && old->amount.known && said->amount.known && !said->amount.unit.length
+           && !is_article_one(&b->chunks.at[index]) && tag_at(b, index + 1) == TAG_INTO
+           && (tag_at(b, index + 2) == TAG_EACH || tag_at(b, index + 2) == TAG_ARTICLE);
+}
+
+/* "It starts to smell kind of like | popcorn": the caption was cut before what it is like. */
+static bool is_likened(const struct builder *b, size_t index, const struct said_amount *said)
+{
+    size_t first = b->chunks.at[index].first;
+    return !said->amount.known && !said->vague && first
+           && b->r->words.at[first - 1].tag == TAG_LIKE;
+}
+
 bool is_no_line(const struct builder *b, size_t index, const struct entry *food,
                 const struct ingredient *old, const struct said_amount *said)
 {
     return (!old
             && (is_too_vague(food, said, b->chunks.at[index].scope) || is_purpose(b, index, said)))
-           || is_share_of_each(b, index, old, said) || tells_source(b, index, food);
+           || is_share_of_each(b, index, old, said) || tells_source(b, index, food)
+           || is_possessed(b, index) || names_a_thing(b, index) || is_made(b, index, food, said)
+           || is_shared_out(b, index, old, said) || is_likened(b, index, said);
 }

@@ -3,6 +3,9 @@
  * SPDX-License-Identifier: MIT */
 #include "build/prep.h"
 
+#include "base/arena.h"
+#include "build/wording.h"
+
 /* "It's been out since breakfast so it's nice and soft": a state that has a participle of its own.
  */
 static struct text state_of_it(const struct builder *b, size_t index)
@@ -62,12 +65,19 @@ static struct text pieces_of_it(struct builder *b, size_t index)
 {
     const struct chunks *c = &b->chunks;
     bool it = index > 0 && (c->at[index - 1].tag == TAG_IT || c->at[index - 1].tag == TAG_THE);
-    bool wanted =
-        it && index > 1 && (c->at[index - 2].tag == TAG_WILL || c->at[index - 2].tag == TAG_HAVE);
+    bool wanted = it && index > 1
+                  && (c->at[index - 2].tag == TAG_WILL || c->at[index - 2].tag == TAG_HAVE
+                      || (c->at[index - 2].tag == TAG_ACTION
+                          && chunk_marks(&c->at[index - 2]) & MARK_OF(light)));
     bool are = index > 1 && c->at[index - 1].tag == TAG_BE && c->at[index - 2].tag == TAG_IT;
     if (!wanted && !are)
         return TEXT_EMPTY;
-    return pieces_at(b, index).prep;
+    struct text pieces = pieces_at(b, index).prep;
+    size_t end = pieces.length ? 0 : pieces_end(b, index);
+    bool shape = end && c->at[end].tag == TAG_OTHER && !c->at[end].entry; /* "in rounds" */
+    return shape ? arena_format(b->r->arena, "%.*s %.*s", TEXT(step_word(b->k, "cut")),
+                                TEXT(printed_prep(b, c->at[index].first, c->at[end].last)))
+                 : pieces;
 }
 
 struct text said_of_it(struct builder *b, const struct ingredient *line, size_t index)

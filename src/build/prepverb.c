@@ -193,12 +193,13 @@ static bool is_wanted(const struct builder *b, const struct ingredient *line, si
                || c->at[i - 1].tag == TAG_TO))
         i--;
     bool who = i > 0 && (c->at[i - 1].tag == TAG_YOU || c->at[i - 1].tag == TAG_ME);
-    bool ends = index + 1 >= c->count || b->r->words.at[c->at[index].last].after >= AFTER_COMMA;
-    if (!who)
-        return false;
-    bool that = i > 1 && (c->at[i - 2].tag == TAG_THE || c->at[i - 2].tag == TAG_THERE);
-    ends |= that && (c->at[index + 1].tag == TAG_AND || c->at[index + 1].tag == TAG_MANNER);
-    size_t first = c->at[that ? i - 2 : i - 1].first;
+    bool that = who && i > 1 && (c->at[i - 2].tag == TAG_THE || c->at[i - 2].tag == TAG_THERE);
+    size_t next = index + 1;
+    bool ends = next >= c->count || b->r->words.at[c->at[index].last].after >= AFTER_COMMA;
+    if (that && !ends)
+        ends = c->at[next].tag == TAG_AND || c->at[next].tag == TAG_SO
+               || c->at[next].tag == TAG_MANNER;
+    size_t first = c->at[that ? i - 2 : who ? i - 1 : i].first;
     return ends && (that || i < index) && first == line->words.last + 1;
 }
 

@@ -273,13 +273,20 @@ static size_t denial_end(const struct recording *r, const struct sentence *s, st
     return scope.last;
 }
 
-/* "If you warm the cup it slides right out, and a teaspoon of vanilla": the list goes on. */
+/* "If you warm the cup it slides right out, and a teaspoon of vanilla", "it's good if it's spotty,
+ * a third of a cup of oats": the list goes on. */
 static size_t condition_end(const struct recording *r, const struct sentence *s,
                             const struct match *m)
 {
-    size_t last = sentence_end(r, s, m->words.last);
+    size_t last = sentence_end(r, s, m->words.last), first = m->words.first;
+    unsigned char before = first > s->first ? word_tag(r, s, first - 1) : (unsigned char) TAG_SO;
+    bool behind = before != TAG_SO && before != TAG_AND && before != TAG_OR
+                  && r->words.at[first - 1].after < AFTER_COMMA;
     for (size_t i = m->words.last; m->rule->kind == RULE_supposed && i < last; i++)
-        if (r->words.at[i].after == AFTER_COMMA && list_goes_on(r, s, m->words.last, i))
+        if (r->words.at[i].after == AFTER_COMMA
+            && (list_goes_on(r, s, m->words.last, i)
+                || (behind && !has_food(r, m->words.last, i)
+                    && line_begins(r, s, next_word(r, s, i)))))
             return i;
     return last;
 }

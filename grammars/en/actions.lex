@@ -45,7 +45,7 @@ ladle in	ladle		ladle over
 spoon	spoon		spoon in | spoon over | spoon on | dollop | dollop on | scoop
 crack	crack		crack in
 break	break	prep	break up	verb:breaks,breaking,broke,broken
-break in	break		break into	verb:breaks,breaking,broke,broken
+break in	break	prep	break into	verb:breaks,breaking,broke,broken
 squeeze	squeeze		squeeze in | squeeze over
 incorporate	mix	puts mixes	work in
 work it in	mix	puts mixes	work that in | work this in | work them in
@@ -434,7 +434,7 @@ hold back	reserve			verb:holds,holding,held,held
 save	reserve		save back | save for later
 rinse	rinse	takes prep early	rinse off | rinse out
 run under the tap	rinse	takes	run it under the tap | run them under the tap | run it under cold water | run them under cold water | run that under the tap | run that under cold water | run under cold water	verb:runs,running,ran,run
-give it a rinse	rinse	takes prep	give them a rinse | give that a rinse | give it a good rinse | give them a good rinse | give it a wash | give them a wash	verb:gives,giving,gave,given
+give it a rinse	rinse	takes prep	give them a rinse | give that a rinse | give it a good rinse | give them a good rinse | give it a wash | give them a wash | give those a rinse | give that a good rinse | give those a good rinse | give it a quick rinse | give them a quick rinse | give that a quick rinse | give that a wash | give those a wash | give it a good wash | give them a good wash | give that a good wash | give it a quick wash | give them a quick wash	verb:gives,giving,gave,given
 wash	wash	takes prep early	wash off
 scrub	scrub	takes prep		verb2
 clean	clean	takes prep	clean off

@@ -131,12 +131,18 @@ static bool is_inside(const struct dish *d, const struct sentence *s)
     return false;
 }
 
-/* Foods that were only asked about, and got no amount, did not go in. */
+/* Foods that were only asked about, and got no amount, did not go in; nor did those that stood
+ * ready beside the rest and were not spoken of again. */
+static bool is_dropped(const struct ingredient *line)
+{
+    return (line->questioned && !line->amount.known) || (line->laid_out && !line->used);
+}
+
 static void drop_questions(struct dish *d)
 {
     size_t kept = 0;
     for (size_t i = 0; i < d->ingredients.count; i++)
-        if (!d->ingredients.at[i].questioned || d->ingredients.at[i].amount.known)
+        if (!is_dropped(&d->ingredients.at[i]))
             d->ingredients.at[kept++] = d->ingredients.at[i];
     d->ingredients.count = kept;
 }

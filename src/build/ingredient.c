@@ -296,6 +296,7 @@ void build_line(struct builder *b, const struct chunk *c, size_t index)
     set_said(line, &said);
     set_scope(line, line_scope(b, index, &said));
     line->questioned = !used;
+    line->laid_out = is_laid_out(b, index);
     read_prep_before(b, line, index);
     read_prep_inside(b, line, c->match);
     if (text_is(c->match->rule->option, "either"))

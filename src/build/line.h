@@ -43,6 +43,9 @@ enum repeat judge(const struct builder *b, const struct ingredient *old, const s
 struct ingredient *generic_of(struct builder *b, const struct chunk *c, const struct entry *food,
                               const struct said_amount *said);
 
+/* "I've got some olives out too", "I've put out almonds here as well": it stands ready, and is put
+ * in later or never. */
+bool is_laid_out(const struct builder *b, size_t index);
 /* Whether the food is spoken of and does not go in; `old`: the dish's line of that food, or NULL.
  */
 bool is_no_line(const struct builder *b, size_t index, const struct entry *food,

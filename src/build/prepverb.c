@@ -20,6 +20,18 @@ static bool prepares(const struct chunk *c, uint64_t sorts)
     return !c->match && marks & MARK_OF(prep) && marks & sorts && !(c->scope & SCOPE_NOT_DONE);
 }
 
+/* "I leave the skin on and slice them": what is done to a part of it is nothing done to all. */
+static bool is_of_a_part(const struct builder *b, size_t verb)
+{
+    const struct table *t = pack_table(b->k, "removed-parts");
+    for (size_t i = verb + 1; t && i < b->r->words.count && i <= verb + 2; i++) {
+        size_t row = table_find(t, b->r->words.at[i].key);
+        if (row < t->rows && table_cell(t, row, table_column(t, "done")).length)
+            return true;
+    }
+    return false;
+}
+
 /* Whether the food was put to something since: what is done then is done to the dish. */
 static bool is_worked_on(const struct builder *b, const struct ingredient *line, size_t before)
 {
@@ -29,7 +41,7 @@ static bool is_worked_on(const struct builder *b, const struct ingredient *line,
     for (size_t i = said + 1; i < before; i++) {
         const struct word *w = &b->r->words.at[i];
         if (w->tag == TAG_ACTION && w->entry && w->entry->marks & working
-            && !(w->scope & SCOPE_NOT_DONE))
+            && !(w->scope & SCOPE_NOT_DONE) && !is_of_a_part(b, i))
             return true;
     }
     return false;
@@ -252,13 +264,24 @@ static struct ingredient *list_of(const struct builder *b, struct ingredient *li
     return line;
 }
 
+/* The word at which the verb of the chunk begins, "squeeze the juice"; its own where none is near.
+ */
+static size_t verb_before(const struct builder *b, size_t index)
+{
+    for (size_t i = index; i-- > 0 && i + 3 > index;)
+        if (b->chunks.at[i].tag == TAG_ACTION)
+            return b->chunks.at[i].first;
+    return b->chunks.at[index].first;
+}
+
 void read_prep_of_it(struct builder *b, struct ingredient *line, size_t index)
 {
     const struct chunk *c = &b->chunks.at[index];
     size_t near = chunk_marks(c) & MARK_OF(takes) ? NEAR_WORDS / 2 : NEAR_WORDS;
     size_t told = told_end(b, line);
+    size_t until = c->tag == TAG_EXTRACT ? verb_before(b, index) : c->first;
     if (!line->amount.known || c->first <= told || c->first - told > near
-        || is_worked_on(b, line, c->first))
+        || is_worked_on(b, line, until))
         return;
     bool several = means_several(b, index);
     struct ingredient *first = several ? list_of(b, line) : line;

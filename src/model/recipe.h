@@ -47,6 +47,7 @@ struct ingredient {
     bool vague;     /* only "some", "a bit of", "a splash": amount.known may be true ("1 splash") */
     bool no_unit;   /* a number with no unit before a food that is not counted */
     bool announced; /* from a run-down, not yet seen to go in */
+    bool laid_out;  /* "I've got olives out too": for later; dropped when never spoken of again */
     bool questioned;   /* only asked about so far; dropped when no answer comes */
     bool used;         /* a step uses it */
     struct text group; /* component it goes into: "marinade"; empty for the dish itself */

@@ -44,7 +44,8 @@ static void check_unlisted(struct checker *c, const struct sentence *s, const st
     line_amount(c->r, s, m, &said);
     if (said.vague && !said.more && !beside(c, m) && !listed(c, m, food)
         && !span_has_tag(c->r, (struct span){m->words.first, words.last}, TAG_THE)
-        && !said_with(c, "to_taste", m->words) && !said_with(c, "judges", m->words))
+        && !said_with(c, "to_taste", m->words) && !said_with(c, "judges", m->words)
+        && !said_with(c, "laid_out", m->words))
         REPORT_PLAIN(c, vague_amount,
                      ((struct subject_of){c->r->words.at[m->words.first].start, m->words,
                                           entry_shown(food)}));

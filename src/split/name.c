@@ -4,6 +4,7 @@
 
 #include "base/arena.h"
 #include "split/title.h"
+#include "split/topic.h"
 
 /* A name that is only told of is of a food that is said so often. */
 #define TOLD_TIMES 2
@@ -18,132 +19,19 @@
  * "English muffins, four of them". */
 #define BARE_SHARE 0.5
 #define CLOSING_BONUS 1.5
-/* Enough of a stretch to tell what it is about, and how far off a name's dish is looked for, so
- * that time does not grow with the square. */
-#define TELLING_SENTENCES 100
+/* How far off a name's dish is looked for, so that time does not grow with the square. */
 #define STRETCHES_AWAY 10
+/* A dish's word tells less of which dish it is than a food. */
+#define KIND_TELLS 0.25
+#define LIKE_SHARE 0.75
+/* How much of a name has to fit a dish that may be a part of another, and what it weighs there. */
+#define PART_SHARE 0.5
+#define PART_WEIGHT 0.25
 
 /* "Pudding" names less than "rhubarb crumble". */
 static double name_weight(const struct recording *r, struct span title)
 {
     return title_weight(r, title) * (title.first == title.last ? 1.0 : 2.0);
-}
-
-static struct stretch first_part(struct stretch s)
-{
-    if (s.last - s.first >= TELLING_SENTENCES)
-        s.last = s.first + TELLING_SENTENCES - 1;
-    return s;
-}
-
-static size_t times_named(const struct feature *f, struct stretch s, struct text kind)
-{
-    size_t times = 0;
-    for (size_t i = s.first; i <= s.last; i++)
-        for (size_t n = 0; n < f[i].mentions_count; n++)
-            times += text_equal(f[i].mentions[n].kind, kind);
-    return times;
-}
-
-/* How much a dish is about a food of these marks: flour and milk are in everything, and a dish with
- * meat is named by it. */
-static double telling(uint64_t marks)
-{
-    const uint64_t everywhere = MARK_OF(salt) | MARK_OF(water) | MARK_OF(fat) | MARK_OF(flour)
-                                | MARK_OF(dairy) | MARK_OF(leavening) | MARK_OF(egg)
-                                | MARK_OF(generic);
-    const uint64_t main =
-        MARK_OF(poultry) | MARK_OF(ground) | MARK_OF(meat) | MARK_OF(fish) | MARK_OF(shellfish);
-    if (marks & everywhere)
-        return 0.1;
-    if (marks & (MARK_OF(spice) | MARK_OF(herb)))
-        return 0.3;
-    return marks & main ? 2 : marks & (MARK_OF(produce) | MARK_OF(aside)) ? 1 : 0.5;
-}
-
-/* A food and how much the stretch is about it. */
-struct topic {
-    struct text food; /* empty: none */
-    double about;
-};
-
-/* "Turkey" and "ground turkey". */
-static bool is_same_food(struct text a, struct text b)
-{
-    return text_has_part(a, ' ', b) || text_has_part(b, ' ', a);
-}
-
-/* The food that the stretch is most about, but for `but`. */
-static struct topic main_food(const struct feature *f, struct stretch s, struct text but)
-{
-    struct topic best = {TEXT_EMPTY, 0};
-    for (size_t i = s.first; i <= s.last; i++) {
-        for (size_t n = 0; n < f[i].mentions_count; n++) {
-            const struct mention *m = &f[i].mentions[n];
-            double about = m->part || is_same_food(m->kind, but)
-                               ? 0
-                               : telling(m->marks) * (double) times_named(f, s, m->kind);
-            if (about > best.about)
-                best = (struct topic){m->kind, about};
-        }
-    }
-    return best;
-}
-
-/* The dish's word that is said most often in the stretch ("pancakes"); NULL when none is said
- * twice. */
-static const struct entry *main_dish_word(const struct recording *r, struct stretch s)
-{
-    size_t begin = r->sentences.at[s.first].first, end = r->sentences.at[s.last].last + 1, most = 1;
-    const struct entry *best = NULL;
-    for (size_t i = begin; i < end; i++) {
-        const struct word *w = &r->words.at[i];
-        size_t times = 0;
-        if (w->tag != TAG_DISH || w->scope & (SCOPE_UNREAL | SCOPE_BESIDE))
-            continue;
-        for (size_t n = begin; n < end; n++)
-            times += r->words.at[n].tag == TAG_DISH
-                     && text_equal(entry_value(r->words.at[n].entry), entry_value(w->entry));
-        if (times > most) {
-            most = times;
-            best = w->entry;
-        }
-    }
-    return best;
-}
-
-/* A second food is in the title when the dish is about it nearly as much. */
-#define SECOND_SHARE 0.5
-/* How clearly a dish is about a food that its one-word name lacks: "stew". */
-#define CLEARLY_ABOUT 4.0
-
-/* A title for a dish that the cook never names: main foods and dish's word. */
-static struct text made_name(struct recording *r, const struct feature *f, struct stretch s)
-{
-    s = first_part(s);
-    struct topic one = main_food(f, s, TEXT_EMPTY), other = main_food(f, s, one.food);
-    const struct entry *dish = main_dish_word(r, s);
-    if (!one.food.length)
-        return dish ? capitalised(r, entry_words(dish)) : TEXT_EMPTY;
-    if (dish)
-        return capitalised(
-            r, arena_format(r->arena, "%.*s %.*s", TEXT(one.food), TEXT(entry_words(dish))));
-    if (other.about >= SECOND_SHARE * one.about)
-        return capitalised(
-            r, arena_format(r->arena, "%.*s and %.*s", TEXT(one.food), TEXT(other.food)));
-    return capitalised(r, one.food);
-}
-
-/* "Stew" is a beef stew, when the stretch is clearly about beef. */
-static struct text fuller_name(struct recording *r, const struct feature *f, struct stretch s,
-                               struct span name)
-{
-    struct topic main = main_food(f, first_part(s), TEXT_EMPTY);
-    struct text said = title_text(r, name);
-    if (name.first < name.last || main.about < CLEARLY_ABOUT || title_weight(r, name) < 3)
-        return said;
-    return capitalised(
-        r, arena_format(r->arena, "%.*s %.*s", TEXT(main.food), TEXT(r->words.at[name.first].key)));
 }
 
 static bool may_stand_before(unsigned char tag)
@@ -185,14 +73,20 @@ static struct span named_in_passing(const struct recording *r, struct stretch s,
     return none;
 }
 
-/* Whether the stretch says the word elsewhere than in sentence `but`. */
-static bool says_elsewhere(const struct recording *r, struct stretch s, size_t but,
-                           const struct entry *e)
+/* How far the stretch speaks of such a food or such a dish elsewhere than in sentence `but`: 1 of
+ * the very one, LIKE_SHARE of one that may be meant by it ("the potatoes" are sweet potatoes). */
+static double speaks_elsewhere(const struct feature *f, struct stretch s, size_t but,
+                               struct text kind)
 {
+    double found = 0;
     for (size_t i = s.first; i <= s.last; i++)
-        if (i != but && sentence_says(r, &r->sentences.at[i], e))
-            return true;
-    return false;
+        for (size_t n = 0; i != but && n < f[i].mentions_count; n++) {
+            if (text_equal(f[i].mentions[n].kind, kind))
+                return 1;
+            if (is_same_food(f[i].mentions[n].kind, kind))
+                found = LIKE_SHARE;
+        }
+    return found;
 }
 
 /* What names are chosen from. */
@@ -206,35 +100,60 @@ struct naming {
     double *weight;
 };
 
-/* How many foods of the name are said in dish `d`, near stretch `k`, but for sentence `i` in which
- * the name was said. */
-static size_t fits(const struct naming *n, size_t d, size_t k, size_t i, struct span name)
+/* How much a word of a name tells of which dish it is: its foods, and less what kind it is. */
+static double word_tells(const struct word *w)
 {
-    size_t found = 0, first = k > STRETCHES_AWAY ? k - STRETCHES_AWAY : 0;
+    if (!w->entry)
+        return 0;
+    return w->tag == TAG_FOOD ? 1 : w->tag == TAG_DISH ? KIND_TELLS : 0;
+}
+
+static double name_tells(const struct recording *r, struct span name)
+{
+    double tells = 0;
+    for (size_t w = name.first; w <= name.last; w++)
+        tells += word_tells(&r->words.at[w]);
+    return tells;
+}
+
+static size_t near_first(size_t k)
+{
+    return k > STRETCHES_AWAY ? k - STRETCHES_AWAY : 0;
+}
+
+/* How much of what the name tells is spoken of in dish `d`, near stretch `k`, but for sentence `i`
+ * in which the name was said. */
+static double fits(const struct naming *n, size_t d, size_t k, size_t i, struct span name)
+{
+    double found = 0;
     for (size_t w = name.first; w <= name.last; w++) {
         const struct word *word = &n->r->words.at[w];
-        bool said = false;
-        if (!word->entry || word->tag != TAG_FOOD)
+        double most = 0;
+        if (word_tells(word) == 0)
             continue;
-        for (size_t j = first; !said && j < n->count && j <= k + STRETCHES_AWAY; j++)
-            said = n->dish[j] == d && says_elsewhere(n->r, first_part(n->s[j]), i, word->entry);
-        found += said;
+        for (size_t j = near_first(k); most < 1 && j < n->count && j <= k + STRETCHES_AWAY; j++) {
+            double said = n->dish[j] == d ? speaks_elsewhere(n->f, telling_part(n->s[j]), i,
+                                                             entry_value(word->entry))
+                                          : 0;
+            if (said > most)
+                most = said;
+        }
+        found += most * word_tells(word);
     }
     return found;
 }
 
-/* The dish that the name fits best; the one in which it is said when none fits better. "White bean
- * soup. And rosemary focaccia": two dishes are named in the last one's stretch. */
-static size_t owner(const struct naming *n, size_t k, size_t i, struct span name)
+/* The dish that the name fits best; the one in which it is said, `home`, when none fits better.
+ * "White bean soup. And rosemary focaccia": two dishes are named in the last one's stretch. NO_DISH
+ * where it is said outside of all and fits none. */
+static size_t owner(const struct naming *n, size_t home, size_t k, size_t i, struct span name)
 {
-    size_t best = n->dish[k], most = fits(n, best, k, i, name), foods = 0;
-    for (size_t w = name.first; w <= name.last; w++)
-        foods += n->r->words.at[w].tag == TAG_FOOD;
-    if (most >= foods)
-        return best;
-    size_t first = k > STRETCHES_AWAY ? k - STRETCHES_AWAY : 0;
-    for (size_t j = first; j < n->count && j <= k + STRETCHES_AWAY; j++) {
-        size_t found =
+    size_t best = home;
+    double most = home != NO_DISH ? fits(n, home, k, i, name) : 0;
+    if (home != NO_DISH && (most >= name_tells(n->r, name) || name_tells(n->r, name) < 1))
+        return home;
+    for (size_t j = near_first(k); j < n->count && j <= k + STRETCHES_AWAY; j++) {
+        double found =
             n->dish[j] != NO_DISH && n->dish[j] != best ? fits(n, n->dish[j], k, i, name) : 0;
         if (found > most) {
             most = found;
@@ -247,7 +166,7 @@ static size_t owner(const struct naming *n, size_t k, size_t i, struct span name
 /* Keeps the surest name of dish `d`; of two that are as sure the later. */
 static void offer(struct naming *n, size_t d, struct span name, double weight)
 {
-    if (weight < n->weight[d])
+    if (d == NO_DISH || weight < n->weight[d])
         return;
     n->weight[d] = weight;
     n->best[d] = name;
@@ -258,26 +177,42 @@ static bool is_told_of(const struct naming *n, size_t k, struct span told)
     for (size_t w = told.first; w <= told.last; w++)
         if (n->r->words.at[w].tag == TAG_FOOD && n->r->words.at[w].entry
             && telling(n->r->words.at[w].entry->marks) >= TELLING_LEAST
-            && times_named(n->f, first_part(n->s[k]), entry_value(n->r->words.at[w].entry))
+            && times_named(n->f, telling_part(n->s[k]), entry_value(n->r->words.at[w].entry))
                    >= TOLD_TIMES)
             return true;
     return false;
 }
 
-static void offer_names(struct naming *n, size_t k, size_t i)
+/* Offers the name to the dish that it fits best. The one in which it is said may be a part of that
+ * dish which was taken for another: where nothing else is called so there, it is called so too. */
+static void offer_owner(struct naming *n, size_t home, size_t k, size_t i, struct span name,
+                        double weight)
+{
+    size_t best = owner(n, home, k, i, name);
+    offer(n, best, name, weight);
+    if (best != home && home != NO_DISH
+        && fits(n, home, k, i, name) >= PART_SHARE * name_tells(n->r, name))
+        offer(n, home, name, PART_WEIGHT * weight);
+}
+
+/* The names said in sentence `i`, which dish `home` has, or none, at stretch `k` or just before it.
+ */
+static void offer_names(struct naming *n, size_t home, size_t k, size_t i)
 {
     const struct feature *f = &n->f[i];
     const struct stretch *s = &n->s[k];
-    bool begins = i - s->first < NAMING_SENTENCES, ends = s->last - i < NAMING_SENTENCES;
+    bool inside = home != NO_DISH;
+    bool begins = inside && i - s->first < NAMING_SENTENCES,
+         ends = inside && s->last - i < NAMING_SENTENCES;
     if (title_weight(n->r, f->opening_title) > 1)
-        offer(n, n->dish[k], f->opening_title,
+        offer(n, inside ? home : owner(n, home, k, i, f->opening_title), f->opening_title,
               name_weight(n->r, f->opening_title) + OPENING_BONUS * begins);
     if (title_weight(n->r, f->closing_title) > 1)
-        offer(n, owner(n, k, i, f->closing_title), f->closing_title,
-              name_weight(n->r, f->closing_title) * (f->bare > 0 && !ends ? BARE_SHARE : 1)
-                  + CLOSING_BONUS * ends);
-    if (is_told_of(n, k, f->told_title))
-        offer(n, owner(n, k, i, f->told_title), f->told_title, TOLD_WEIGHT);
+        offer_owner(n, home, k, i, f->closing_title,
+                    name_weight(n->r, f->closing_title) * (f->bare > 0 && !ends ? BARE_SHARE : 1)
+                        + CLOSING_BONUS * ends);
+    if (inside && is_told_of(n, k, f->told_title))
+        offer(n, home, f->told_title, TOLD_WEIGHT);
 }
 
 static void offer_stretch(struct naming *n, size_t k)
@@ -285,10 +220,28 @@ static void offer_stretch(struct naming *n, size_t k)
     size_t sentence = n->s[k].first;
     struct span passing = named_in_passing(n->r, n->s[k], &sentence);
     for (size_t i = n->s[k].first; i <= n->s[k].last; i++)
-        offer_names(n, k, i);
-    size_t d = passing.first <= passing.last ? owner(n, k, sentence, passing) : n->dish[k];
+        offer_names(n, n->dish[k], k, i);
+    if (passing.first > passing.last)
+        return;
+    size_t d = owner(n, n->dish[k], k, sentence, passing);
     if (name_weight(n->r, passing) > n->weight[d])
-        offer(n, d, passing, name_weight(n->r, passing));
+        offer_owner(n, n->dish[k], k, sentence, passing, name_weight(n->r, passing));
+}
+
+/* Names said between the stretches belong to the dish that they fit. */
+static void offer_all(struct naming *n)
+{
+    size_t i = 0;
+    for (size_t k = 0; k < n->count; k++) {
+        for (; i < n->s[k].first; i++)
+            offer_names(n, NO_DISH, k, i);
+        if (n->dish[k] != NO_DISH)
+            offer_stretch(n, k);
+        if (i <= n->s[k].last)
+            i = n->s[k].last + 1;
+    }
+    for (; n->count && i < n->r->sentences.count; i++)
+        offer_names(n, NO_DISH, n->count - 1, i);
 }
 
 static void set_title(struct recording *r, const struct naming *n, size_t k)
@@ -309,9 +262,7 @@ void name_dishes(struct recording *r, const struct feature *f, const struct stre
     n.weight = arena_alloc(r->arena, (r->dishes.count + 1) * sizeof *n.weight);
     for (size_t d = 0; d < r->dishes.count; d++)
         n.best[d] = (struct span){1, 0};
-    for (size_t k = 0; k < count; k++)
-        if (dish[k] != NO_DISH)
-            offer_stretch(&n, k);
+    offer_all(&n);
     for (size_t k = 0; k < count; k++)
         if (dish[k] != NO_DISH)
             set_title(r, &n, k);

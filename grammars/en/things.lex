@@ -259,7 +259,7 @@ stiff
 juicy
 wet			damp
 al dente
-done			ready | cooked through
+done		serves	ready | cooked through
 rare
 medium rare
 gluten free	gluten-free

@@ -9,6 +9,8 @@
 /* A name that is only told of is of a food that is said so often. */
 #define TOLD_TIMES 2
 #define TOLD_WEIGHT 0.5
+/* What each of its foods that the dish has adds to that. */
+#define TOLD_FIT 0.1
 #define TELLING_LEAST 0.5
 /* A name is surer in so many sentences at the beginning and at the end, where the cook no longer
  * says "the fish". */
@@ -27,6 +29,8 @@
 /* How much of a name has to fit a dish that may be a part of another, and what it weighs there. */
 #define PART_SHARE 0.5
 #define PART_WEIGHT 0.25
+/* How much of a weak name has to fit a dish in which it was not said. */
+#define SURE_SHARE 0.9
 
 /* "Pudding" names less than "rhubarb crumble". */
 static double name_weight(const struct recording *r, struct span title)
@@ -195,6 +199,22 @@ static void offer_owner(struct naming *n, size_t home, size_t k, size_t i, struc
         offer(n, home, name, PART_WEIGHT * weight);
 }
 
+/* What is only told, or names no kind of dish: "curd rice", "raspberry and almond slices". */
+static void offer_weak(struct naming *n, size_t home, size_t k, size_t i)
+{
+    const struct feature *f = &n->f[i];
+    const struct span names[] = {f->opening_title, f->closing_title, f->told_title};
+    for (size_t t = 0; t < sizeof names / sizeof *names; t++) {
+        struct span name = names[t];
+        bool several = name.first < name.last && n->r->words.at[name.last].entry_first > name.first;
+        size_t d = several ? owner(n, home, k, i, name) : NO_DISH;
+        double fit = d != NO_DISH ? fits(n, d, k, i, name) : 0;
+        if (d == home ? d != NO_DISH && is_told_of(n, k, name)
+                      : fit >= SURE_SHARE * name_tells(n->r, name))
+            offer(n, d, name, TOLD_WEIGHT + TOLD_FIT * fit);
+    }
+}
+
 /* The names said in sentence `i`, which dish `home` has, or none, at stretch `k` or just before it.
  */
 static void offer_names(struct naming *n, size_t home, size_t k, size_t i)
@@ -211,8 +231,7 @@ static void offer_names(struct naming *n, size_t home, size_t k, size_t i)
         offer_owner(n, home, k, i, f->closing_title,
                     name_weight(n->r, f->closing_title) * (f->bare > 0 && !ends ? BARE_SHARE : 1)
                         + CLOSING_BONUS * ends);
-    if (inside && is_told_of(n, k, f->told_title))
-        offer(n, home, f->told_title, TOLD_WEIGHT);
+    offer_weak(n, home, k, i);
 }
 
 static void offer_stretch(struct naming *n, size_t k)

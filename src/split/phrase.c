@@ -65,10 +65,10 @@ static bool is_one_word(const struct recording *r, struct span title)
 
 /* "That's tomato and peach, and it's enough for four": a yield beside it makes a weak name a sure
  * one. */
-static bool has_yield(const struct recording *r, const struct sentence *s)
+static bool has_match(const struct recording *r, const struct sentence *s, enum rule_kind kind)
 {
     for (size_t i = 0; i < s->match_count; i++)
-        if (r->matches.at[s->match_first + i].rule->kind == RULE_yield)
+        if (r->matches.at[s->match_first + i].rule->kind == kind)
             return true;
     return false;
 }
@@ -95,17 +95,37 @@ static bool turns_to(const struct recording *r, const struct sentence *s, struct
            && r->words.at[title.last].tag == TAG_FOOD;
 }
 
+/* "Date squares", "cheese straws", "egg cups": a food and, behind it, what it was made into, which
+ * need not be a dish's word. */
+static bool is_made_into(const struct recording *r, struct span title)
+{
+    const struct word *head = &r->words.at[title.last];
+    bool thing = head->tag == TAG_COUNTER || head->tag == TAG_UNIT || head->tag == TAG_VESSEL
+                 || head->tag == TAG_EATER || head->tag == TAG_FOOD || head->tag == TAG_ACTION
+                 || (head->tag == TAG_OTHER && !head->entry);
+    return thing && head->entry_first > title.first
+           && r->words.at[head->entry_first - 1].tag == TAG_FOOD;
+}
+
 /* "That's curd rice", "it's your carrot and lentil": a name where nobody says a surer one. Neither
  * "that's the water" nor an amount. */
 static bool may_be_told(const struct recording *r, const struct match *m, struct span title)
 {
-    for (size_t i = match_slot(m, SLOT_title).first; i < title.first; i++)
+    bool made = is_made_into(r, title);
+    for (size_t i = match_slot(m, SLOT_title).first; !made && i < title.first; i++)
         if (!r->words.at[i].entry || !(r->words.at[i].entry->marks & MARK_OF(names)))
             return false;
     size_t before = title.first ? title.first - 1 : title.first;
     bool the = r->words.at[before].tag == TAG_THE || r->words.at[before].tag == TAG_ARTICLE;
     return title.last > title.first && r->words.at[title.first].tag != TAG_UNIT
-           && (!the || r->words.at[before].entry->marks & MARK_OF(names));
+           && (!the || made || r->words.at[before].entry->marks & MARK_OF(names));
+}
+
+/* "The garlic prawns are ready": by the word at the end, which is not any state's. */
+static bool is_ready(const struct recording *r, const struct match *m)
+{
+    const struct word *w = &r->words.at[m->words.last];
+    return !text_is(m->rule->option, "ready") || (w->entry && w->entry->marks & MARK_OF(serves));
 }
 
 /* Whether a story, a supposition or an alternative has begun before the phrase ends: "my aunt made
@@ -170,10 +190,16 @@ void read_phrase(const struct recording *r, const struct sentence *s, const stru
         return;
     if (match_slot(m, SLOT_title).first <= match_slot(m, SLOT_title).last && sure == 0)
         return;
-    if (m->rule->kind == RULE_naming && sure > 0 && may_be_told(r, m, title))
+    bool told_only = text_is(m->rule->option, "told") || text_is(m->rule->option, "ready");
+    if (m->rule->kind == RULE_naming && sure > 0 && is_ready(r, m)
+        && (told_only ? title.last > title.first
+                      : has_match(r, s, RULE_count) || may_be_told(r, m, title)))
         f->told_title = title;
+    if (told_only)
+        return;
     if (m->rule->kind == RULE_naming
-        && sure < (has_yield(r, s) || counted || text_is(m->rule->option, "bare") ? 1 : 2))
+        && sure < (has_match(r, s, RULE_yield) || counted || text_is(m->rule->option, "bare") ? 1
+                                                                                              : 2))
         return;
     bool bare = text_is(m->rule->option, "bare"), turn = bare && turns_to(r, s, title);
     if (bare && !turn && (!title_alone(r, s, title) || span_has_tag(r, title, TAG_UNIT)))

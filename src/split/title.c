@@ -87,6 +87,20 @@ static bool names_food(const struct recording *r, struct span words)
     return false;
 }
 
+/* "That's the potato fry", "cheese toast": a verb's word behind a food, where the clause is over.
+ */
+static bool is_made_by(const struct recording *r, const struct sentence *s, size_t i, size_t first)
+{
+    const struct word *w = &r->words.at[i];
+    if (w->tag != TAG_ACTION || !w->entry || !(w->entry->marks & MARK_OF(heats)) || i <= first
+        || r->words.at[i - 1].tag != TAG_FOOD)
+        return false;
+    size_t next = next_word(r, s, i);
+    unsigned char tag = next <= s->last ? word_tag(r, s, next) : (unsigned char) TAG_FOR;
+    return w->after >= AFTER_COMMA || tag == TAG_FOR || tag == TAG_AND || tag == TAG_WITH
+           || tag == TAG_SO;
+}
+
 static bool same_noun(const struct recording *r, struct span a, struct span b)
 {
     return b.first <= b.last && text_equal(r->words.at[a.last].key, r->words.at[b.last].key);
@@ -108,8 +122,8 @@ struct span title_span(const struct recording *r, const struct sentence *s, size
             if (same_noun(r, (struct span){title.first, last}, again))
                 return again; /* "a crisp, a plum crisp" */
         }
-        if ((!goes_on(tag) && !entry_names_dish(r, s, i)) || is_function_word(r, i)
-            || ((tag == TAG_THE || tag == TAG_ARTICLE) && !joined))
+        if ((!goes_on(tag) && !entry_names_dish(r, s, i) && !is_made_by(r, s, i, title.first))
+            || is_function_word(r, i) || ((tag == TAG_THE || tag == TAG_ARTICLE) && !joined))
             break;
         joined = joins(tag);
         if (!joins(tag) || r->words.at[i].tag == TAG_INSIDE)

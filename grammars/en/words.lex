@@ -95,7 +95,7 @@ here is		strong	here's | here are | here we have
 there is			there's | there are
 it is		tells	it's | they're | those are
 these are	it is	tells strong
-those were		names	these were | they were | so those were
+those were		names	these were | they were | this was | so those were
 that is		names	that's | that was | that'll be | which is | so that's | so that is | so that was | and that is | and that's
 this is	that is	names strong	so this is
 there you have		names strong	there you have it | and there you have it

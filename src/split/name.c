@@ -6,8 +6,7 @@
 #include "split/title.h"
 #include "split/topic.h"
 
-/* A name that is only told of is of a food that is said so often. */
-#define TOLD_TIMES 2
+/* A name that is only told is of a food that tells at least so much. */
 #define TOLD_WEIGHT 0.5
 /* What each of its foods that the dish has adds to that. */
 #define TOLD_FIT 0.1
@@ -176,13 +175,13 @@ static void offer(struct naming *n, size_t d, struct span name, double weight)
     n->best[d] = name;
 }
 
-static bool is_told_of(const struct naming *n, size_t k, struct span told)
+/* Whether it names a food of dish `d` that tells something. */
+static bool is_told_of(const struct naming *n, size_t d, size_t k, size_t i, struct span told)
 {
     for (size_t w = told.first; w <= told.last; w++)
         if (n->r->words.at[w].tag == TAG_FOOD && n->r->words.at[w].entry
             && telling(n->r->words.at[w].entry->marks) >= TELLING_LEAST
-            && times_named(n->f, telling_part(n->s[k]), entry_value(n->r->words.at[w].entry))
-                   >= TOLD_TIMES)
+            && fits(n, d, k, i, (struct span){w, w}) > 0)
             return true;
     return false;
 }
@@ -207,9 +206,11 @@ static void offer_weak(struct naming *n, size_t home, size_t k, size_t i)
     for (size_t t = 0; t < sizeof names / sizeof *names; t++) {
         struct span name = names[t];
         bool several = name.first < name.last && n->r->words.at[name.last].entry_first > name.first;
-        size_t d = several ? owner(n, home, k, i, name) : NO_DISH;
+        bool ends =
+            home != NO_DISH && n->s[k].last - i < NAMING_SENTENCES && name.first < name.last;
+        size_t d = several || ends ? owner(n, home, k, i, name) : NO_DISH;
         double fit = d != NO_DISH ? fits(n, d, k, i, name) : 0;
-        if (d == home ? d != NO_DISH && is_told_of(n, k, name)
+        if (d == home ? fit > 0 && is_told_of(n, d, k, i, name)
                       : fit >= SURE_SHARE * name_tells(n->r, name))
             offer(n, d, name, TOLD_WEIGHT + TOLD_FIT * fit);
     }

@@ -95,16 +95,19 @@ static bool turns_to(const struct recording *r, const struct sentence *s, struct
            && r->words.at[title.last].tag == TAG_FOOD;
 }
 
-/* "Date squares", "cheese straws", "egg cups": a food and, behind it, what it was made into, which
- * need not be a dish's word. */
+/* "Date squares", "cheese straws", "braised cabbage": a food and, behind it, what it was made into,
+ * which need not be a dish's word. */
 static bool is_made_into(const struct recording *r, struct span title)
 {
     const struct word *head = &r->words.at[title.last];
     bool thing = head->tag == TAG_COUNTER || head->tag == TAG_UNIT || head->tag == TAG_VESSEL
                  || head->tag == TAG_EATER || head->tag == TAG_FOOD || head->tag == TAG_ACTION
-                 || (head->tag == TAG_OTHER && !head->entry);
-    return thing && head->entry_first > title.first
-           && r->words.at[head->entry_first - 1].tag == TAG_FOOD;
+                 || head->tag == TAG_PART || (head->tag == TAG_OTHER && !head->entry);
+    if (!thing || head->entry_first <= title.first)
+        return false;
+    const struct word *before = &r->words.at[head->entry_first - 1];
+    return before->tag == TAG_FOOD
+           || (before->tag == TAG_DONE && before->entry->marks & MARK_OF(heats));
 }
 
 /* "That's curd rice", "it's your carrot and lentil": a name where nobody says a surer one. Neither
@@ -119,6 +122,11 @@ static bool may_be_told(const struct recording *r, const struct match *m, struct
     bool the = r->words.at[before].tag == TAG_THE || r->words.at[before].tag == TAG_ARTICLE;
     return title.last > title.first && r->words.at[title.first].tag != TAG_UNIT
            && (!the || made || r->words.at[before].entry->marks & MARK_OF(names));
+}
+
+static bool is_longer(struct span title, struct span than)
+{
+    return than.first > than.last || title.last - title.first > than.last - than.first;
 }
 
 /* "The garlic prawns are ready": by the word at the end, which is not any state's. */
@@ -188,13 +196,13 @@ void read_phrase(const struct recording *r, const struct sentence *s, const stru
         sure = 1;
     if (is_told(r, s, m) || !may_name(r, m) || (opens && numbers_pieces(r, s, m)))
         return;
+    bool told_only = text_is(m->rule->option, "told") || text_is(m->rule->option, "ready");
+    if (m->rule->kind == RULE_naming && is_ready(r, m) && is_longer(title, f->told_title)
+        && (told_only ? sure > 0 && title.last > title.first
+                      : (sure > 0 && has_match(r, s, RULE_count)) || may_be_told(r, m, title)))
+        f->told_title = title;
     if (match_slot(m, SLOT_title).first <= match_slot(m, SLOT_title).last && sure == 0)
         return;
-    bool told_only = text_is(m->rule->option, "told") || text_is(m->rule->option, "ready");
-    if (m->rule->kind == RULE_naming && sure > 0 && is_ready(r, m)
-        && (told_only ? title.last > title.first
-                      : has_match(r, s, RULE_count) || may_be_told(r, m, title)))
-        f->told_title = title;
     if (told_only)
         return;
     if (m->rule->kind == RULE_naming
@@ -220,7 +228,7 @@ void read_phrase(const struct recording *r, const struct sentence *s, const stru
     struct span *name = opens ? &f->opening_title : &f->closing_title;
     if (weight + sure > *sum)
         *sum = weight + sure;
-    if (sure && (name->first > name->last || title.last - title.first > name->last - name->first)) {
+    if (sure && is_longer(title, *name)) {
         *name = title;
         if (sure > 1)
             mark_title(r, title);

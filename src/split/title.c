@@ -65,6 +65,12 @@ static bool is_function_word(const struct recording *r, size_t i)
     return r->words.at[i].tag == TAG_OTHER && r->words.at[i].entry;
 }
 
+/* "The lemon tart is done": no part of the name. */
+static bool is_ready(const struct word *w)
+{
+    return w->tag == TAG_STATE && w->entry && w->entry->marks & MARK_OF(serves);
+}
+
 /* Words that join, and so cannot end a name. */
 static bool joins(unsigned char tag)
 {
@@ -123,7 +129,8 @@ struct span title_span(const struct recording *r, const struct sentence *s, size
                 return again; /* "a crisp, a plum crisp" */
         }
         if ((!goes_on(tag) && !entry_names_dish(r, s, i) && !is_made_by(r, s, i, title.first))
-            || is_function_word(r, i) || ((tag == TAG_THE || tag == TAG_ARTICLE) && !joined))
+            || (is_ready(&r->words.at[i]) && i > title.first) || is_function_word(r, i)
+            || ((tag == TAG_THE || tag == TAG_ARTICLE) && !joined))
             break;
         joined = joins(tag);
         if (!joins(tag) || r->words.at[i].tag == TAG_INSIDE)

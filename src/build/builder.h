@@ -84,7 +84,10 @@ void build_steps(struct builder *b);
 /* After the last sentence: a list of foods that no verb took up. */
 void settle_steps(struct builder *b);
 /* The dish's yield, from the phrase matches of its sentences. */
-void build_yield(struct builder *b);
+void build_yield(struct builder *b, const struct sentence *s);
+/* Whether what sentence `n` says of a yield is of this dish: of the one that is named there or
+ * beside it, else of the one whose words it is among (`inside`). */
+bool yield_is_of(const struct recording *r, const struct dish *d, size_t n, bool inside);
 /* Whether the chunk counts what the dish's title names, once something was done: "so, six
  * flatbreads". That is how much it makes; nothing goes in. */
 bool yields_title(struct builder *b, const struct chunk *c, size_t index, const struct entry *food,

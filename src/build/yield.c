@@ -73,6 +73,33 @@ static bool counts(const struct builder *b, const struct match *m)
            || entry_as(pack_find(b->k, entry_shown(e), NULL), TAG_EATER);
 }
 
+static bool is_a_dish(const struct recording *r, size_t id)
+{
+    for (size_t i = 0; i < r->dishes.count; i++)
+        if (r->dishes.at[i].id == id)
+            return true;
+    return false;
+}
+
+/* The dish, as sentence.names has it, that is named in sentence `n`, in the one before, or in one
+ * after it that takes leave: "Eight of them.", "Two each, so that's four. That's my fish cakes." */
+static size_t named_near(const struct recording *r, size_t n)
+{
+    const struct sentence *all = r->sentences.at;
+    if (all[n].names)
+        return all[n].names;
+    if (n > 0 && all[n - 1].names)
+        return all[n - 1].names;
+    bool leaves = n + 1 < r->sentences.count && all[n + 1].flags & SENTENCE_LEAVING;
+    return leaves ? all[n + 1].names : 0;
+}
+
+bool yield_is_of(const struct recording *r, const struct dish *d, size_t n, bool inside)
+{
+    size_t named = r->sentences.at[n].match_count ? named_near(r, n) : 0;
+    return named && is_a_dish(r, named - 1) ? d->id == named - 1 : inside;
+}
+
 static bool is_weak(const struct match *m)
 {
     return text_is(m->rule->option, "weak") || text_is(m->rule->option, "pieces");
@@ -80,9 +107,9 @@ static bool is_weak(const struct match *m)
 
 /* The last one said counts, since it is said with the finished dish in sight; what is only cut or
  * named ("so that's twelve squares") gives way to what is said to be served. */
-void build_yield(struct builder *b)
+void build_yield(struct builder *b, const struct sentence *s)
 {
-    const struct sentence *s = b->sentence;
+    b->sentence = s;
     for (size_t i = 0; i < s->match_count; i++) {
         const struct match *m = &b->r->matches.at[s->match_first + i];
         bool kind = m->rule->kind == RULE_yield || m->rule->kind == RULE_count;

@@ -101,6 +101,7 @@ struct naming {
     size_t count;
     struct span *best; /* of each dish; first > last while there is none */
     double *weight;
+    size_t *named; /* of each sentence, the dish that it names, or NO_DISH; NULL: not asked for */
 };
 
 /* How much a word of a name tells of which dish it is: its foods, and less what kind it is. */
@@ -186,12 +187,20 @@ static bool is_told_of(const struct naming *n, size_t d, size_t k, size_t i, str
     return false;
 }
 
+/* Notes that sentence `i` names dish `d`. */
+static void note(struct naming *n, size_t i, size_t d)
+{
+    if (n->named && d != NO_DISH)
+        n->named[i] = d;
+}
+
 /* Offers the name to the dish that it fits best. The one in which it is said may be a part of that
  * dish which was taken for another: where nothing else is called so there, it is called so too. */
 static void offer_owner(struct naming *n, size_t home, size_t k, size_t i, struct span name,
                         double weight)
 {
     size_t best = owner(n, home, k, i, name);
+    note(n, i, best);
     offer(n, best, name, weight);
     if (best != home && home != NO_DISH
         && fits(n, home, k, i, name) >= PART_SHARE * name_tells(n->r, name))
@@ -211,8 +220,10 @@ static void offer_weak(struct naming *n, size_t home, size_t k, size_t i)
         size_t d = several || ends ? owner(n, home, k, i, name) : NO_DISH;
         double fit = d != NO_DISH ? fits(n, d, k, i, name) : 0;
         if (d == home ? fit > 0 && is_told_of(n, d, k, i, name)
-                      : fit >= SURE_SHARE * name_tells(n->r, name))
+                      : fit >= SURE_SHARE * name_tells(n->r, name)) {
+            note(n, i, d);
             offer(n, d, name, TOLD_WEIGHT + TOLD_FIT * fit);
+        }
     }
 }
 
@@ -225,14 +236,16 @@ static void offer_names(struct naming *n, size_t home, size_t k, size_t i)
     bool inside = home != NO_DISH;
     bool begins = inside && i - s->first < NAMING_SENTENCES,
          ends = inside && s->last - i < NAMING_SENTENCES;
-    if (title_weight(n->r, f->opening_title) > 1)
-        offer(n, inside ? home : owner(n, home, k, i, f->opening_title), f->opening_title,
-              name_weight(n->r, f->opening_title) + OPENING_BONUS * begins);
+    offer_weak(n, home, k, i);
+    if (title_weight(n->r, f->opening_title) > 1) {
+        size_t d = inside ? home : owner(n, home, k, i, f->opening_title);
+        note(n, i, d);
+        offer(n, d, f->opening_title, name_weight(n->r, f->opening_title) + OPENING_BONUS * begins);
+    }
     if (title_weight(n->r, f->closing_title) > 1)
         offer_owner(n, home, k, i, f->closing_title,
                     name_weight(n->r, f->closing_title) * (f->bare > 0 && !ends ? BARE_SHARE : 1)
                         + CLOSING_BONUS * ends);
-    offer_weak(n, home, k, i);
 }
 
 static void offer_stretch(struct naming *n, size_t k)
@@ -274,15 +287,32 @@ static void set_title(struct recording *r, const struct naming *n, size_t k)
     d->title = d->title_said ? fuller_name(r, n->f, n->s[k], name) : made_name(r, n->f, n->s[k]);
 }
 
+/* Leaves word with each sentence which dish it names, for what else it says of it. */
+static void tell_sentences(struct recording *r, const struct naming *n)
+{
+    for (size_t i = 0; i < r->sentences.count; i++) {
+        struct sentence *s = &r->sentences.at[i];
+        const struct feature *f = &n->f[i];
+        bool opens = f->opening_title.first <= f->opening_title.last;
+        s->names = n->named[i] != NO_DISH ? r->dishes.at[n->named[i]].id + 1 : 0;
+        s->flags &= ~(unsigned) SENTENCE_LEAVING;
+        s->flags |= s->names && !opens ? SENTENCE_LEAVING : 0;
+    }
+}
+
 void name_dishes(struct recording *r, const struct feature *f, const struct stretch *s,
                  size_t count, const size_t *dish)
 {
-    struct naming n = {r, f, s, dish, count, NULL, NULL};
+    struct naming n = {.r = r, .f = f, .s = s, .dish = dish, .count = count};
     n.best = arena_alloc(r->arena, (r->dishes.count + 1) * sizeof *n.best);
     n.weight = arena_alloc(r->arena, (r->dishes.count + 1) * sizeof *n.weight);
+    n.named = arena_alloc(r->arena, r->sentences.count * sizeof *n.named);
     for (size_t d = 0; d < r->dishes.count; d++)
         n.best[d] = (struct span){1, 0};
+    for (size_t i = 0; i < r->sentences.count; i++)
+        n.named[i] = NO_DISH;
     offer_all(&n);
+    tell_sentences(r, &n);
     for (size_t k = 0; k < count; k++)
         if (dish[k] != NO_DISH)
             set_title(r, &n, k);
@@ -293,7 +323,7 @@ struct span name_said(const struct recording *r, const struct feature *f, struct
     const size_t dish = 0;
     struct span best = {1, 0};
     double weight = 0;
-    struct naming n = {r, f, &s, &dish, 1, &best, &weight};
+    struct naming n = {r, f, &s, &dish, 1, &best, &weight, NULL};
     offer_stretch(&n, 0);
     return best;
 }

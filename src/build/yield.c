@@ -37,8 +37,13 @@ static struct text piece_name(const struct entry *e)
 static struct text counted(const struct builder *b, const struct match *m)
 {
     const struct entry *e = eater_of(b, m);
-    if (!e && (counts_pieces(b->r, m) || text_is(m->rule->option, "pieces")))
+    bool cut = text_is(m->rule->option, "cut");
+    if (!e
+        && (counts_pieces(b->r, m) || cut || text_is(m->rule->option, "pieces")
+            || text_is(m->rule->option, "made") || text_is(m->rule->option, "named")))
         e = titled_piece(b);
+    if (!e && cut)
+        return TEXT_OF("piece");
     if (text_is(m->rule->option, "serving") || !e || e->tag == TAG_SIDE || e->tag == TAG_PART)
         return TEXT_OF("serving");
     const struct entry *eater = entry_as(pack_find(b->k, entry_shown(e), NULL), TAG_EATER);
@@ -47,11 +52,28 @@ static struct text counted(const struct builder *b, const struct match *m)
 
 /* Whether the words say it of this dish: not in a story, nor as another way to say it ("... or
  * it'll feed two ukulele players"). */
+/* "I get nine, if I don't eat the scraps": what is supposed behind it takes nothing back. */
+static bool is_supposed_later(const struct builder *b, size_t i)
+{
+    const struct recording *r = b->r;
+    const struct sentence *s = b->sentence;
+    if (s->flags & SENTENCE_STORY)
+        return false;
+    for (size_t n = 0; n < s->match_count; n++) {
+        const struct match *m = &r->matches.at[s->match_first + n];
+        bool unreal = m->rule->kind == RULE_unreal || m->rule->kind == RULE_supposed
+                      || m->rule->kind == RULE_instead;
+        if (unreal && m->words.first <= i)
+            return false;
+    }
+    return true;
+}
+
 static bool is_said(const struct builder *b, const struct match *m)
 {
     const struct recording *r = b->r;
     for (size_t i = m->words.first; i <= m->words.last; i++)
-        if (r->words.at[i].scope & SCOPE_UNREAL)
+        if (r->words.at[i].scope & SCOPE_UNREAL && !is_supposed_later(b, i))
             return false;
     size_t before = m->words.first;
     while (before > b->sentence->first && r->words.at[before - 1].tag == TAG_WILL)
@@ -60,12 +82,35 @@ static bool is_said(const struct builder *b, const struct match *m)
     return !other || !b->dish->yield.known || b->dish->yield.words.first < b->sentence->first;
 }
 
+/* Whether the sentence names a dish, or the one before it. */
+static bool is_named(const struct builder *b)
+{
+    const struct sentence *s = b->sentence;
+    return s->names || (s > b->r->sentences.at && s[-1].names);
+}
+
+/* "Flatbreads", "biscuits": more than one of a kind of dish, or of what the title is named after.
+ */
+static bool is_kind_of_dish(const struct builder *b, const struct entry *e)
+{
+    const struct entry *piece = titled_piece(b);
+    if (!e || !(e->marks & MARK_OF(plural)))
+        return false;
+    return e->tag == TAG_DISH || entry_as(pack_find(b->k, entry_shown(e), NULL), TAG_DISH)
+           || (piece
+               && text_equal(text_last_word(entry_shown(e)), text_last_word(entry_shown(piece))));
+}
+
 /* Pieces that are only cut count where the dish is named after them; vessels where people eat from
  * them. */
 static bool counts(const struct builder *b, const struct match *m)
 {
     const struct entry *e = eater_of(b, m);
     const struct entry *verb = entry_at(b->r, match_slot(m, SLOT_action));
+    if (text_is(m->rule->option, "dish"))
+        return is_kind_of_dish(b, e);
+    if (text_is(m->rule->option, "named"))
+        return titled_piece(b) && is_named(b) && b->r->words.at[m->words.last].tag == TAG_IT;
     if (text_is(m->rule->option, "pieces"))
         return titled_piece(b) && verb
                && verb->marks & (MARK_OF(cuts) | MARK_OF(light) | MARK_OF(prep));
@@ -102,7 +147,8 @@ bool yield_is_of(const struct recording *r, const struct dish *d, size_t n, bool
 
 static bool is_weak(const struct match *m)
 {
-    return text_is(m->rule->option, "weak") || text_is(m->rule->option, "pieces");
+    return text_is(m->rule->option, "weak") || text_is(m->rule->option, "pieces")
+           || text_is(m->rule->option, "dish");
 }
 
 /* The last one said counts, since it is said with the finished dish in sight; what is only cut or

@@ -26,6 +26,10 @@ struct phrasals {
 
 struct verb_memo; /* instruction.h */
 
+/* How a yield was said: not yet; "cut it, so that's eight"; "twelve squares"; "four people"; "feeds
+ * four". */
+enum yield_sure { YIELD_NONE, YIELD_CUT, YIELD_COUNTED, YIELD_SAID, YIELD_SERVED };
+
 struct builder {
     struct recording *r;
     struct verb_memo *memo; /* arena; of the sentence in `chunks` */
@@ -44,17 +48,17 @@ struct builder {
     size_t tin_at;  /* the word that names a tin or tray for the oven last; 0 for none */
     size_t oven_at; /* the same of the oven, and of a grill or barbecue */
     size_t grill_at;
-    bool drops_units;  /* the recording leaves units out again and again */
-    char scale;        /* of the recording's ovens: 'F' or 'C' */
-    bool rundown;      /* foods listed in this sentence go in later */
-    size_t rundown_at; /* the word that says so */
-    double last_said;  /* seconds: when the last ingredient was spoken of */
-    bool cooks;        /* this sentence has an instruction or an amount */
-    bool asked;        /* the sentence before was a question */
-    size_t last_line;  /* index + 1 of the last ingredient spoken of; 0 for none */
-    bool yield_sure;   /* the dish's yield was said as one, not only counted */
-    size_t list_step;  /* index + 1 of the dish's last step when it only lists foods; else 0 */
-    double list_end;   /* seconds: when that list's last food was named */
+    bool drops_units;           /* the recording leaves units out again and again */
+    char scale;                 /* of the recording's ovens: 'F' or 'C' */
+    bool rundown;               /* foods listed in this sentence go in later */
+    size_t rundown_at;          /* the word that says so */
+    double last_said;           /* seconds: when the last ingredient was spoken of */
+    bool cooks;                 /* this sentence has an instruction or an amount */
+    bool asked;                 /* the sentence before was a question */
+    size_t last_line;           /* index + 1 of the last ingredient spoken of; 0 for none */
+    enum yield_sure yield_sure; /* how the dish's yield was said, so far */
+    size_t list_step; /* index + 1 of the dish's last step when it only lists foods; else 0 */
+    double list_end;  /* seconds: when that list's last food was named */
     const struct match *each; /* "a teaspoon each of": holds for the foods that follow */
 };
 

@@ -1,31 +1,51 @@
 /* build/yield.c: how much the dish makes, as it was said.
  * SPDX-License-Identifier: MIT */
+#include "build/yield.h"
+
 #include "build/builder.h"
 #include "match/capture.h"
 
 /* A yield of a hundred thousand is a subscriber count. */
 #define YIELD_MOST 2000
 
-/* Whether the words say how many pieces come of it: "makes twelve", not "feeds twelve". */
-static bool counts_pieces(const struct recording *r, const struct match *m)
+static const struct word *first_entry(const struct recording *r, const struct match *m)
 {
     const struct word *w = &r->words.at[m->words.first];
     while (w->tag == TAG_INSIDE)
         w++;
-    return w->tag == TAG_SERVE && w->entry->marks & MARK_OF(counts);
+    return w;
+}
+
+/* "Feeds", "does", "makes": nothing but a yield is said so. */
+static bool serves(const struct recording *r, const struct match *m)
+{
+    return first_entry(r, m)->tag == TAG_SERVE;
+}
+
+/* Whether the words say how many pieces come of it: "makes twelve", not "feeds twelve". */
+static bool counts_pieces(const struct recording *r, const struct match *m)
+{
+    return serves(r, m) && first_entry(r, m)->entry->marks & MARK_OF(counts);
 }
 
 /* What a dish's title says in the plural: "muffin" of "Banana oat muffins". */
-static const struct entry *titled_piece(const struct builder *b)
+static const struct entry *piece_of(const struct pack *k, struct text title)
 {
-    const struct entry *e = pack_find(b->k, text_last_word(b->dish->title), NULL),
+    const struct entry *e = pack_find(k, text_last_word(title), NULL),
                        *dish = entry_as(e, TAG_DISH), *piece = dish ? dish : entry_as(e, TAG_FOOD);
     return piece && piece->marks & MARK_OF(plural) ? piece : NULL;
 }
 
+static const struct entry *titled_piece(const struct builder *b)
+{
+    return piece_of(b->k, b->dish->title);
+}
+
+/* "Twenty squares" is one match, whose last word is counted. */
 static const struct entry *eater_of(const struct builder *b, const struct match *m)
 {
-    return entry_at(b->r, match_slot(m, SLOT_eater));
+    return text_is(m->rule->option, "slices") ? b->r->words.at[m->words.last].entry
+                                              : entry_at(b->r, match_slot(m, SLOT_eater));
 }
 
 /* "Apple turnovers" are counted as turnovers. */
@@ -34,15 +54,25 @@ static struct text piece_name(const struct entry *e)
     return e->tag == TAG_DISH ? text_last_word(entry_shown(e)) : entry_shown(e);
 }
 
+/* Whether the words count pieces without saying of what: the title, which may not be made yet,
+ * says. */
+static bool needs_title(const struct builder *b, const struct match *m)
+{
+    struct text option = m->rule->option;
+    return !eater_of(b, m)
+           && (counts_pieces(b->r, m) || text_is(option, "cut") || text_is(option, "pieces")
+               || text_is(option, "made") || text_is(option, "named"));
+}
+
+static bool needs_pieces(const struct match *m)
+{
+    return text_is(m->rule->option, "pieces") || text_is(m->rule->option, "named");
+}
+
 static struct text counted(const struct builder *b, const struct match *m)
 {
     const struct entry *e = eater_of(b, m);
-    bool cut = text_is(m->rule->option, "cut");
-    if (!e
-        && (counts_pieces(b->r, m) || cut || text_is(m->rule->option, "pieces")
-            || text_is(m->rule->option, "made") || text_is(m->rule->option, "named")))
-        e = titled_piece(b);
-    if (!e && cut)
+    if (!e && text_is(m->rule->option, "cut"))
         return TEXT_OF("piece");
     if (text_is(m->rule->option, "serving") || !e || e->tag == TAG_SIDE || e->tag == TAG_PART)
         return TEXT_OF("serving");
@@ -72,14 +102,26 @@ static bool is_supposed_later(const struct builder *b, size_t i)
 static bool is_said(const struct builder *b, const struct match *m)
 {
     const struct recording *r = b->r;
+    bool named = serves(r, m) && b->sentence->names && !(b->sentence->flags & SENTENCE_STORY);
     for (size_t i = m->words.first; i <= m->words.last; i++)
-        if (r->words.at[i].scope & SCOPE_UNREAL && !is_supposed_later(b, i))
+        if (r->words.at[i].scope & SCOPE_NEGATED
+            || (r->words.at[i].scope & SCOPE_UNREAL && !named && !is_supposed_later(b, i)))
             return false;
     size_t before = m->words.first;
     while (before > b->sentence->first && r->words.at[before - 1].tag == TAG_WILL)
         before--;
     bool other = before > b->sentence->first && r->words.at[before - 1].tag == TAG_OR;
     return !other || !b->dish->yield.known || b->dish->yield.words.first < b->sentence->first;
+}
+
+static bool is_cut_before(const struct builder *b, const struct match *m)
+{
+    for (size_t i = b->sentence->first; i < m->words.first; i++) {
+        const struct word *w = &b->r->words.at[i];
+        if (w->tag == TAG_ACTION && w->entry->marks & MARK_OF(cuts))
+            return true;
+    }
+    return false;
 }
 
 /* Whether the sentence names a dish, or the one before it. */
@@ -107,13 +149,14 @@ static bool counts(const struct builder *b, const struct match *m)
 {
     const struct entry *e = eater_of(b, m);
     const struct entry *verb = entry_at(b->r, match_slot(m, SLOT_action));
+    if (text_is(m->rule->option, "slices"))
+        return e && e->tag == TAG_COUNTER && is_cut_before(b, m);
     if (text_is(m->rule->option, "dish"))
         return is_kind_of_dish(b, e);
     if (text_is(m->rule->option, "named"))
-        return titled_piece(b) && is_named(b) && b->r->words.at[m->words.last].tag == TAG_IT;
+        return is_named(b) && b->r->words.at[m->words.last].tag == TAG_IT;
     if (text_is(m->rule->option, "pieces"))
-        return titled_piece(b) && verb
-               && verb->marks & (MARK_OF(cuts) | MARK_OF(light) | MARK_OF(prep));
+        return verb && verb->marks & (MARK_OF(cuts) | MARK_OF(light) | MARK_OF(prep));
     return !e || e->tag != TAG_VESSEL || !text_is(m->rule->option, "weak")
            || entry_as(pack_find(b->k, entry_shown(e), NULL), TAG_EATER);
 }
@@ -145,14 +188,23 @@ bool yield_is_of(const struct recording *r, const struct dish *d, size_t n, bool
     return named && is_a_dish(r, named - 1) ? d->id == named - 1 : inside;
 }
 
-static bool is_weak(const struct match *m)
+/* How sure it is that these words say how much the dish makes: what is only cut or named least. */
+static enum yield_sure sureness(const struct builder *b, const struct match *m)
 {
-    return text_is(m->rule->option, "weak") || text_is(m->rule->option, "pieces")
-           || text_is(m->rule->option, "dish");
+    if (text_is(m->rule->option, "slices"))
+        return YIELD_CUT;
+    if (text_is(m->rule->option, "weak") || text_is(m->rule->option, "pieces")
+        || text_is(m->rule->option, "dish"))
+        return YIELD_COUNTED;
+    if (b->r->words.at[m->words.first].scope & SCOPE_SUPPOSED
+        && !is_supposed_later(b, m->words.first))
+        return YIELD_CUT;
+    return serves(b->r, m) ? YIELD_SERVED : YIELD_SAID;
 }
 
 /* The last one said counts, since it is said with the finished dish in sight; what is only cut or
- * named ("so that's twelve squares") gives way to what is said to be served. */
+ * named ("so that's twelve squares"), or may be of people in a story, gives way to what is said to
+ * be served. */
 void build_yield(struct builder *b, const struct sentence *s)
 {
     b->sentence = s;
@@ -162,12 +214,24 @@ void build_yield(struct builder *b, const struct sentence *s)
         if (!kind || !ratio_finite(m->high) || !is_said(b, m) || !counts(b, m)
             || ratio_compare(m->high, RATIO(YIELD_MOST)) > 0)
             continue;
-        bool weak = is_weak(m);
-        if (weak && (b->yield_sure || ratio_equal(m->high, RATIO(1))))
+        enum yield_sure sure = sureness(b, m);
+        if (sure < b->yield_sure || (sure <= YIELD_COUNTED && ratio_equal(m->high, RATIO(1))))
             continue; /* "here's a plate" counts nothing */
-        b->yield_sure = !weak;
-        b->dish->yield = (struct yield){true, m->low, m->high, counted(b, m), m->words};
+        b->yield_sure = sure;
+        int pieces = !needs_title(b, m) ? YIELD_OF_WHAT_IS_SAID
+                     : needs_pieces(m)  ? YIELD_OF_PIECES_ONLY
+                                        : YIELD_OF_PIECES;
+        b->dish->yield = (struct yield){true, m->low, m->high, counted(b, m), m->words, pieces};
     }
+}
+
+void settle_yield(const struct pack *k, struct dish *d)
+{
+    const struct entry *piece = d->yield.pieces ? piece_of(k, d->title) : NULL;
+    if (piece)
+        d->yield.of = piece_name(piece);
+    else if (d->yield.pieces == YIELD_OF_PIECES_ONLY)
+        d->yield.known = false;
 }
 
 /* Whether a sentence begins at the chunk, or "that's" and the like lead to it. */
@@ -186,8 +250,8 @@ bool yields_title(struct builder *b, const struct chunk *c, size_t index, const 
         || !(food->marks & MARK_OF(plural)) || !ratio_finite(said->max)
         || !text_equal(text_last_word(entry_shown(food)), text_last_word(entry_shown(piece))))
         return false;
-    if (!b->yield_sure)
+    if (b->yield_sure <= YIELD_COUNTED)
         b->dish->yield = (struct yield){
-            true, said->min, said->max, text_last_word(entry_shown(food)), {c->first, c->last}};
+            true, said->min, said->max, text_last_word(entry_shown(food)), {c->first, c->last}, 0};
     return true;
 }

@@ -80,8 +80,6 @@ static struct text counted(const struct builder *b, const struct match *m)
     return eater ? entry_value(eater) : piece_name(e);
 }
 
-/* Whether the words say it of this dish: not in a story, nor as another way to say it ("... or
- * it'll feed two ukulele players"). */
 /* "I get nine, if I don't eat the scraps": what is supposed behind it takes nothing back. */
 static bool is_supposed_later(const struct builder *b, size_t i)
 {
@@ -99,12 +97,28 @@ static bool is_supposed_later(const struct builder *b, size_t i)
     return true;
 }
 
+/* "Don't let anybody tell you it serves two", never "they don't need the oven and it makes eight".
+ */
+static bool is_denied(const struct builder *b, size_t i)
+{
+    while (i-- > b->sentence->first) {
+        unsigned char tag = b->r->words.at[i].tag;
+        if (tag == TAG_AND || tag == TAG_SO || b->r->words.at[i].after >= AFTER_COMMA)
+            return false;
+        if (tag == TAG_NOT)
+            return true;
+    }
+    return false;
+}
+
+/* Whether the words say it of this dish: not in a story, nor as another way to say it ("... or
+ * it'll feed two ukulele players"). */
 static bool is_said(const struct builder *b, const struct match *m)
 {
     const struct recording *r = b->r;
     bool named = serves(r, m) && b->sentence->names && !(b->sentence->flags & SENTENCE_STORY);
     for (size_t i = m->words.first; i <= m->words.last; i++)
-        if (r->words.at[i].scope & SCOPE_NEGATED
+        if ((r->words.at[i].scope & SCOPE_NEGATED && is_denied(b, i))
             || (r->words.at[i].scope & SCOPE_UNREAL && !named && !is_supposed_later(b, i)))
             return false;
     size_t before = m->words.first;
@@ -143,10 +157,23 @@ static bool is_kind_of_dish(const struct builder *b, const struct entry *e)
                && text_equal(text_last_word(entry_shown(e)), text_last_word(entry_shown(piece))));
 }
 
+/* "It does two jobs": how many of something that no dish is counted by. */
+static bool counts_other(const struct builder *b, const struct match *m)
+{
+    size_t next = m->words.last + 1;
+    if (next > b->sentence->last || eater_of(b, m) || !serves(b->r, m)
+        || b->r->words.at[next - 1].after >= AFTER_COMMA)
+        return false;
+    const struct word *w = &b->r->words.at[next];
+    return w->tag == TAG_OTHER && !w->entry && !w->filler;
+}
+
 /* Pieces that are only cut count where the dish is named after them; vessels where people eat from
  * them. */
 static bool counts(const struct builder *b, const struct match *m)
 {
+    if (counts_other(b, m))
+        return false;
     const struct entry *e = eater_of(b, m);
     const struct entry *verb = entry_at(b->r, match_slot(m, SLOT_action));
     if (text_is(m->rule->option, "slices"))
@@ -161,12 +188,12 @@ static bool counts(const struct builder *b, const struct match *m)
            || entry_as(pack_find(b->k, entry_shown(e), NULL), TAG_EATER);
 }
 
-static bool is_a_dish(const struct recording *r, size_t id)
+static const struct dish *dish_of(const struct recording *r, size_t id)
 {
     for (size_t i = 0; i < r->dishes.count; i++)
         if (r->dishes.at[i].id == id)
-            return true;
-    return false;
+            return &r->dishes.at[i];
+    return NULL;
 }
 
 /* The dish, as sentence.names has it, that is named in sentence `n`, in the one before, or in one
@@ -185,7 +212,9 @@ static size_t named_near(const struct recording *r, size_t n)
 bool yield_is_of(const struct recording *r, const struct dish *d, size_t n, bool inside)
 {
     size_t named = r->sentences.at[n].match_count ? named_near(r, n) : 0;
-    return named && is_a_dish(r, named - 1) ? d->id == named - 1 : inside;
+    const struct dish *other = named ? dish_of(r, named - 1) : NULL;
+    bool same = other && text_equal(other->title, d->title); /* a dish that was taken for two */
+    return other && !(inside && same) ? other == d : inside;
 }
 
 /* How sure it is that these words say how much the dish makes: what is only cut or named least. */

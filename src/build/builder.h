@@ -89,6 +89,9 @@ void build_steps(struct builder *b);
 void settle_steps(struct builder *b);
 /* The dish's yield, from the phrase matches of its sentences. */
 void build_yield(struct builder *b, const struct sentence *s);
+/* The same where it is said before all dishes, of everybody who will eat: of each dish that says
+ * nothing else. */
+void share_yield(struct builder *b, const struct sentence *s);
 /* Whether what sentence `n` says of a yield is of this dish: of the one that is named there or
  * beside it, else of the one whose words it is among (`inside`). */
 bool yield_is_of(const struct recording *r, const struct dish *d, size_t n, bool inside);

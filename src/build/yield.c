@@ -228,7 +228,7 @@ static enum yield_sure sureness(const struct builder *b, const struct match *m)
     if (b->r->words.at[m->words.first].scope & SCOPE_SUPPOSED
         && !is_supposed_later(b, m->words.first))
         return YIELD_CUT;
-    return serves(b->r, m) ? YIELD_SERVED : YIELD_SAID;
+    return serves(b->r, m) || text_is(m->rule->option, "serving") ? YIELD_SERVED : YIELD_SAID;
 }
 
 /* The last one said counts, since it is said with the finished dish in sight; what is only cut or
@@ -252,6 +252,18 @@ void build_yield(struct builder *b, const struct sentence *s)
                                         : YIELD_OF_PIECES;
         b->dish->yield = (struct yield){true, m->low, m->high, counted(b, m), m->words, pieces};
     }
+}
+
+void share_yield(struct builder *b, const struct sentence *s)
+{
+    struct yield before = b->dish->yield;
+    if (s->names)
+        return;
+    build_yield(b, s);
+    if (b->yield_sure < YIELD_SERVED || b->dish->yield.pieces
+        || !text_is(b->dish->yield.of, "serving"))
+        b->dish->yield = before;
+    b->yield_sure = YIELD_NONE; /* all that is said of the dish itself is surer */
 }
 
 void settle_yield(const struct pack *k, struct dish *d)

@@ -7,6 +7,8 @@
 
 /* A yield of a hundred thousand is a subscriber count. */
 #define YIELD_MOST 2000
+/* So many sentences before "so that's sixteen squares" say that it is cut. */
+#define CUT_SENTENCES 2
 
 static const struct word *first_entry(const struct recording *r, const struct match *m)
 {
@@ -44,8 +46,9 @@ static const struct entry *titled_piece(const struct builder *b)
 /* "Twenty squares" is one match, whose last word is counted. */
 static const struct entry *eater_of(const struct builder *b, const struct match *m)
 {
-    return text_is(m->rule->option, "slices") ? b->r->words.at[m->words.last].entry
-                                              : entry_at(b->r, match_slot(m, SLOT_eater));
+    return text_is(m->rule->option, "slices") || text_is(m->rule->option, "kind")
+               ? b->r->words.at[m->words.last].entry
+               : entry_at(b->r, match_slot(m, SLOT_eater));
 }
 
 /* "Apple turnovers" are counted as turnovers. */
@@ -74,10 +77,13 @@ static struct text counted(const struct builder *b, const struct match *m)
     const struct entry *e = eater_of(b, m);
     if (!e && text_is(m->rule->option, "cut"))
         return TEXT_OF("piece");
-    if (text_is(m->rule->option, "serving") || !e || e->tag == TAG_SIDE || e->tag == TAG_PART)
+    if (text_is(m->rule->option, "serving") || text_is(m->rule->option, "served") || !e
+        || e->tag == TAG_SIDE || e->tag == TAG_PART)
         return TEXT_OF("serving");
     const struct entry *eater = entry_as(pack_find(b->k, entry_shown(e), NULL), TAG_EATER);
-    return eater ? entry_value(eater) : piece_name(e);
+    if (eater)
+        return entry_value(eater);
+    return text_is(m->rule->option, "dish") ? text_last_word(entry_shown(e)) : piece_name(e);
 }
 
 /* "I get nine, if I don't eat the scraps": what is supposed behind it takes nothing back. */
@@ -128,11 +134,22 @@ static bool is_said(const struct builder *b, const struct match *m)
     return !other || !b->dish->yield.known || b->dish->yield.words.first < b->sentence->first;
 }
 
+/* "Two loaves", where the title is "White loaf". */
+static bool is_like_title(const struct builder *b, const struct entry *e)
+{
+    const struct entry *last =
+        entry_as(pack_find(b->k, text_last_word(b->dish->title), NULL), TAG_COUNTER);
+    return last && text_equal(entry_value(e), entry_value(last));
+}
+
 static bool is_cut_before(const struct builder *b, const struct match *m)
 {
-    for (size_t i = b->sentence->first; i < m->words.first; i++) {
+    const struct sentence *s = b->sentence;
+    for (size_t back = 0; back < CUT_SENTENCES && s > b->r->sentences.at; back++)
+        s--;
+    for (size_t i = s->first; i < m->words.first; i++) {
         const struct word *w = &b->r->words.at[i];
-        if (w->tag == TAG_ACTION && w->entry->marks & MARK_OF(cuts))
+        if (w->tag == TAG_ACTION && w->entry && w->entry->marks & MARK_OF(cuts))
             return true;
     }
     return false;
@@ -180,6 +197,8 @@ static bool counts(const struct builder *b, const struct match *m)
         return e && e->tag == TAG_COUNTER && is_cut_before(b, m);
     if (text_is(m->rule->option, "dish"))
         return is_kind_of_dish(b, e);
+    if (text_is(m->rule->option, "kind"))
+        return e && e->tag == TAG_COUNTER && is_like_title(b, e);
     if (text_is(m->rule->option, "named"))
         return is_named(b) && b->r->words.at[m->words.last].tag == TAG_IT;
     if (text_is(m->rule->option, "pieces"))
@@ -223,7 +242,7 @@ static enum yield_sure sureness(const struct builder *b, const struct match *m)
     if (text_is(m->rule->option, "slices"))
         return YIELD_CUT;
     if (text_is(m->rule->option, "weak") || text_is(m->rule->option, "pieces")
-        || text_is(m->rule->option, "dish"))
+        || text_is(m->rule->option, "dish") || text_is(m->rule->option, "kind"))
         return YIELD_COUNTED;
     if (b->r->words.at[m->words.first].scope & SCOPE_SUPPOSED
         && !is_supposed_later(b, m->words.first))

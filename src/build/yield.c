@@ -207,35 +207,6 @@ static bool counts(const struct builder *b, const struct match *m)
            || entry_as(pack_find(b->k, entry_shown(e), NULL), TAG_EATER);
 }
 
-static const struct dish *dish_of(const struct recording *r, size_t id)
-{
-    for (size_t i = 0; i < r->dishes.count; i++)
-        if (r->dishes.at[i].id == id)
-            return &r->dishes.at[i];
-    return NULL;
-}
-
-/* The dish, as sentence.names has it, that is named in sentence `n`, in the one before, or in one
- * after it that takes leave: "Eight of them.", "Two each, so that's four. That's my fish cakes." */
-static size_t named_near(const struct recording *r, size_t n)
-{
-    const struct sentence *all = r->sentences.at;
-    if (all[n].names)
-        return all[n].names;
-    if (n > 0 && all[n - 1].names)
-        return all[n - 1].names;
-    bool leaves = n + 1 < r->sentences.count && all[n + 1].flags & SENTENCE_LEAVING;
-    return leaves ? all[n + 1].names : 0;
-}
-
-bool yield_is_of(const struct recording *r, const struct dish *d, size_t n, bool inside)
-{
-    size_t named = r->sentences.at[n].match_count ? named_near(r, n) : 0;
-    const struct dish *other = named ? dish_of(r, named - 1) : NULL;
-    bool same = other && text_equal(other->title, d->title); /* a dish that was taken for two */
-    return other && !(inside && same) ? other == d : inside;
-}
-
 /* How sure it is that these words say how much the dish makes: what is only cut or named least. */
 static enum yield_sure sureness(const struct builder *b, const struct match *m)
 {
@@ -266,9 +237,9 @@ void build_yield(struct builder *b, const struct sentence *s)
         if (sure < b->yield_sure || (sure <= YIELD_COUNTED && ratio_equal(m->high, RATIO(1))))
             continue; /* "here's a plate" counts nothing */
         b->yield_sure = sure;
-        int pieces = !needs_title(b, m) ? YIELD_OF_WHAT_IS_SAID
-                     : needs_pieces(m)  ? YIELD_OF_PIECES_ONLY
-                                        : YIELD_OF_PIECES;
+        enum yield_pieces pieces = !needs_title(b, m) ? YIELD_OF_WHAT_IS_SAID
+                                   : needs_pieces(m)  ? YIELD_OF_PIECES_ONLY
+                                                      : YIELD_OF_PIECES;
         b->dish->yield = (struct yield){true, m->low, m->high, counted(b, m), m->words, pieces};
     }
 }
@@ -311,7 +282,11 @@ bool yields_title(struct builder *b, const struct chunk *c, size_t index, const 
         || !text_equal(text_last_word(entry_shown(food)), text_last_word(entry_shown(piece))))
         return false;
     if (b->yield_sure <= YIELD_COUNTED)
-        b->dish->yield = (struct yield){
-            true, said->min, said->max, text_last_word(entry_shown(food)), {c->first, c->last}, 0};
+        b->dish->yield = (struct yield){true,
+                                        said->min,
+                                        said->max,
+                                        text_last_word(entry_shown(food)),
+                                        {c->first, c->last},
+                                        YIELD_OF_WHAT_IS_SAID};
     return true;
 }

@@ -43,6 +43,13 @@ static bool may_stand_before(unsigned char tag)
            || tag == TAG_INSIDE;
 }
 
+/* "And" of "squash and kale salad". */
+static bool joins_foods(const struct recording *r, struct span words, size_t i)
+{
+    return r->words.at[i].tag == TAG_AND && i > words.first && r->words.at[i - 1].tag == TAG_FOOD
+           && r->words.at[i - 1].after < AFTER_COMMA && r->words.at[i + 1].tag == TAG_FOOD;
+}
+
 /* The words before the dish's word at `i` that go with it; empty when there is no food among them.
  * "Stir-fry" and "rhubarb crumble" are one entry each: such a one names near the stretch's ends
  * only.
@@ -51,7 +58,8 @@ static struct span name_before(const struct recording *r, struct span words, siz
 {
     size_t first = r->words.at[i].entry_first;
     bool food = near && first < i;
-    while (first > words.first && may_stand_before(r->words.at[first - 1].tag)
+    while (first > words.first
+           && (may_stand_before(r->words.at[first - 1].tag) || joins_foods(r, words, first - 1))
            && r->words.at[first - 1].after < AFTER_COMMA)
         food |= r->words.at[--first].tag == TAG_FOOD;
     return food ? (struct span){first, i} : (struct span){1, 0};

@@ -120,7 +120,10 @@ static bool may_be_told(const struct recording *r, const struct match *m, struct
             return false;
     size_t before = title.first ? title.first - 1 : title.first;
     bool the = r->words.at[before].tag == TAG_THE || r->words.at[before].tag == TAG_ARTICLE;
-    return title.last > title.first && r->words.at[title.first].tag != TAG_UNIT
+    unsigned char last = r->words.at[title.last].tag;
+    bool thing = last == TAG_VESSEL || last == TAG_OVEN || last == TAG_CONTAINER
+                 || last == TAG_COUNTER || last == TAG_UNIT; /* "brown sugar on a plate" */
+    return title.last > title.first && r->words.at[title.first].tag != TAG_UNIT && (!thing || made)
            && (!the || made || r->words.at[before].entry->marks & MARK_OF(names));
 }
 

@@ -10,6 +10,8 @@
 #define TOLD_WEIGHT 0.5
 /* What each of its foods that the dish has adds to that. */
 #define TOLD_FIT 0.1
+/* A dish's word said in passing whose food the dish has not. */
+#define PASSING_WEIGHT 0.65
 #define TELLING_LEAST 0.5
 /* A name is surer in so many sentences at the beginning and at the end, where the cook no longer
  * says "the fish". */
@@ -256,6 +258,22 @@ static void offer_names(struct naming *n, size_t home, size_t k, size_t i)
                         + CLOSING_BONUS * ends);
 }
 
+/* Whether the stretch has a food that a dish's word of several words names: rhubarb, of "rhubarb
+ * crumble". "Fish pie" where there is no fish is as likely another day's. */
+static bool has_its_food(const struct naming *n, size_t k, struct span name)
+{
+    const struct word *w = &n->r->words.at[name.last];
+    struct stretch s = telling_part(n->s[k]);
+    if (w->entry_first > name.first || !w->entry || w->entry->words_count < 2)
+        return true;
+    for (size_t i = s.first; i <= s.last; i++)
+        for (size_t m = 0; m < n->f[i].mentions_count; m++)
+            if (!n->f[i].mentions[m].part
+                && text_has_part(entry_words(w->entry), ' ', n->f[i].mentions[m].kind))
+                return true;
+    return false;
+}
+
 static void offer_stretch(struct naming *n, size_t k)
 {
     size_t sentence = n->s[k].first;
@@ -264,9 +282,10 @@ static void offer_stretch(struct naming *n, size_t k)
         offer_names(n, n->dish[k], k, i);
     if (passing.first > passing.last)
         return;
+    double weight = has_its_food(n, k, passing) ? name_weight(n->r, passing) : PASSING_WEIGHT;
     size_t d = owner(n, n->dish[k], k, sentence, passing);
-    if (name_weight(n->r, passing) > n->weight[d])
-        offer_owner(n, n->dish[k], k, sentence, passing, name_weight(n->r, passing));
+    if (weight > n->weight[d])
+        offer_owner(n, n->dish[k], k, sentence, passing, weight);
 }
 
 /* Names said between the stretches belong to the dish that they fit. */

@@ -4,6 +4,7 @@
 
 #include "match/capture.h"
 #include "split/title.h"
+#include "split/told.h"
 
 bool is_unreal(const struct recording *r, struct span words)
 {
@@ -95,48 +96,9 @@ static bool turns_to(const struct recording *r, const struct sentence *s, struct
            && r->words.at[title.last].tag == TAG_FOOD;
 }
 
-/* "Date squares", "cheese straws", "braised cabbage": a food and, behind it, what it was made into,
- * which need not be a dish's word. */
-static bool is_made_into(const struct recording *r, struct span title)
-{
-    const struct word *head = &r->words.at[title.last];
-    bool thing = head->tag == TAG_COUNTER || head->tag == TAG_UNIT || head->tag == TAG_VESSEL
-                 || head->tag == TAG_EATER || head->tag == TAG_FOOD || head->tag == TAG_ACTION
-                 || head->tag == TAG_PART || (head->tag == TAG_OTHER && !head->entry);
-    if (!thing || head->entry_first <= title.first)
-        return false;
-    const struct word *before = &r->words.at[head->entry_first - 1];
-    return before->tag == TAG_FOOD
-           || (before->tag == TAG_DONE && before->entry->marks & MARK_OF(heats));
-}
-
-/* "That's curd rice", "it's your carrot and lentil": a name where nobody says a surer one. Neither
- * "that's the water" nor an amount. */
-static bool may_be_told(const struct recording *r, const struct match *m, struct span title)
-{
-    bool made = is_made_into(r, title);
-    for (size_t i = match_slot(m, SLOT_title).first; !made && i < title.first; i++)
-        if (!r->words.at[i].entry || !(r->words.at[i].entry->marks & MARK_OF(names)))
-            return false;
-    size_t before = title.first ? title.first - 1 : title.first;
-    bool the = r->words.at[before].tag == TAG_THE || r->words.at[before].tag == TAG_ARTICLE;
-    unsigned char last = r->words.at[title.last].tag;
-    bool thing = last == TAG_VESSEL || last == TAG_OVEN || last == TAG_CONTAINER
-                 || last == TAG_COUNTER || last == TAG_UNIT; /* "brown sugar on a plate" */
-    return title.last > title.first && r->words.at[title.first].tag != TAG_UNIT && (!thing || made)
-           && (!the || made || r->words.at[before].entry->marks & MARK_OF(names));
-}
-
 static bool is_longer(struct span title, struct span than)
 {
     return than.first > than.last || title.last - title.first > than.last - than.first;
-}
-
-/* "The garlic prawns are ready": by the word at the end, which is not any state's. */
-static bool is_ready(const struct recording *r, const struct match *m)
-{
-    const struct word *w = &r->words.at[m->words.last];
-    return !text_is(m->rule->option, "ready") || (w->entry && w->entry->marks & MARK_OF(serves));
 }
 
 /* Whether a story, a supposition or an alternative has begun before the phrase ends: "my aunt made
@@ -197,10 +159,11 @@ void read_phrase(const struct recording *r, const struct sentence *s, const stru
     bool counted = is_counted(r, m, title) && sure > 1;
     if (!opens && sure > 1 && is_one_word(r, title))
         sure = 1;
-    if (is_told(r, s, m) || !may_name(r, m) || (opens && numbers_pieces(r, s, m)))
+    bool told_only = is_only_told(m);
+    bool made = told_only && !(s->flags & SENTENCE_STORY); /* "I made you a coconut cake" */
+    if ((!made && is_told(r, s, m)) || !may_name(r, m) || (opens && numbers_pieces(r, s, m)))
         return;
-    bool told_only = text_is(m->rule->option, "told") || text_is(m->rule->option, "ready");
-    if (m->rule->kind == RULE_naming && is_ready(r, m) && is_longer(title, f->told_title)
+    if (m->rule->kind == RULE_naming && is_told_so(r, m) && is_longer(title, f->told_title)
         && (told_only ? sure > 0 && title.last > title.first
                       : (sure > 0 && has_match(r, s, RULE_count)) || may_be_told(r, m, title)))
         f->told_title = title;

@@ -112,6 +112,19 @@ static bool same_noun(const struct recording *r, struct span a, struct span b)
     return b.first <= b.last && text_equal(r->words.at[a.last].key, r->words.at[b.last].key);
 }
 
+/* "A pot of chili" is chili. */
+static size_t behind_vessel(const struct recording *r, const struct sentence *s, size_t i)
+{
+    unsigned char tag = word_tag(r, s, i);
+    size_t last = i;
+    while (last < s->last && r->words.at[last].tag == TAG_INSIDE)
+        last++;
+    return (tag == TAG_VESSEL || tag == TAG_SIDE || r->words.at[last].tag == TAG_VESSEL)
+                   && last + 1 < s->last && r->words.at[last + 1].tag == TAG_OF
+               ? last + 2
+               : i;
+}
+
 struct span title_span(const struct recording *r, const struct sentence *s, size_t first)
 {
     struct span title = {first, first};
@@ -120,6 +133,7 @@ struct span title_span(const struct recording *r, const struct sentence *s, size
         true; /* "that's the soup that went well": only a joining word has a "the" behind it */
     while (first < s->last && stands_before(word_tag(r, s, first)))
         first = next_word(r, s, first);
+    first = behind_vessel(r, s, first);
     title.first = last = first;
     for (size_t i = first; i <= s->last && count < TITLE_WORDS; i = next_word(r, s, i), count++) {
         unsigned char tag = word_tag(r, s, i);

@@ -259,7 +259,7 @@ stiff
 juicy
 wet			damp
 al dente
-done			ready | cooked through
+done		serves	ready | cooked through
 rare
 medium rare
 gluten free	gluten-free
@@ -589,7 +589,7 @@ stuffed squash
 @tag EATER
 @forms noun
 @marks
-person	serving		guest | diner | adult | kid | child | eater | hungry person
+person	serving		guest | diner | adult | kid | child | eater | hungry person | lad | teenager | grown up
 @forms none
 people	serving	plural	hungry people | of us | of you | children | folks | friends | hungry eaters | big eaters
 

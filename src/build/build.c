@@ -119,7 +119,6 @@ static void read_sentence(struct builder *b, const struct sentence *s)
     read_foods(b, question);
     build_steps(b);
     note_heated(b);
-    build_yield(b);
     b->asked = question;
 }
 
@@ -162,9 +161,15 @@ bool build_recipes(struct recording *r, const struct pack *k, struct problems *p
                             .dish = &r->dishes.at[i],
                             .scale = scale,
                             .drops_units = drops};
-        for (size_t n = 0; n < r->sentences.count; n++)
-            if (is_inside(b.dish, &r->sentences.at[n]))
+        for (size_t n = 0; n < r->sentences.count; n++) {
+            bool inside = is_inside(b.dish, &r->sentences.at[n]);
+            if (inside)
                 read_sentence(&b, &r->sentences.at[n]);
+            if (yield_is_of(r, b.dish, n, inside))
+                build_yield(&b, &r->sentences.at[n]);
+            else if (r->sentences.at[n].last < r->dishes.at[0].words.first)
+                share_yield(&b, &r->sentences.at[n]);
+        }
         settle_steps(&b);
         drop_questions(b.dish);
         write_steps(&b);

@@ -26,6 +26,10 @@ struct phrasals {
 
 struct verb_memo; /* instruction.h */
 
+/* How a yield was said: not yet; "cut it, so that's eight"; "twelve squares"; "four people"; "feeds
+ * four". */
+enum yield_sure { YIELD_NONE, YIELD_CUT, YIELD_COUNTED, YIELD_SAID, YIELD_SERVED };
+
 struct builder {
     struct recording *r;
     struct verb_memo *memo; /* arena; of the sentence in `chunks` */
@@ -55,9 +59,9 @@ struct builder {
     size_t told_line;  /* `last_line` when more was said of it: its amount, its name again */
     size_t told_last;  /* the last word of that */
     bool told_amount;  /* what was said was its amount */
-    bool yield_sure;   /* the dish's yield was said as one, not only counted */
-    size_t list_step;  /* index + 1 of the dish's last step when it only lists foods; else 0 */
-    double list_end;   /* seconds: when that list's last food was named */
+    enum yield_sure yield_sure; /* how the dish's yield was said, so far */
+    size_t list_step; /* index + 1 of the dish's last step when it only lists foods; else 0 */
+    double list_end;  /* seconds: when that list's last food was named */
     const struct match *each; /* "a teaspoon each of": holds for the foods that follow */
 };
 
@@ -87,7 +91,13 @@ void build_steps(struct builder *b);
 /* After the last sentence: a list of foods that no verb took up. */
 void settle_steps(struct builder *b);
 /* The dish's yield, from the phrase matches of its sentences. */
-void build_yield(struct builder *b);
+void build_yield(struct builder *b, const struct sentence *s);
+/* The same where it is said before all dishes, of everybody who will eat: of each dish that says
+ * nothing else. */
+void share_yield(struct builder *b, const struct sentence *s);
+/* Whether what sentence `n` says of a yield is of this dish: of the one that is named there or
+ * beside it, else of the one whose words it is among (`inside`). */
+bool yield_is_of(const struct recording *r, const struct dish *d, size_t n, bool inside);
 /* Whether the chunk counts what the dish's title names, once something was done: "so, six
  * flatbreads". That is how much it makes; nothing goes in. */
 bool yields_title(struct builder *b, const struct chunk *c, size_t index, const struct entry *food,

@@ -31,13 +31,20 @@ static bool hides_verb(const struct recording *r, const struct sentence *s, cons
     return m->rule->kind == RULE_yield && (tag == TAG_ACTION || tag == TAG_DONE);
 }
 
+/* "So, six potatoes": counted only where the dish is such a thing, else an ingredient like any. */
+static bool hides_food(const struct match *m)
+{
+    return m->rule->kind == RULE_count && text_is(m->rule->option, "dish");
+}
+
 /* The longest match that begins at word `i`; of equal ones the later stage's. */
 static const struct match *match_at(const struct recording *r, const struct sentence *s, size_t i)
 {
     const struct match *best = NULL;
     for (size_t n = 0; n < s->match_count; n++) {
         const struct match *m = &r->matches.at[s->match_first + n];
-        if (m->rule->stage == STAGE_PHRASE || m->words.first != i || hides_verb(r, s, m))
+        if (m->rule->stage == STAGE_PHRASE || m->words.first != i || hides_verb(r, s, m)
+            || hides_food(m))
             continue;
         if (!best || m->words.last >= best->words.last)
             best = m;

@@ -2,6 +2,7 @@
  * SPDX-License-Identifier: MIT */
 #include "build/untitled.h"
 
+#include "build/yield.h"
 #include "kitchen/title.h"
 #include "split/title.h"
 
@@ -96,19 +97,24 @@ static struct dish_word bare_title(const struct pack *k, struct arena *a, struct
     return e && !(e->marks & MARK_OF(generic)) ? word_of(e) : NO_WORD;
 }
 
+static void title_recipe(struct recording *r, const struct kitchen *k,
+                         const struct profile *profile, struct dish *d)
+{
+    struct dish_word word =
+        d->title_said ? bare_title(k->pack, r->arena, d->title) : said_word(r, d, last_words(d));
+    struct text title = d->title_said && !word.kind.length
+                            ? TEXT_EMPTY
+                            : make_title(k, r->arena, profile, d, word, d->title_said);
+    if (title.length)
+        d->title = capitalised(r, title);
+}
+
 bool title_recipes(struct recording *r, const struct kitchen *k, const struct profile *profile)
 {
     for (size_t i = 0; i < r->dishes.count; i++) {
-        struct dish *d = &r->dishes.at[i];
-        if (d->title_given)
-            continue;
-        struct dish_word word = d->title_said ? bare_title(k->pack, r->arena, d->title)
-                                              : said_word(r, d, last_words(d));
-        struct text title = d->title_said && !word.kind.length
-                                ? TEXT_EMPTY
-                                : make_title(k, r->arena, profile, d, word, d->title_said);
-        if (title.length)
-            d->title = capitalised(r, title);
+        if (!r->dishes.at[i].title_given)
+            title_recipe(r, k, profile, &r->dishes.at[i]);
+        settle_yield(k->pack, &r->dishes.at[i]);
     }
     return true;
 }

@@ -1,31 +1,54 @@
 /* build/yield.c: how much the dish makes, as it was said.
  * SPDX-License-Identifier: MIT */
+#include "build/yield.h"
+
 #include "build/builder.h"
 #include "match/capture.h"
 
 /* A yield of a hundred thousand is a subscriber count. */
 #define YIELD_MOST 2000
+/* So many sentences before "so that's sixteen squares" say that it is cut. */
+#define CUT_SENTENCES 2
 
-/* Whether the words say how many pieces come of it: "makes twelve", not "feeds twelve". */
-static bool counts_pieces(const struct recording *r, const struct match *m)
+static const struct word *first_entry(const struct recording *r, const struct match *m)
 {
     const struct word *w = &r->words.at[m->words.first];
     while (w->tag == TAG_INSIDE)
         w++;
-    return w->tag == TAG_SERVE && w->entry->marks & MARK_OF(counts);
+    return w;
+}
+
+/* "Feeds", "does", "makes": nothing but a yield is said so. */
+static bool serves(const struct recording *r, const struct match *m)
+{
+    return first_entry(r, m)->tag == TAG_SERVE;
+}
+
+/* Whether the words say how many pieces come of it: "makes twelve", not "feeds twelve". */
+static bool counts_pieces(const struct recording *r, const struct match *m)
+{
+    return serves(r, m) && first_entry(r, m)->entry->marks & MARK_OF(counts);
 }
 
 /* What a dish's title says in the plural: "muffin" of "Banana oat muffins". */
-static const struct entry *titled_piece(const struct builder *b)
+static const struct entry *piece_of(const struct pack *k, struct text title)
 {
-    const struct entry *e = pack_find(b->k, text_last_word(b->dish->title), NULL),
+    const struct entry *e = pack_find(k, text_last_word(title), NULL),
                        *dish = entry_as(e, TAG_DISH), *piece = dish ? dish : entry_as(e, TAG_FOOD);
     return piece && piece->marks & MARK_OF(plural) ? piece : NULL;
 }
 
+static const struct entry *titled_piece(const struct builder *b)
+{
+    return piece_of(b->k, b->dish->title);
+}
+
+/* "Twenty squares" is one match, whose last word is counted. */
 static const struct entry *eater_of(const struct builder *b, const struct match *m)
 {
-    return entry_at(b->r, match_slot(m, SLOT_eater));
+    return text_is(m->rule->option, "slices") || text_is(m->rule->option, "kind")
+               ? b->r->words.at[m->words.last].entry
+               : entry_at(b->r, match_slot(m, SLOT_eater));
 }
 
 /* "Apple turnovers" are counted as turnovers. */
@@ -34,15 +57,64 @@ static struct text piece_name(const struct entry *e)
     return e->tag == TAG_DISH ? text_last_word(entry_shown(e)) : entry_shown(e);
 }
 
+/* Whether the words count pieces without saying of what: the title, which may not be made yet,
+ * says. */
+static bool needs_title(const struct builder *b, const struct match *m)
+{
+    struct text option = m->rule->option;
+    return !eater_of(b, m)
+           && (counts_pieces(b->r, m) || text_is(option, "cut") || text_is(option, "pieces")
+               || text_is(option, "made") || text_is(option, "named"));
+}
+
+static bool needs_pieces(const struct match *m)
+{
+    return text_is(m->rule->option, "pieces") || text_is(m->rule->option, "named");
+}
+
 static struct text counted(const struct builder *b, const struct match *m)
 {
     const struct entry *e = eater_of(b, m);
-    if (!e && (counts_pieces(b->r, m) || text_is(m->rule->option, "pieces")))
-        e = titled_piece(b);
-    if (text_is(m->rule->option, "serving") || !e || e->tag == TAG_SIDE || e->tag == TAG_PART)
+    if (!e && text_is(m->rule->option, "cut"))
+        return TEXT_OF("piece");
+    if (text_is(m->rule->option, "serving") || text_is(m->rule->option, "served") || !e
+        || e->tag == TAG_SIDE || e->tag == TAG_PART)
         return TEXT_OF("serving");
     const struct entry *eater = entry_as(pack_find(b->k, entry_shown(e), NULL), TAG_EATER);
-    return eater ? entry_value(eater) : piece_name(e);
+    if (eater)
+        return entry_value(eater);
+    return text_is(m->rule->option, "dish") ? text_last_word(entry_shown(e)) : piece_name(e);
+}
+
+/* "I get nine, if I don't eat the scraps": what is supposed behind it takes nothing back. */
+static bool is_supposed_later(const struct builder *b, size_t i)
+{
+    const struct recording *r = b->r;
+    const struct sentence *s = b->sentence;
+    if (s->flags & SENTENCE_STORY)
+        return false;
+    for (size_t n = 0; n < s->match_count; n++) {
+        const struct match *m = &r->matches.at[s->match_first + n];
+        bool unreal = m->rule->kind == RULE_unreal || m->rule->kind == RULE_supposed
+                      || m->rule->kind == RULE_instead;
+        if (unreal && m->words.first <= i)
+            return false;
+    }
+    return true;
+}
+
+/* "Don't let anybody tell you it serves two", never "they don't need the oven and it makes eight".
+ */
+static bool is_denied(const struct builder *b, size_t i)
+{
+    while (i-- > b->sentence->first) {
+        unsigned char tag = b->r->words.at[i].tag;
+        if (tag == TAG_AND || tag == TAG_SO || b->r->words.at[i].after >= AFTER_COMMA)
+            return false;
+        if (tag == TAG_NOT)
+            return true;
+    }
+    return false;
 }
 
 /* Whether the words say it of this dish: not in a story, nor as another way to say it ("... or
@@ -50,8 +122,10 @@ static struct text counted(const struct builder *b, const struct match *m)
 static bool is_said(const struct builder *b, const struct match *m)
 {
     const struct recording *r = b->r;
+    bool named = serves(r, m) && b->sentence->names && !(b->sentence->flags & SENTENCE_STORY);
     for (size_t i = m->words.first; i <= m->words.last; i++)
-        if (r->words.at[i].scope & SCOPE_UNREAL)
+        if ((r->words.at[i].scope & SCOPE_NEGATED && is_denied(b, i))
+            || (r->words.at[i].scope & SCOPE_UNREAL && !named && !is_supposed_later(b, i)))
             return false;
     size_t before = m->words.first;
     while (before > b->sentence->first && r->words.at[before - 1].tag == TAG_WILL)
@@ -60,41 +134,135 @@ static bool is_said(const struct builder *b, const struct match *m)
     return !other || !b->dish->yield.known || b->dish->yield.words.first < b->sentence->first;
 }
 
+/* "Two loaves", where the title is "White loaf". */
+static bool is_like_title(const struct builder *b, const struct entry *e)
+{
+    const struct entry *last =
+        entry_as(pack_find(b->k, text_last_word(b->dish->title), NULL), TAG_COUNTER);
+    return last && text_equal(entry_value(e), entry_value(last));
+}
+
+static bool is_cut_before(const struct builder *b, const struct match *m)
+{
+    const struct sentence *s = b->sentence;
+    for (size_t back = 0; back < CUT_SENTENCES && s > b->r->sentences.at; back++)
+        s--;
+    for (size_t i = s->first; i < m->words.first; i++) {
+        const struct word *w = &b->r->words.at[i];
+        if (w->tag == TAG_ACTION && w->entry && w->entry->marks & MARK_OF(cuts))
+            return true;
+    }
+    return false;
+}
+
+/* Whether the sentence names a dish, or the one before it. */
+static bool is_named(const struct builder *b)
+{
+    const struct sentence *s = b->sentence;
+    return s->names || (s > b->r->sentences.at && s[-1].names);
+}
+
+/* "Flatbreads", "biscuits": more than one of a kind of dish, or of what the title is named after.
+ */
+static bool is_kind_of_dish(const struct builder *b, const struct entry *e)
+{
+    const struct entry *piece = titled_piece(b);
+    if (!e || !(e->marks & MARK_OF(plural)))
+        return false;
+    return e->tag == TAG_DISH || entry_as(pack_find(b->k, entry_shown(e), NULL), TAG_DISH)
+           || (piece
+               && text_equal(text_last_word(entry_shown(e)), text_last_word(entry_shown(piece))));
+}
+
+/* "It does two jobs": how many of something that no dish is counted by. */
+static bool counts_other(const struct builder *b, const struct match *m)
+{
+    size_t next = m->words.last + 1;
+    if (next > b->sentence->last || eater_of(b, m) || !serves(b->r, m)
+        || b->r->words.at[next - 1].after >= AFTER_COMMA)
+        return false;
+    const struct word *w = &b->r->words.at[next];
+    return w->tag == TAG_OTHER && !w->entry && !w->filler;
+}
+
 /* Pieces that are only cut count where the dish is named after them; vessels where people eat from
  * them. */
 static bool counts(const struct builder *b, const struct match *m)
 {
+    if (counts_other(b, m))
+        return false;
     const struct entry *e = eater_of(b, m);
     const struct entry *verb = entry_at(b->r, match_slot(m, SLOT_action));
+    if (text_is(m->rule->option, "slices"))
+        return e && e->tag == TAG_COUNTER && is_cut_before(b, m);
+    if (text_is(m->rule->option, "dish"))
+        return is_kind_of_dish(b, e);
+    if (text_is(m->rule->option, "kind"))
+        return e && e->tag == TAG_COUNTER && is_like_title(b, e);
+    if (text_is(m->rule->option, "named"))
+        return is_named(b) && b->r->words.at[m->words.last].tag == TAG_IT;
     if (text_is(m->rule->option, "pieces"))
-        return titled_piece(b) && verb
-               && verb->marks & (MARK_OF(cuts) | MARK_OF(light) | MARK_OF(prep));
+        return verb && verb->marks & (MARK_OF(cuts) | MARK_OF(light) | MARK_OF(prep));
     return !e || e->tag != TAG_VESSEL || !text_is(m->rule->option, "weak")
            || entry_as(pack_find(b->k, entry_shown(e), NULL), TAG_EATER);
 }
 
-static bool is_weak(const struct match *m)
+/* How sure it is that these words say how much the dish makes: what is only cut or named least. */
+static enum yield_sure sureness(const struct builder *b, const struct match *m)
 {
-    return text_is(m->rule->option, "weak") || text_is(m->rule->option, "pieces");
+    if (text_is(m->rule->option, "slices"))
+        return YIELD_CUT;
+    if (text_is(m->rule->option, "weak") || text_is(m->rule->option, "pieces")
+        || text_is(m->rule->option, "dish") || text_is(m->rule->option, "kind"))
+        return YIELD_COUNTED;
+    if (b->r->words.at[m->words.first].scope & SCOPE_SUPPOSED
+        && !is_supposed_later(b, m->words.first))
+        return YIELD_CUT;
+    return serves(b->r, m) || text_is(m->rule->option, "serving") ? YIELD_SERVED : YIELD_SAID;
 }
 
 /* The last one said counts, since it is said with the finished dish in sight; what is only cut or
- * named ("so that's twelve squares") gives way to what is said to be served. */
-void build_yield(struct builder *b)
+ * named ("so that's twelve squares"), or may be of people in a story, gives way to what is said to
+ * be served. */
+void build_yield(struct builder *b, const struct sentence *s)
 {
-    const struct sentence *s = b->sentence;
+    b->sentence = s;
     for (size_t i = 0; i < s->match_count; i++) {
         const struct match *m = &b->r->matches.at[s->match_first + i];
         bool kind = m->rule->kind == RULE_yield || m->rule->kind == RULE_count;
         if (!kind || !ratio_finite(m->high) || !is_said(b, m) || !counts(b, m)
             || ratio_compare(m->high, RATIO(YIELD_MOST)) > 0)
             continue;
-        bool weak = is_weak(m);
-        if (weak && (b->yield_sure || ratio_equal(m->high, RATIO(1))))
+        enum yield_sure sure = sureness(b, m);
+        if (sure < b->yield_sure || (sure <= YIELD_COUNTED && ratio_equal(m->high, RATIO(1))))
             continue; /* "here's a plate" counts nothing */
-        b->yield_sure = !weak;
-        b->dish->yield = (struct yield){true, m->low, m->high, counted(b, m), m->words};
+        b->yield_sure = sure;
+        enum yield_pieces pieces = !needs_title(b, m) ? YIELD_OF_WHAT_IS_SAID
+                                   : needs_pieces(m)  ? YIELD_OF_PIECES_ONLY
+                                                      : YIELD_OF_PIECES;
+        b->dish->yield = (struct yield){true, m->low, m->high, counted(b, m), m->words, pieces};
     }
+}
+
+void share_yield(struct builder *b, const struct sentence *s)
+{
+    struct yield before = b->dish->yield;
+    if (s->names)
+        return;
+    build_yield(b, s);
+    if (b->yield_sure < YIELD_SERVED || b->dish->yield.pieces
+        || !text_is(b->dish->yield.of, "serving"))
+        b->dish->yield = before;
+    b->yield_sure = YIELD_NONE; /* all that is said of the dish itself is surer */
+}
+
+void settle_yield(const struct pack *k, struct dish *d)
+{
+    const struct entry *piece = d->yield.pieces ? piece_of(k, d->title) : NULL;
+    if (piece)
+        d->yield.of = piece_name(piece);
+    else if (d->yield.pieces == YIELD_OF_PIECES_ONLY)
+        d->yield.known = false;
 }
 
 /* Whether a sentence begins at the chunk, or "that's" and the like lead to it. */
@@ -113,8 +281,12 @@ bool yields_title(struct builder *b, const struct chunk *c, size_t index, const 
         || !(food->marks & MARK_OF(plural)) || !ratio_finite(said->max)
         || !text_equal(text_last_word(entry_shown(food)), text_last_word(entry_shown(piece))))
         return false;
-    if (!b->yield_sure)
-        b->dish->yield = (struct yield){
-            true, said->min, said->max, text_last_word(entry_shown(food)), {c->first, c->last}};
+    if (b->yield_sure <= YIELD_COUNTED)
+        b->dish->yield = (struct yield){true,
+                                        said->min,
+                                        said->max,
+                                        text_last_word(entry_shown(food)),
+                                        {c->first, c->last},
+                                        YIELD_OF_WHAT_IS_SAID};
     return true;
 }

@@ -93,11 +93,16 @@ struct step {
     bool edited;
 };
 
+/* "It makes twelve": of what the title names in the plural, where it does; or else it is no yield.
+ */
+enum yield_pieces { YIELD_OF_WHAT_IS_SAID, YIELD_OF_PIECES, YIELD_OF_PIECES_ONLY };
+
 struct yield {
     bool known;
     struct ratio min, max;
     struct text of;    /* "serving", or what is counted: "turnover" */
     struct span words; /* where it was said */
+    enum yield_pieces pieces;
 };
 
 /* Worked out from the steps: seconds, as intervals. `known` false where no step gave a time. */

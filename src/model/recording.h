@@ -107,11 +107,13 @@ struct sentence {
     size_t first, last;              /* word numbers */
     unsigned flags;                  /* enum sentence_flag */
     size_t match_first, match_count; /* its part of recording.matches */
+    size_t names; /* the id of the dish that it names, plus one; 0: it names none */
 };
 
 enum sentence_flag {
     SENTENCE_QUESTION = 1,
-    SENTENCE_STORY = 2 /* all of it tells of another time or cook */
+    SENTENCE_STORY = 2,  /* all of it tells of another time or cook */
+    SENTENCE_LEAVING = 4 /* the dish that it names has been made: "that's the curry" */
 };
 
 struct edit_run;

@@ -9,7 +9,8 @@
 struct span name_said(const struct recording *r, const struct feature *f, struct stretch s);
 /* Gives each dish its title: the surest name that was said of it, in its own stretches or, where it
  * fits no dish there, in another's; where none was, one made of its main food and the dish's word
- * said most. `dish` says which dish each of the `count` stretches belongs to, or NO_DISH. */
+ * said most. Leaves word with each sentence which dish it names. `dish` says which dish each of the
+ * `count` stretches belongs to, or NO_DISH. */
 void name_dishes(struct recording *r, const struct feature *f, const struct stretch *s,
                  size_t count, const size_t *dish);
 

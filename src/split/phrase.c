@@ -4,6 +4,7 @@
 
 #include "match/capture.h"
 #include "split/title.h"
+#include "split/told.h"
 
 bool is_unreal(const struct recording *r, struct span words)
 {
@@ -65,10 +66,10 @@ static bool is_one_word(const struct recording *r, struct span title)
 
 /* "That's tomato and peach, and it's enough for four": a yield beside it makes a weak name a sure
  * one. */
-static bool has_yield(const struct recording *r, const struct sentence *s)
+static bool has_match(const struct recording *r, const struct sentence *s, enum rule_kind kind)
 {
     for (size_t i = 0; i < s->match_count; i++)
-        if (r->matches.at[s->match_first + i].rule->kind == RULE_yield)
+        if (r->matches.at[s->match_first + i].rule->kind == kind)
             return true;
     return false;
 }
@@ -95,17 +96,9 @@ static bool turns_to(const struct recording *r, const struct sentence *s, struct
            && r->words.at[title.last].tag == TAG_FOOD;
 }
 
-/* "That's curd rice", "it's your carrot and lentil": a name where nobody says a surer one. Neither
- * "that's the water" nor an amount. */
-static bool may_be_told(const struct recording *r, const struct match *m, struct span title)
+static bool is_longer(struct span title, struct span than)
 {
-    for (size_t i = match_slot(m, SLOT_title).first; i < title.first; i++)
-        if (!r->words.at[i].entry || !(r->words.at[i].entry->marks & MARK_OF(names)))
-            return false;
-    size_t before = title.first ? title.first - 1 : title.first;
-    bool the = r->words.at[before].tag == TAG_THE || r->words.at[before].tag == TAG_ARTICLE;
-    return title.last > title.first && r->words.at[title.first].tag != TAG_UNIT
-           && (!the || r->words.at[before].entry->marks & MARK_OF(names));
+    return than.first > than.last || title.last - title.first > than.last - than.first;
 }
 
 /* Whether a story, a supposition or an alternative has begun before the phrase ends: "my aunt made
@@ -166,14 +159,21 @@ void read_phrase(const struct recording *r, const struct sentence *s, const stru
     bool counted = is_counted(r, m, title) && sure > 1;
     if (!opens && sure > 1 && is_one_word(r, title))
         sure = 1;
-    if (is_told(r, s, m) || !may_name(r, m) || (opens && numbers_pieces(r, s, m)))
+    bool told_only = is_only_told(m);
+    bool made = told_only && !(s->flags & SENTENCE_STORY); /* "I made you a coconut cake" */
+    if ((!made && is_told(r, s, m)) || !may_name(r, m) || (opens && numbers_pieces(r, s, m)))
         return;
+    if (m->rule->kind == RULE_naming && is_told_so(r, m) && is_longer(title, f->told_title)
+        && (told_only ? sure > 0 && title.last > title.first
+                      : (sure > 0 && has_match(r, s, RULE_count)) || may_be_told(r, m, title)))
+        f->told_title = title;
     if (match_slot(m, SLOT_title).first <= match_slot(m, SLOT_title).last && sure == 0)
         return;
-    if (m->rule->kind == RULE_naming && sure > 0 && may_be_told(r, m, title))
-        f->told_title = title;
+    if (told_only)
+        return;
     if (m->rule->kind == RULE_naming
-        && sure < (has_yield(r, s) || counted || text_is(m->rule->option, "bare") ? 1 : 2))
+        && sure < (has_match(r, s, RULE_yield) || counted || text_is(m->rule->option, "bare") ? 1
+                                                                                              : 2))
         return;
     bool bare = text_is(m->rule->option, "bare"), turn = bare && turns_to(r, s, title);
     if (bare && !turn && (!title_alone(r, s, title) || span_has_tag(r, title, TAG_UNIT)))
@@ -194,7 +194,7 @@ void read_phrase(const struct recording *r, const struct sentence *s, const stru
     struct span *name = opens ? &f->opening_title : &f->closing_title;
     if (weight + sure > *sum)
         *sum = weight + sure;
-    if (sure && (name->first > name->last || title.last - title.first > name->last - name->first)) {
+    if (sure && is_longer(title, *name)) {
         *name = title;
         if (sure > 1)
             mark_title(r, title);

@@ -65,6 +65,12 @@ static bool is_function_word(const struct recording *r, size_t i)
     return r->words.at[i].tag == TAG_OTHER && r->words.at[i].entry;
 }
 
+/* "The lemon tart is done": no part of the name. */
+static bool is_ready(const struct word *w)
+{
+    return w->tag == TAG_STATE && w->entry && w->entry->marks & MARK_OF(serves);
+}
+
 /* Words that join, and so cannot end a name. */
 static bool joins(unsigned char tag)
 {
@@ -87,9 +93,36 @@ static bool names_food(const struct recording *r, struct span words)
     return false;
 }
 
+/* "That's the potato fry", "cheese toast": a verb's word behind a food, where the clause is over.
+ */
+static bool is_made_by(const struct recording *r, const struct sentence *s, size_t i, size_t first)
+{
+    const struct word *w = &r->words.at[i];
+    if (w->tag != TAG_ACTION || !w->entry || !(w->entry->marks & MARK_OF(heats)) || i <= first
+        || r->words.at[i - 1].tag != TAG_FOOD)
+        return false;
+    size_t next = next_word(r, s, i);
+    unsigned char tag = next <= s->last ? word_tag(r, s, next) : (unsigned char) TAG_FOR;
+    return w->after >= AFTER_COMMA || tag == TAG_FOR || tag == TAG_AND || tag == TAG_WITH
+           || tag == TAG_SO;
+}
+
 static bool same_noun(const struct recording *r, struct span a, struct span b)
 {
     return b.first <= b.last && text_equal(r->words.at[a.last].key, r->words.at[b.last].key);
+}
+
+/* "A pot of chili" is chili. */
+static size_t behind_vessel(const struct recording *r, const struct sentence *s, size_t i)
+{
+    unsigned char tag = word_tag(r, s, i);
+    size_t last = i;
+    while (last < s->last && r->words.at[last].tag == TAG_INSIDE)
+        last++;
+    return (tag == TAG_VESSEL || tag == TAG_SIDE || r->words.at[last].tag == TAG_VESSEL)
+                   && last + 1 < s->last && r->words.at[last + 1].tag == TAG_OF
+               ? last + 2
+               : i;
 }
 
 struct span title_span(const struct recording *r, const struct sentence *s, size_t first)
@@ -100,6 +133,7 @@ struct span title_span(const struct recording *r, const struct sentence *s, size
         true; /* "that's the soup that went well": only a joining word has a "the" behind it */
     while (first < s->last && stands_before(word_tag(r, s, first)))
         first = next_word(r, s, first);
+    first = behind_vessel(r, s, first);
     title.first = last = first;
     for (size_t i = first; i <= s->last && count < TITLE_WORDS; i = next_word(r, s, i), count++) {
         unsigned char tag = word_tag(r, s, i);
@@ -108,7 +142,8 @@ struct span title_span(const struct recording *r, const struct sentence *s, size
             if (same_noun(r, (struct span){title.first, last}, again))
                 return again; /* "a crisp, a plum crisp" */
         }
-        if ((!goes_on(tag) && !entry_names_dish(r, s, i)) || is_function_word(r, i)
+        if ((!goes_on(tag) && !entry_names_dish(r, s, i) && !is_made_by(r, s, i, title.first))
+            || (is_ready(&r->words.at[i]) && i > title.first) || is_function_word(r, i)
             || ((tag == TAG_THE || tag == TAG_ARTICLE) && !joined))
             break;
         joined = joins(tag);

@@ -170,7 +170,8 @@ static void a_card_says_that_it_is_a_draft(void **state)
 static void yield_and_times(void **state)
 {
     struct one t = one_open(state);
-    t.d->yield = (struct yield){true, RATIO(4), RATIO(6), TEXT_OF("serving"), {0, 1}};
+    t.d->yield = (struct yield){
+        .known = true, .min = RATIO(4), .max = RATIO(6), .of = TEXT_OF("serving"), .words = {0, 1}};
     t.d->total = (struct time_sum){true, 5400, 5400, TEXT_OF("bake")};
     assert_non_null(strstr(card_text(&t), "Serves 4 to 6 · Total 1 hour 30 minutes\n"));
 }

@@ -133,6 +133,8 @@ static bool is_place(const struct builder *b, struct text place, uint64_t heat, 
         return is_in_oven(b, heat);
     if (text_is(place, "grills"))
         return is_grilling(b, heat);
+    if (text_is(place, "baking"))
+        return is_in_oven(b, heat) && says_time(b);
     if (text_is(place, "fries"))
         return is_frying(b, heat);
     if (text_is(place, "cold"))

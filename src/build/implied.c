@@ -107,10 +107,34 @@ static bool list_goes_on(const struct builder *b, size_t line)
            && text_equal(b->dish->steps.at[b->list_step - 1].group, b->group);
 }
 
+/* Whether the food of chunk `i` is listed here, not only spoken of again. */
+static bool is_new(const struct builder *b, size_t i)
+{
+    const struct chunk *c = &b->chunks.at[i];
+    for (size_t n = b->dish->ingredients.count; n-- > 0;) {
+        size_t id = b->dish->ingredients.at[n].id;
+        if (id >= c->first && id <= c->last)
+            return true;
+    }
+    return false;
+}
+
+/* "That's two kilos of lamb there": how much that was, once it is in. */
+static bool is_recap(const struct builder *b, size_t line)
+{
+    return line != NOWHERE && b->dish->steps.count && !is_new(b, line);
+}
+
+/* "Then the stock": what goes in next, once something is hot. */
+static bool is_next(const struct builder *b)
+{
+    return b->chunks.count && b->chunks.at[0].tag == TAG_SO && (last_heat(b) || b->pan);
+}
+
 /* One amount after another is one step. */
 static size_t goes_on(const struct builder *b, size_t line)
 {
-    return list_goes_on(b, line) ? NOWHERE : line;
+    return is_recap(b, line) || (list_goes_on(b, line) && !is_next(b)) ? NOWHERE : line;
 }
 
 /* Of two chunks that must both be there. */
@@ -139,17 +163,23 @@ static bool is_fat(const struct builder *b, const struct chunk *c)
     return food && food->marks & MARK_OF(fat);
 }
 
-/* "Two tablespoons of oil in the big pan": the pan in which a fat and nothing else is. */
+/* "Two tablespoons of oil in the big pan", "oil in the pan, then the seeds": the pan in which a fat
+ * and nothing else is. */
 static size_t find_fat_pan(const struct builder *b)
 {
     size_t vessel = find_done(b, TAG_VESSEL);
     if (vessel == NOWHERE || find_line(b, 0, true) == NOWHERE || b->rundown
         || !(chunk_marks(&b->chunks.at[vessel]) & MARK_OF(wet)))
         return NOWHERE;
-    for (size_t i = 0; i < b->chunks.count; i++)
-        if (b->chunks.at[i].tag == TAG_LINE && b->chunks.at[i].match
-            && !is_fat(b, &b->chunks.at[i]))
+    bool fat = false;
+    for (size_t i = 0; i < b->chunks.count; i++) {
+        const struct chunk *c = &b->chunks.at[i];
+        if (c->tag == TAG_SO && fat && i > vessel)
+            break;
+        fat |= c->tag == TAG_LINE && c->match && is_fat(b, c);
+        if (c->tag == TAG_LINE && c->match && !is_fat(b, c))
             return NOWHERE;
+    }
     return vessel;
 }
 
@@ -283,6 +313,13 @@ bool lists_before_verb(const struct builder *b)
             return !b->r->punctuated || !clause_marks(b, i);
     }
     return false;
+}
+
+struct text implied_in_context(const struct builder *b, const char *name)
+{
+    struct text said = implied_row(b->k, name), here = action_in_context(b, said, NOWHERE);
+    struct text row = text_from(name), by_row = action_in_context(b, row, NOWHERE);
+    return text_equal(said, here) && !text_equal(row, by_row) ? by_row : here;
 }
 
 /* The row's action, or what the table context-actions has for the row where the dish is. */

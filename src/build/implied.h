@@ -19,6 +19,9 @@ size_t implied_actions(const struct builder *b, uint64_t said, struct implied *o
 
 /* The action of that row of the table implied-actions; empty where it has none. */
 struct text implied_row(const struct pack *k, const char *name);
+/* The same where the dish is now: what the table context-actions has for the action, else for the
+ * row. */
+struct text implied_in_context(const struct builder *b, const char *name);
 /* The action of a list of foods without a verb. */
 struct text implied_list(const struct pack *k);
 /* That of a temperature alone, by what it is of; empty where that tells nothing. */

@@ -135,7 +135,9 @@ static bool waits_for_time(const struct builder *b, size_t time)
     uint64_t marks = e ? e->marks : 0;
     if (marks & MARK_OF(puts) || says_side(b))
         marks = last_heat(b) ? marks : 0;
-    return last && last->durations.count == 0 && !is_momentary(marks);
+    const uint64_t busy = MARK_OF(heats) | MARK_OF(ovens) | MARK_OF(waits) | MARK_OF(mixes);
+    bool done = is_momentary(marks) || (last_heat(b) && !(marks & busy));
+    return last && last->durations.count == 0 && !done;
 }
 
 /* Whether anything is hot here, or looked after ("foil off and ten minutes more"): without it, what
@@ -196,5 +198,5 @@ struct text implied_time(const struct builder *b, size_t i)
         row = "cold-time";
     else if (waits_for_time(b, i) || !is_hot(b))
         return TEXT_EMPTY;
-    return action_in_context(b, implied_row(b->k, row), NOWHERE);
+    return implied_in_context(b, row);
 }

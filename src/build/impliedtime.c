@@ -5,6 +5,7 @@
 
 #include "build/heat.h"
 #include "build/instruction.h"
+#include "build/stepmeasure.h"
 
 /* Where no verb says what waits, a longer time is how long it keeps ("three days in the fridge").
  */
@@ -17,7 +18,7 @@ static bool is_time(const struct builder *b, size_t i)
 {
     const struct chunk *c = &b->chunks.at[i];
     return c->tag == TAG_DURATION && c->match && is_done(c) && !(c->scope & SCOPE_UNTIL)
-           && ratio_double(c->match->low) <= VERBLESS_SECONDS_MOST;
+           && takes_length(b, i) && ratio_double(c->match->low) <= VERBLESS_SECONDS_MOST;
 }
 
 /* What kind of verb chunk `i` is; 0 for no verb, or one too weak to make a step. */

@@ -193,6 +193,9 @@ static bool is_instruction(const struct builder *b, size_t i)
 
     if ((before == TAG_THE || before == TAG_IT) && lead && is_let(b, lead))
         return true;
+    if (before == TAG_WILL && is_step_word(b, &b->chunks.at[i - 1], "foretells")
+        && !is_done_by_thing(b, i, marks))
+        return false; /* "it'll smoke the place out" */
     if (is_consequence(b, i) || (before == TAG_THERE && !comma))
         return false; /* "or it'll stick", "it's open" */
     if (is_third_person(c->entry))

@@ -123,6 +123,17 @@ static bool names_optional(const struct builder *b)
     return false;
 }
 
+/* The marks of what was done last: "lid on, and leave it alone for an hour", "lay them in and leave
+ * them". */
+static uint64_t last_marks(const struct builder *b)
+{
+    const struct step *s =
+        b->dish->steps.count ? &b->dish->steps.at[b->dish->steps.count - 1] : NULL;
+    const struct entry *e =
+        s && s->actions.count ? action_entry(b->k, s->actions.at[s->actions.count - 1]) : NULL;
+    return e ? e->marks : 0;
+}
+
 /* Whether the dish is in such a place now: what heats it, the part that is made, or a thing that
  * the sentence names by one word. */
 static bool is_place(const struct builder *b, struct text place, uint64_t heat, size_t verb)
@@ -133,6 +144,10 @@ static bool is_place(const struct builder *b, struct text place, uint64_t heat, 
         return is_in_oven(b, heat);
     if (text_is(place, "grills"))
         return is_grilling(b, heat);
+    if (text_is(place, "covered"))
+        return heat & MARK_OF(boils) && last_marks(b) & (MARK_OF(brief) | MARK_OF(changes));
+    if (text_is(place, "panned"))
+        return is_frying(b, heat) && last_marks(b) & (MARK_OF(puts) | MARK_OF(heats));
     if (text_is(place, "baking"))
         return is_in_oven(b, heat) && says_time(b);
     if (text_is(place, "fries"))

@@ -95,17 +95,19 @@ static bool ends_on_top(const struct builder *b, size_t verb)
 /* Whether raw meat or fish stands with something that gives it taste: ground meat is only kept
  * cold.
  */
-#define MARINADE_FOODS 3
+#define MARINADE_FOODS 3 /* salt apart */
 
 static bool is_raw(const struct dish *d)
 {
     const uint64_t raw = MARK_OF(meat) | MARK_OF(poultry) | MARK_OF(fish) | MARK_OF(shellfish);
     bool meat = false;
+    size_t tasty = 0;
     for (size_t i = 0; i < d->ingredients.count; i++) {
         const struct entry *e = d->ingredients.at[i].entry;
         meat |= e && e->marks & raw && !(e->marks & (MARK_OF(ground) | MARK_OF(cooked)));
+        tasty += !e || !(e->marks & (raw | MARK_OF(salt)));
     }
-    return meat && d->ingredients.count >= MARINADE_FOODS;
+    return meat && tasty + 1 >= MARINADE_FOODS;
 }
 
 static bool says_time(const struct builder *b)

@@ -136,6 +136,20 @@ static uint64_t last_marks(const struct builder *b)
     return e ? e->marks : 0;
 }
 
+/* "Skin side up", "on the hot side", but not "a minute a side", "on both sides". */
+static bool is_laid(const struct builder *b, size_t verb)
+{
+    for (size_t i = 1; verb != NOWHERE && i < b->chunks.count; i++) {
+        unsigned char before = b->chunks.at[i - 1].tag;
+        const struct chunk *c = &b->chunks.at[i];
+        if (c->tag == TAG_SIDE && !(chunk_marks(c) & MARK_OF(plural)) && before != TAG_ARTICLE
+            && before != TAG_EACH && before != TAG_DURATION && before != TAG_NUMBER
+            && is_together(b, verb, i))
+            return true;
+    }
+    return false;
+}
+
 /* Whether the dish is in such a place now: what heats it, the part that is made, or a thing that
  * the sentence names by one word. */
 static bool is_place(const struct builder *b, struct text place, uint64_t heat, size_t verb)
@@ -160,6 +174,8 @@ static bool is_place(const struct builder *b, struct text place, uint64_t heat, 
         return heat & MARK_OF(waits) && !(heat & MARK_OF(cold)) && names_optional(b);
     if (text_is(place, "raw"))
         return !(heat & MARK_OF(heats)) && says_time(b) && is_raw(b->dish);
+    if (text_is(place, "side"))
+        return is_laid(b, verb);
     if (text_is(place, "finish"))
         return ends_on_top(b, verb);
     return text_equal(place, b->group) || was_made(b, place, heat) || names(b, place, verb);

@@ -294,6 +294,7 @@ torch	torch	heats grills prep	blowtorch
 flambe	flambe	heats		verb:flambes,flambeing,flambeed,flambeed
 smoke	smoke	heats prep
 boil	boil	heats boils prep	boil up | boil off
+put the water on	boil	heats boils	put some water on | put the kettle on | get the water on | get the water going | get some water going | get the kettle on	verb:puts,putting,put,put
 bring to a boil	boil	heats boils	bring it up to a bubble | bring that up to a bubble | bring up to a bubble | bring to the boil | bring to boil | bring up to a boil | bring up to the boil | bring it to a boil | bring it to the boil | bring this to a boil | bring this to the boil | bring that to a boil | bring that to the boil | bring it up to a boil | bring it up to the boil | bring this up to a boil | bring that up to a boil | bring them to a boil | bring everything to a boil | bring everything to the boil | bring back to a boil | bring back to the boil | bring it back to a boil | bring it back to the boil | bring to a rolling boil | bring it to a rolling boil | bring to a full boil | bring to a gentle boil | bring it to a gentle boil	verb:brings,bringing,brought,brought
 come to a boil	boil	heats boils	come up to a bubble | come up to the bubble | come to a bubble | come to the boil | come up to a boil | come up to the boil	verb:comes,coming,came,come
 up to a boil	boil	heats boils	up to a bubble | up to the boil | back to the boil | back to a boil | back up to the boil | back up to a boil	none
@@ -337,6 +338,7 @@ turn up	increase		whack the heat up | put the heat up | get the heat up | pump u
 turn down	lower		knock it down | knock it down to low | knock that down | take it down to low | bring it down to low | drop it to low | drop it down to low | turn it down low | turn the heat down | turn down the heat | turn it down | turn that down | turn the oven down | turn it right down | turn the heat right down
 turn to low	lower		turn it to low | turn it down to low | turn the heat to low | turn the heat down to low
 lower	lower		lower the heat | lower the flame | lower the gas
+down low	lower		down to low | right down low | down as low as it goes | down as low as it'll go | down as low as it will go	none
 make the flame low	lower		make the heat low | make the gas low | make the fire low | make it low | put the flame low | put the heat low | put the gas low | put the fire low | put the fire lower | put the heat lower | keep the flame low | reduce the flame | reduce the gas	none
 make the flame high	increase		make the heat high | make the gas high | make the fire high | put the flame high | put the gas high | increase the flame | increase the gas	none
 off the gas	turn off		gas off | off the flame | close the gas | switch off the gas | switch the gas off | switch off the flame | turn off the gas | turn the gas off | turn off the flame	none
@@ -360,7 +362,7 @@ leave to rest	rest		leave it to rest | leave that to rest | leave them to rest |
 allow to rest	rest		allow it to rest | allow to stand | allow to sit | allow it to sit | allow it to stand
 sit	sit	waits idle	sit there	verb:sits,sitting,sat,sat
 let sit	sit		let it sit | let that sit | let this sit | let them sit | let it hang out | let that hang out | let it do its thing | let that do its thing | let them do their thing | let it do its magic | let it do its work | let it stand | let that stand | let stand | let this stand | let it be	verb:lets,letting,let,let
-leave	leave	waits idle	leave to stand | leave it alone | leave be | leave alone | leave it be | leave on	verb:leaves,leaving,left,left
+leave	leave	waits idle	leave to stand | leave it alone | leave be | leave alone | leave it be	verb:leaves,leaving,left,left
 stand	stand	waits idle		verb:stands,standing,stood,stood
 soak	soak	waits prep early	soak in | soak off | presoak
 pre soak	soak	waits prep		verb-last
@@ -476,6 +478,8 @@ adjust the seasoning	season		adjust seasoning | correct the seasoning | check th
 @marks
 taste	taste	tastes	have a taste | have a little taste | taste again
 check	check		check on | test
+cut one open	check			verb:cuts,cutting,cut,cut
+break one open	check			verb:breaks,breaking,broke,broken
 stick a skewer in	check		stick a fork in | stick a toothpick in | stick a thermometer in | poke a skewer in | poke one with a skewer | poke it with a skewer | stick a knife in	verb:sticks,sticking,stuck,stuck
 put a thermometer in	check		put your thermometer in | put the thermometer in | put a skewer in | put a toothpick in	verb:puts,putting,put,put
 skewer in the middle	check		toothpick in the middle | knife in the middle | thermometer in the middle	none
@@ -610,6 +614,7 @@ skewer
 @forms noun
 @marks
 top	surface
+tap			faucet
 
 @tag HEAT
 @forms none

@@ -233,7 +233,7 @@ served with			on the side | on the side of | alongside | next to it | beside it 
 @tag FINISH
 @forms none
 @marks
-on top			over the top | over it | on the top | on the tops | over the tops | over each one | on top of each one | on top of each | to finish | to garnish | for garnish | as a garnish | for a garnish | for the top | on the very top | over that | all over | to decorate | for decoration | right at the end | at the very end | just before serving | before serving | to serve on top | to top it | to finish it | to finish it off | scattered over
+on top			over the top | over it | on the top | on the tops | over the tops | over each one | on top of each one | on top of each | to finish | to garnish | for garnish | as a garnish | for a garnish | for the top | on the very top | over that | all over | to decorate | for decoration | right at the end | at the very end | just before serving | before serving | to serve on top | on each one | on each bowl | on each plate | on each of them | to top it | to finish it | to finish it off | scattered over
 
 # Verbs turned around: "in goes the cabbage".
 @tag ACTION
@@ -271,7 +271,14 @@ sort	it		sorts | kind | kinds | type | types | variety | stuff
 @marks
 off the heat
 out onto			out on to | up onto | up on to
+through a sieve			through the sieve | through a strainer | through a fine sieve
 @tag ACTION
 @marks takes
 off the heat	remove
 out onto	remove		out on to | up onto | up on to
+through a sieve	strain		through the sieve | through a strainer | through a fine sieve
+
+# "Onto the platter": the second reading, before the thing.
+@tag INTO
+@marks joins
+onto the	in		on to the

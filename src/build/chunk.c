@@ -24,11 +24,13 @@ static size_t entry_last(const struct recording *r, const struct sentence *s, si
     return i;
 }
 
-/* "Cut it into eight pieces": how much it makes is told with what is done. */
+/* "Cut it into eight pieces", "divide it in twelve": how much it makes is told with what is done.
+ */
 static bool hides_verb(const struct recording *r, const struct sentence *s, const struct match *m)
 {
     unsigned char tag = r->words.at[entry_last(r, s, m->words.first)].tag;
-    return m->rule->kind == RULE_yield && (tag == TAG_ACTION || tag == TAG_DONE);
+    return (m->rule->kind == RULE_yield || m->rule->kind == RULE_count)
+           && (tag == TAG_ACTION || tag == TAG_DONE);
 }
 
 /* "So, six potatoes": counted only where the dish is such a thing, else an ingredient like any. */

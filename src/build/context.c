@@ -95,17 +95,19 @@ static bool ends_on_top(const struct builder *b, size_t verb)
 /* Whether raw meat or fish stands with something that gives it taste: ground meat is only kept
  * cold.
  */
-#define MARINADE_FOODS 3
+#define MARINADE_FOODS 3 /* salt apart */
 
 static bool is_raw(const struct dish *d)
 {
     const uint64_t raw = MARK_OF(meat) | MARK_OF(poultry) | MARK_OF(fish) | MARK_OF(shellfish);
     bool meat = false;
+    size_t tasty = 0;
     for (size_t i = 0; i < d->ingredients.count; i++) {
         const struct entry *e = d->ingredients.at[i].entry;
         meat |= e && e->marks & raw && !(e->marks & (MARK_OF(ground) | MARK_OF(cooked)));
+        tasty += !e || !(e->marks & (raw | MARK_OF(salt)));
     }
-    return meat && d->ingredients.count >= MARINADE_FOODS;
+    return meat && tasty + 1 >= MARINADE_FOODS;
 }
 
 static bool says_time(const struct builder *b)
@@ -123,6 +125,31 @@ static bool names_optional(const struct builder *b)
     return false;
 }
 
+/* The marks of what was done last: "lid on, and leave it alone for an hour", "lay them in and leave
+ * them". */
+static uint64_t last_marks(const struct builder *b)
+{
+    const struct step *s =
+        b->dish->steps.count ? &b->dish->steps.at[b->dish->steps.count - 1] : NULL;
+    const struct entry *e =
+        s && s->actions.count ? action_entry(b->k, s->actions.at[s->actions.count - 1]) : NULL;
+    return e ? e->marks : 0;
+}
+
+/* "Skin side up", "on the hot side", but not "a minute a side", "on both sides". */
+static bool is_laid(const struct builder *b, size_t verb)
+{
+    for (size_t i = 1; verb != NOWHERE && i < b->chunks.count; i++) {
+        unsigned char before = b->chunks.at[i - 1].tag;
+        const struct chunk *c = &b->chunks.at[i];
+        if (c->tag == TAG_SIDE && !(chunk_marks(c) & MARK_OF(plural)) && before != TAG_ARTICLE
+            && before != TAG_EACH && before != TAG_DURATION && before != TAG_NUMBER
+            && is_together(b, verb, i))
+            return true;
+    }
+    return false;
+}
+
 /* Whether the dish is in such a place now: what heats it, the part that is made, or a thing that
  * the sentence names by one word. */
 static bool is_place(const struct builder *b, struct text place, uint64_t heat, size_t verb)
@@ -133,6 +160,12 @@ static bool is_place(const struct builder *b, struct text place, uint64_t heat, 
         return is_in_oven(b, heat);
     if (text_is(place, "grills"))
         return is_grilling(b, heat);
+    if (text_is(place, "covered"))
+        return heat & MARK_OF(boils) && last_marks(b) & (MARK_OF(brief) | MARK_OF(changes));
+    if (text_is(place, "panned"))
+        return is_frying(b, heat) && last_marks(b) & (MARK_OF(puts) | MARK_OF(heats));
+    if (text_is(place, "baking"))
+        return is_in_oven(b, heat) && says_time(b);
     if (text_is(place, "fries"))
         return is_frying(b, heat);
     if (text_is(place, "cold"))
@@ -141,6 +174,8 @@ static bool is_place(const struct builder *b, struct text place, uint64_t heat, 
         return heat & MARK_OF(waits) && !(heat & MARK_OF(cold)) && names_optional(b);
     if (text_is(place, "raw"))
         return !(heat & MARK_OF(heats)) && says_time(b) && is_raw(b->dish);
+    if (text_is(place, "side"))
+        return is_laid(b, verb);
     if (text_is(place, "finish"))
         return ends_on_top(b, verb);
     return text_equal(place, b->group) || was_made(b, place, heat) || names(b, place, verb);

@@ -24,9 +24,6 @@ static const struct {
 #undef IMPLIED
 };
 
-/* A sentence that comes this soon after a step may go on with it. */
-#define NEAR_SECONDS 6.0
-
 struct text implied_row(const struct pack *k, const char *name)
 {
     const struct table *t = pack_table(k, "implied-actions");
@@ -64,8 +61,7 @@ size_t find_done(const struct builder *b, unsigned char tag)
     return NOWHERE;
 }
 
-/* The first food with this scope; with `plain`, the first one that has no scope and an amount. */
-static size_t find_line(const struct builder *b, unsigned scope, bool plain)
+size_t find_line(const struct builder *b, unsigned scope, bool plain)
 {
     for (size_t i = 0; i < b->chunks.count; i++) {
         const struct chunk *c = &b->chunks.at[i];
@@ -107,72 +103,34 @@ static bool list_goes_on(const struct builder *b, size_t line)
            && text_equal(b->dish->steps.at[b->list_step - 1].group, b->group);
 }
 
+/* Whether the food of chunk `i` is listed here, not only spoken of again. */
+static bool is_new(const struct builder *b, size_t i)
+{
+    const struct chunk *c = &b->chunks.at[i];
+    for (size_t n = b->dish->ingredients.count; n-- > 0;) {
+        size_t id = b->dish->ingredients.at[n].id;
+        if (id >= c->first && id <= c->last)
+            return true;
+    }
+    return false;
+}
+
+/* "That's two kilos of lamb there": how much that was, once it is in. */
+static bool is_recap(const struct builder *b, size_t line)
+{
+    return line != NOWHERE && b->dish->steps.count && !is_new(b, line);
+}
+
+/* "Then the stock": what goes in next, once something is hot. */
+static bool is_next(const struct builder *b)
+{
+    return b->chunks.count && b->chunks.at[0].tag == TAG_SO && (last_heat(b) || b->pan);
+}
+
 /* One amount after another is one step. */
 static size_t goes_on(const struct builder *b, size_t line)
 {
-    return list_goes_on(b, line) ? NOWHERE : line;
-}
-
-/* Of two chunks that must both be there. */
-static size_t earlier(size_t a, size_t b)
-{
-    return a == NOWHERE || b == NOWHERE ? NOWHERE : a < b ? a : b;
-}
-
-/* "Big pot, medium heat." "The big pot. Medium heat." */
-static size_t find_pan_heat(const struct builder *b)
-{
-    size_t heat = find_done(b, TAG_HEAT), vessel = find_done(b, TAG_VESSEL);
-    if (vessel != NOWHERE && find_done(b, TAG_DURATION) != NOWHERE
-        && !(chunk_marks(&b->chunks.at[vessel]) & MARK_OF(wet)))
-        return NOWHERE; /* "lid on, ten minutes on low" */
-    bool before =
-        b->pan && heat != NOWHERE && b->pan_at < b->sentence->first
-        && b->r->words.at[b->sentence->first].start - b->r->words.at[b->pan_at].end < NEAR_SECONDS
-        && find_done(b, TAG_OVEN) == NOWHERE;
-    return before && vessel == NOWHERE ? heat : earlier(vessel, heat);
-}
-
-static bool is_fat(const struct builder *b, const struct chunk *c)
-{
-    const struct entry *food = entry_at(b->r, match_slot(c->match, SLOT_food));
-    return food && food->marks & MARK_OF(fat);
-}
-
-/* "Two tablespoons of oil in the big pan": the pan in which a fat and nothing else is. */
-static size_t find_fat_pan(const struct builder *b)
-{
-    size_t vessel = find_done(b, TAG_VESSEL);
-    if (vessel == NOWHERE || find_line(b, 0, true) == NOWHERE || b->rundown
-        || !(chunk_marks(&b->chunks.at[vessel]) & MARK_OF(wet)))
-        return NOWHERE;
-    for (size_t i = 0; i < b->chunks.count; i++)
-        if (b->chunks.at[i].tag == TAG_LINE && b->chunks.at[i].match
-            && !is_fat(b, &b->chunks.at[i]))
-            return NOWHERE;
-    return vessel;
-}
-
-/* The first temperature, also of "if you have a thermometer, one sixty-five". */
-static size_t find_heated(const struct builder *b)
-{
-    for (size_t i = 0; i < b->chunks.count; i++)
-        if (b->chunks.at[i].tag == TAG_HEATED
-            && !(b->chunks.at[i].scope & (SCOPE_NOT_DONE & ~SCOPE_SUPPOSED)))
-            return i;
-    return NOWHERE;
-}
-
-/* "The thermometer says one sixty-five." "If you've got a probe, seventy-four." */
-static size_t find_thermometer(const struct builder *b)
-{
-    for (size_t i = 0; i < b->chunks.count; i++) {
-        const struct chunk *c = &b->chunks.at[i];
-        if (c->tag == TAG_TOOL && c->entry && text_is(entry_value(c->entry), "inside")
-            && !(c->scope & (SCOPE_NOT_DONE & ~SCOPE_SUPPOSED)))
-            return find_heated(b);
-    }
-    return NOWHERE;
+    return is_recap(b, line) || (list_goes_on(b, line) && !is_next(b)) ? NOWHERE : line;
 }
 
 /* "And then into the tin", "onto a tray": a clause that begins with where it goes. */
@@ -283,6 +241,13 @@ bool lists_before_verb(const struct builder *b)
             return !b->r->punctuated || !clause_marks(b, i);
     }
     return false;
+}
+
+struct text implied_in_context(const struct builder *b, const char *name)
+{
+    struct text said = implied_row(b->k, name), here = action_in_context(b, said, NOWHERE);
+    struct text row = text_from(name), by_row = action_in_context(b, row, NOWHERE);
+    return text_equal(said, here) && !text_equal(row, by_row) ? by_row : here;
 }
 
 /* The row's action, or what the table context-actions has for the row where the dish is. */

@@ -19,6 +19,9 @@ size_t implied_actions(const struct builder *b, uint64_t said, struct implied *o
 
 /* The action of that row of the table implied-actions; empty where it has none. */
 struct text implied_row(const struct pack *k, const char *name);
+/* The same where the dish is now: what the table context-actions has for the action, else for the
+ * row. */
+struct text implied_in_context(const struct builder *b, const char *name);
 /* The action of a list of foods without a verb. */
 struct text implied_list(const struct pack *k);
 /* That of a temperature alone, by what it is of; empty where that tells nothing. */
@@ -44,4 +47,15 @@ size_t find_done(const struct builder *b, unsigned char tag);
 bool says_cold(const struct builder *b);
 /* The dish's last step, when it ends shortly before chunk `i`; else NULL. */
 const struct step *step_near(const struct builder *b, size_t i);
+/* The first food with this scope; with `plain`, the first one that has no scope and an amount. */
+size_t find_line(const struct builder *b, unsigned scope, bool plain);
+/* A sentence that comes this many seconds after a step may go on with it. */
+#define NEAR_SECONDS 6.0
+
+/* impliedheat.c; each NOWHERE when there is none. The chunk of a pan that is put on the heat; that
+ * of a pan in which a fat gets hot; that of a temperature that a thermometer shows. */
+size_t find_pan_heat(const struct builder *b);
+size_t find_fat_pan(const struct builder *b);
+size_t find_thermometer(const struct builder *b);
+
 #endif

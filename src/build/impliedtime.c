@@ -5,6 +5,7 @@
 
 #include "build/heat.h"
 #include "build/instruction.h"
+#include "build/stepmeasure.h"
 
 /* Where no verb says what waits, a longer time is how long it keeps ("three days in the fridge").
  */
@@ -17,7 +18,7 @@ static bool is_time(const struct builder *b, size_t i)
 {
     const struct chunk *c = &b->chunks.at[i];
     return c->tag == TAG_DURATION && c->match && is_done(c) && !(c->scope & SCOPE_UNTIL)
-           && ratio_double(c->match->low) <= VERBLESS_SECONDS_MOST;
+           && takes_length(b, i) && ratio_double(c->match->low) <= VERBLESS_SECONDS_MOST;
 }
 
 /* What kind of verb chunk `i` is; 0 for no verb, or one too weak to make a step. */
@@ -135,7 +136,9 @@ static bool waits_for_time(const struct builder *b, size_t time)
     uint64_t marks = e ? e->marks : 0;
     if (marks & MARK_OF(puts) || says_side(b))
         marks = last_heat(b) ? marks : 0;
-    return last && last->durations.count == 0 && !is_momentary(marks);
+    const uint64_t busy = MARK_OF(heats) | MARK_OF(ovens) | MARK_OF(waits) | MARK_OF(mixes);
+    bool done = is_momentary(marks) || (last_heat(b) && !(marks & busy));
+    return last && last->durations.count == 0 && !done;
 }
 
 /* Whether anything is hot here, or looked after ("foil off and ten minutes more"): without it, what
@@ -196,5 +199,5 @@ struct text implied_time(const struct builder *b, size_t i)
         row = "cold-time";
     else if (waits_for_time(b, i) || !is_hot(b))
         return TEXT_EMPTY;
-    return action_in_context(b, implied_row(b->k, row), NOWHERE);
+    return implied_in_context(b, row);
 }

@@ -173,6 +173,10 @@ static bool is_instruction(const struct builder *b, size_t i)
         && (chunk_marks(&b->chunks.at[i - 2]) & MARK_OF(light)
             || b->chunks.at[i - 2].tag == TAG_OPENER || b->chunks.at[i - 2].tag == TAG_WILL))
         before = TAG_SO; /* "what I'm going to do is add the wine" */
+    const struct chunk *lead = before_subject(b, i);
+    if ((before == TAG_IT || before == TAG_YOU || before == TAG_ME) && lead
+        && is_step_word(b, lead, "after"))
+        return false; /* "before you cut it", "how I fold it" */
     struct phrasal split;
     if (find_phrasal(b, i, &split))
         return split.action.length && before != TAG_TO && before != TAG_OF;
@@ -181,14 +185,17 @@ static bool is_instruction(const struct builder *b, size_t i)
     bool comma = i && b->r->words.at[b->chunks.at[i - 1].last].after == AFTER_COMMA;
     if (comma && !is_third_person(c->entry))
         before = TAG_SO;
-    const struct chunk *lead = before_subject(b, i);
     if (before == TAG_MEANWHILE && ends_in_subject(b, &b->chunks.at[i - 1])
         && b->r->words.at[b->chunks.at[i - 1].last].after < AFTER_COMMA)
         return false; /* "while they | rest" */
-    if (before == TAG_IT && lead && (lead->tag == TAG_MEANWHILE || is_step_word(b, lead, "after")))
+    if (before == TAG_IT && lead && lead->tag == TAG_MEANWHILE)
         return false;
+
     if ((before == TAG_THE || before == TAG_IT) && lead && is_let(b, lead))
         return true;
+    if (before == TAG_WILL && is_step_word(b, &b->chunks.at[i - 1], "foretells")
+        && !is_done_by_thing(b, i, marks))
+        return false; /* "it'll smoke the place out" */
     if (is_consequence(b, i) || (before == TAG_THERE && !comma))
         return false; /* "or it'll stick", "it's open" */
     if (is_third_person(c->entry))

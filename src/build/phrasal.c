@@ -2,6 +2,8 @@
  * SPDX-License-Identifier: MIT */
 #include "build/phrasal.h"
 
+#include "build/instruction.h"
+
 /* A particle farther behind its verb than this belongs to something else. */
 #define PARTICLE_CHUNKS 6
 
@@ -21,11 +23,12 @@ static size_t find_particle(const struct builder *b, size_t i, struct text parti
         bool here = (c->entry && text_equal(entry_value(c->entry), object))
                     || text_equal(b->r->words.at[c->last].key, object);
         seen |= here;
-        bool first = c->tag == TAG_OTHER && text_equal(b->r->words.at[c->first].key, particle);
+        bool first = (c->tag == TAG_OTHER || c->tag == TAG_FINISH)
+                     && text_equal(b->r->words.at[c->first].key, particle);
         if (seen && (first || text_equal(b->r->words.at[c->last].key, particle)))
             return n;
-        if ((c->tag == TAG_ACTION && !here) || c->tag == TAG_SO || c->tag == TAG_UNTIL
-            || c->tag == TAG_ME || c->tag == TAG_YOU)
+        if (((c->tag == TAG_ACTION || c->tag == TAG_DOING) && !here) || c->tag == TAG_SO
+            || c->tag == TAG_UNTIL || c->tag == TAG_ME || c->tag == TAG_YOU)
             return 0;
     }
     return 0;
@@ -70,7 +73,7 @@ static bool ends_clause(const struct builder *b, size_t i)
 {
     unsigned char next = i + 1 < b->chunks.count ? b->chunks.at[i + 1].tag : 0;
     return !next || b->r->words.at[b->chunks.at[i].last].after >= AFTER_COMMA || next == TAG_AND
-           || next == TAG_SO;
+           || next == TAG_SO || next == TAG_FOR || next == TAG_UNTIL;
 }
 
 /* Whether the food of chunk `i` begins its clause, but for words like "the". */
@@ -141,8 +144,8 @@ static bool fits(const struct builder *b, size_t i, const struct phrasal_row *ro
     size_t at =
         find_particle(b, i, row->particle, has_subject(b, i, row->object) ? any : row->object);
     bool none = text_is(row->action, "-");
-    if (at && is_object(b, i) && !ends_clause(b, at))
-        return false; /* "put the pan on the scales" */
+    if (at && is_object(b, i) && (!ends_clause(b, at) || b->chunks.at[at].tag == TAG_FINISH))
+        return false; /* "put the pan on the scales", "put a pan on top" */
     if (!at || (none && at > i + NOTHING_CHUNKS))
         return false;
     *out = (struct phrasal){none ? TEXT_EMPTY : row->action, at, !text_is(row->object, "*")};

@@ -11,6 +11,7 @@
 #include "build/stepmeasure.h"
 #include "build/stepjoin.h"
 #include "build/steptext.h"
+#include "build/wording.h"
 
 /* "Meanwhile, chop the onions": said before the step's word in its sentence. */
 static bool is_meanwhile(const struct builder *b, size_t word)
@@ -100,11 +101,17 @@ struct text said_action(const struct builder *b, size_t i)
     return verb.split || !verb.action.length ? verb.action : action_in_context(b, verb.action, i);
 }
 
+/* "Off the heat, a teaspoon of vanilla": where it is done, not with what. */
+static bool leads_to_food(const struct builder *b, const struct chunk *c)
+{
+    return c->entry && step_words_list(b->k, "leads", entry_words(c->entry));
+}
+
 uint64_t instruction_marks(const struct builder *b)
 {
     uint64_t marks = 0;
     for (size_t i = 0; i < b->chunks.count; i++)
-        if (is_verb(b, i)) {
+        if (is_verb(b, i) && !leads_to_food(b, &b->chunks.at[i])) {
             const struct entry *e = action_entry(b->k, said_action(b, i));
             marks |= chunk_marks(&b->chunks.at[i]) | (e ? e->marks : 0);
         }

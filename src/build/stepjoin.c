@@ -10,7 +10,7 @@
 #include "build/stepmeasure.h"
 
 /* Seconds after which a list of foods and the verb that follows are two steps. */
-#define LIST_SECONDS 15.0
+#define LIST_SECONDS 25.0
 
 /* Whether the sentence's first verb is done to what was listed before: "whisk it", "pat those dry".
  */

@@ -115,16 +115,25 @@ void repeat_duration(struct builder *b, const struct chunk *c)
         old->each = entry_value(c->entry);
 }
 
-/* "An hour old", "every ten minutes": no time that anything takes. */
+/* "We've got an hour", "I have half an hour": the cook's own time. */
+static bool is_owned(const struct builder *b, size_t index)
+{
+    const struct chunk *have = index ? &b->chunks.at[index - 1] : NULL;
+    if (!have || have->tag != TAG_HAVE || !is_step_word(b, have, "owns"))
+        return false;
+    return have->first < have->last || (index > 1 && have[-1].tag == TAG_ME);
+}
+
+/* "An hour old", "every ten minutes", "dinner's in an hour": no time that anything takes. */
 static bool is_no_length(const struct builder *b, size_t index)
 {
     const struct chunks *c = &b->chunks;
     return (index + 1 < c->count && is_step_word(b, &c->at[index + 1], "passed"))
-           || (index > 0 && is_step_word(b, &c->at[index - 1], "every"));
+           || (index > 0 && is_step_word(b, &c->at[index - 1], "every")) || is_owned(b, index);
 }
 
 /* "Right, that's forty-two minutes": a time that the dish has already, when it is over. */
-static bool is_over(const struct builder *b, size_t index, const struct duration *d)
+static bool is_over(const struct builder *b, size_t index, double min, double max)
 {
     const struct chunks *c = &b->chunks;
     if (!index || c->at[index - 1].tag != TAG_THERE
@@ -133,10 +142,16 @@ static bool is_over(const struct builder *b, size_t index, const struct duration
     for (size_t i = 0; i < b->dish->steps.count; i++) {
         const struct step *s = &b->dish->steps.at[i];
         for (size_t n = 0; n < s->durations.count; n++)
-            if (s->durations.at[n].min <= d->min && d->max <= s->durations.at[n].max)
+            if (s->durations.at[n].min <= min && max <= s->durations.at[n].max)
                 return true;
     }
     return false;
+}
+
+bool takes_length(const struct builder *b, size_t index)
+{
+    const struct match *m = b->chunks.at[index].match;
+    return !is_no_length(b, index) && !is_over(b, index, seconds(m->low), seconds(m->high));
 }
 
 /* "Two hours in the fridge, at least." */
@@ -168,7 +183,7 @@ void add_duration(struct builder *b, struct step *s, size_t index)
     d.each = counted_by(b, index);
     d.at = b->r->words.at[c->first].start;
     d.words = (struct span){c->first, c->last};
-    if (is_other_side(b, &d, c) || is_same_time(b, &d, c) || is_over(b, index, &d))
+    if (is_other_side(b, &d, c) || is_same_time(b, &d, c) || is_over(b, index, d.min, d.max))
         return;
     *LIST_ADD(b->r->arena, &s->durations) = d;
     grow_step(b, s, c);

@@ -170,7 +170,7 @@ WALKS ?= 10000
 walks: $(B)/walks ## WALKS=10000 random walks of edits, undone to the first bytes and redone
 	@WALKS=$(WALKS) $<
 
-tests: all $(S)/dishtake $(B)/faults $(REPLAY_BIN) $(TEST_BIN)
+tests: all $(B)/talk_units $(S)/dishtake $(B)/faults $(REPLAY_BIN) $(TEST_BIN)
 
 packages: ## installs the Debian packages that are missing
 	@.ci/packages $(PACKAGES) -- $(TEST_PACKAGES)
@@ -204,6 +204,12 @@ $(B)/sentence_units: tests/tools/sentence_units.c $(B)/libdishtake.a
 sentence-ends: $(B)/sentence_units ## makes grammars/en/sentence-ends.tsv anew, to be read in the diff
 	@$(B)/sentence_units $(sort $(PUNCTUATED)) | python3 grammars/en/scripts/sentence_ends.py >$(B)/sentence-ends.tsv \
 	  && mv $(B)/sentence-ends.tsv grammars/en/
+
+$(B)/talk_units: tests/tools/talk_units.c $(B)/libdishtake.a
+	$(call say,CC) $(COMPILE) $(LDFLAGS) -o $@ $(filter %.c %.a,$^) $(LDLIBS)
+
+turn-words: $(B)/talk_units ## makes grammars/en/turn-words.tsv anew, and prints the weights for src/split/border.def
+	@python3 grammars/en/scripts/turn_words.py $(B)/talk_units >$(B)/turn-words.tsv && mv $(B)/turn-words.tsv grammars/en/
 
 accept: all ## raises the floors to what is reached, to be read in the diff
 	@python3 tests/accuracy/accept.py $(B)/dishtake
@@ -315,4 +321,4 @@ FORCE:
 
 .DELETE_ON_ERROR:
 .SECONDARY:
-.PHONY: FORCE all tests packages test demo spec accuracy accuracy-stripped sentence-ends accept coverage covered mutants bench bench-nlp bench-instr bench-stages faults walks fuzz format check install deb uninstall clean help
+.PHONY: FORCE all tests packages test demo spec accuracy accuracy-stripped sentence-ends turn-words accept coverage covered mutants bench bench-nlp bench-instr bench-stages faults walks fuzz format check install deb uninstall clean help

@@ -40,6 +40,18 @@ size_t text_hash(struct text t)
     return h ^ h >> 32;
 }
 
+/* So that no digits run over. */
+#define WHOLE_MOST 10000000
+
+int text_whole(struct text t)
+{
+    int number = 0;
+    bool negative = t.length && *t.at == '-';
+    for (size_t i = negative; i < t.length && number < WHOLE_MOST; i++)
+        number = 10 * number + (t.at[i] - '0');
+    return negative ? -number : number;
+}
+
 int text_compare(struct text a, struct text b)
 {
     size_t shared = a.length < b.length ? a.length : b.length;

@@ -46,6 +46,8 @@ static inline uint64_t text_shape(struct text t)
 }
 /* For hash tables, in memory or built in; the same on every machine of one byte order. */
 size_t text_hash(struct text t);
+/* A whole number, with or without a minus; for texts that are one. */
+int text_whole(struct text t);
 /* Byte order, shorter first when one begins the other; for qsort and bsearch. */
 int text_compare(struct text a, struct text b);
 bool text_starts(struct text t, const char *start);

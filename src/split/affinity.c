@@ -4,20 +4,14 @@
 
 #include <stdio.h>
 
-#define NUMBERS 1       /* the column */
+#define NUMBERS 1 /* the columns */
+#define LEAD 2
 #define HUNDREDTH 0.01F /* the table's unit */
 #define KEY_MOST 64
 /* So many things that tell nothing are taken to be there besides. */
 #define UNSURE 2.0
-
-static float read_number(struct text t)
-{
-    int number = 0;
-    bool negative = t.length && *t.at == '-';
-    for (size_t i = negative; i < t.length; i++)
-        number = 10 * number + (t.at[i] - '0');
-    return HUNDREDTH * (float) (negative ? -number : number);
-}
+/* The lead of a food of no common dish. */
+#define UNKNOWN_LEAD 0.12F
 
 void affinity_add(struct affinity *sum, const struct table *t, const char *how, struct text word)
 {
@@ -28,7 +22,7 @@ void affinity_add(struct affinity *sum, const struct table *t, const char *how, 
     size_t row = table_find(t, (struct text){key, (size_t) length});
     struct text rest = table_cell(t, row, NUMBERS), number;
     for (size_t n = 0; n < AFFINITY_SIZE && text_part(&rest, ' ', &number); n++)
-        sum->at[n] += read_number(number);
+        sum->at[n] += HUNDREDTH * (float) text_whole(number);
     sum->count += row < t->rows;
 }
 
@@ -45,4 +39,11 @@ double affinity_between(const struct affinity *a, const struct affinity *b)
     for (size_t n = 0; n < AFFINITY_SIZE; n++)
         product += (double) (a->at[n] * b->at[n]);
     return product / ((a->count + UNSURE) * (b->count + UNSURE));
+}
+
+float affinity_lead(const struct table *t, struct text food)
+{
+    size_t row = t ? table_find(t, food) : 0;
+    struct text lead = t && t->columns > LEAD ? table_cell(t, row, LEAD) : TEXT_EMPTY;
+    return lead.length ? HUNDREDTH * (float) text_whole(lead) : UNKNOWN_LEAD;
 }

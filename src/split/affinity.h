@@ -22,5 +22,8 @@ void affinity_join(struct affinity *sum, const struct affinity *more);
  * dish more often than by chance (pointwise mutual information), under 0 where they do less often;
  * nearer to 0 the fewer things there are. */
 double affinity_between(const struct affinity *a, const struct affinity *b);
+/* How often a common dish that has the food is made of it first of all, 0 to 1: chicken mostly is,
+ * garlic hardly ever. */
+float affinity_lead(const struct table *t, struct text food);
 
 #endif

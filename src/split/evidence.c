@@ -36,6 +36,11 @@
 /* No more than this counts. */
 #define LINKS_MOST 6.0
 #define SILENCE_MOST 10.0
+/* Log odds of words: what speaks against a border is the rule, and tells little. */
+#define WORDS_LEAST 4.0F
+#define WORDS_MOST 8.0F
+#define WORDS_NONE 2.0F
+#define WORDS_UNIT 0.5
 #define PHASE_MOST 3
 #define SOON_MOST 3
 #define LATER_MOST 6
@@ -199,6 +204,36 @@ static struct novelty novelty_at(const struct talk *t, size_t i, size_t sentence
     return v;
 }
 
+/* What the new foods of the next sentences are: what dishes are made of, or what goes into any. */
+static void find_lead(const struct talk *t, size_t i, double *x)
+{
+    const struct feature *f = t->f;
+    double all = 0;
+    size_t count = 0;
+    for (size_t s = i; s < t->count && s < i + NEAR_SENTENCES; s++)
+        for (size_t n = 0; n < f[s].mentions_count; n++) {
+            const struct mention *m = &f[s].mentions[n];
+            if (m->part || m->before < i)
+                continue;
+            if (!count++)
+                x[LEAD_NEW] = m->lead;
+            all += m->lead;
+        }
+    for (size_t n = 0; n < f[i].mentions_count; n++)
+        if (!f[i].mentions[n].part) {
+            x[LEAD_FIRST] = f[i].mentions[n].before == i ? f[i].mentions[n].lead : 0;
+            break;
+        }
+    x[LEAD_MEAN] = count ? all / (double) count : 0;
+    x[NOTHING_NEW] = !count;
+}
+
+/* What the table's points come to, none over the least of a place that says nothing. */
+static double words_speak(float points)
+{
+    return fmax(fmin(points + WORDS_LEAST, WORDS_MOST), -WORDS_NONE) * WORDS_UNIT;
+}
+
 static bool before_timed(const struct feature *f, size_t i)
 {
     for (size_t n = i; n-- > 0 && i - n <= TIMED_SENTENCES;)
@@ -245,6 +280,8 @@ static void find_words(const struct talk *t, size_t i, double *x)
     x[PAUSE] = t->r->words.at[first].pause;
     x[SILENCE] = fmin(silence_before(t->r, first), SILENCE_MOST);
     x[SPEAKER] = t->r->words.at[first].new_speaker;
+    x[WORDS_NEW] = words_speak(here->turn.begins);
+    x[WORDS_BACK] = words_speak(here->turn.returns);
 }
 
 /* How much is cooked on both sides, and what. */
@@ -295,6 +332,7 @@ static void find_things(const struct talk *t, size_t i, double *x)
     x[FIRST_NEAR] = known && i - first->before <= NEAR_LINK;
     x[FIRST_FAR] = known && i - first->before > NEAR_LINK;
     x[LINKS] = fmin(t->chains[i], LINKS_MOST);
+    find_lead(t, i, x);
 }
 
 void find_evidence(const struct talk *t, size_t i, double *x)

@@ -168,8 +168,10 @@ static void find_about(const struct recording *r, const struct sentence *s, cons
         else if (w->tag == TAG_VESSEL)
             affinity_add(&f->about, t, "in ", entry_value(w->entry));
     }
-    for (size_t n = 0; n < f->mentions_count; n++)
+    for (size_t n = 0; n < f->mentions_count; n++) {
         affinity_add(&f->about, t, "", f->mentions[n].kind);
+        f->mentions[n].lead = affinity_lead(t, f->mentions[n].kind);
+    }
 }
 
 static void read_sentence(const struct recording *r, const struct sentence *s, struct feature *f)
@@ -215,10 +217,12 @@ static size_t named_before(const struct feature *f, size_t i, struct text kind)
 struct feature *features_make(const struct recording *r, const struct pack *k)
 {
     const struct table *goes_with = pack_table(k, "goes-with");
+    const struct turn_units units = turn_units_make(r, k);
     struct feature *f = arena_alloc(r->arena, (r->sentences.count + 1) * sizeof *f);
     for (size_t i = 0; i < r->sentences.count; i++) {
         read_sentence(r, &r->sentences.at[i], &f[i]);
         find_about(r, &r->sentences.at[i], goes_with, &f[i]);
+        f[i].turn = turn_points_at(&units, i);
     }
     for (size_t i = 0; i < r->sentences.count; i++)
         settle_name(r, f, i);

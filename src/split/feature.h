@@ -6,6 +6,7 @@
 #include "model/recording.h"
 #include "pack/pack.h"
 #include "split/affinity.h"
+#include "split/turnword.h"
 
 /* A food, a part of a dish or a dish's word that a sentence names. */
 struct mention {
@@ -15,6 +16,7 @@ struct mention {
     bool dish;     /* a dish's word: "stew" */
     bool part;     /* no food: "the sauce", "the dough", "the stew" */
     size_t before; /* the sentence that named it last, its own number when none did lately */
+    float lead; /* how often a common dish that has the food is made of it first of all, 0 to 1 */
 };
 
 /* Salt, water, oil, spice: every dish has them. */
@@ -57,9 +59,10 @@ struct feature {
     size_t lines;    /* foods with an amount */
     size_t measured; /* of these, by spoon, cup, weight: not "four jars of cinnamon" on a shelf */
     size_t actions;
-    size_t early, late;    /* of these, such as a dish begins with, or ends with */
-    struct affinity about; /* its foods and what is done */
-    float sweet, savory;   /* how many foods are found in desserts only, and in none */
+    size_t early, late;      /* of these, such as a dish begins with, or ends with */
+    struct affinity about;   /* its foods and what is done */
+    struct turn_points turn; /* what the words around its beginning speak for */
+    float sweet, savory;     /* how many foods are found in desserts only, and in none */
 };
 
 /* One feature a sentence; arena. */

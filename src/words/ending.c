@@ -44,13 +44,6 @@ static struct ending_row *row_of(const struct endings *e, uint64_t key)
     return &e->rows[i];
 }
 
-static int whole(struct text cell)
-{
-    bool under = text_starts(cell, "-");
-    int n = (int) ratio_read(cell.at + under, cell.length - under).over;
-    return under ? -n : n;
-}
-
 /* "FOOD SO" or "then": classes are written in capitals. */
 static uint64_t mix_cell(uint64_t key, struct text cell)
 {
@@ -67,7 +60,7 @@ static uint64_t key_of_row(const struct table *t, size_t row)
 {
     struct text before = table_cell(t, row, COLUMN_BEFORE),
                 words = table_cell(t, row, COLUMN_WORDS);
-    uint64_t key = words.length ? mix(0, LENGTH_CODE((uint64_t) whole(words))) : 0;
+    uint64_t key = words.length ? mix(0, LENGTH_CODE((uint64_t) text_whole(words))) : 0;
     return mix_cell(mix(mix_cell(key, before), PLACE_CODE), table_cell(t, row, COLUMN_BEHIND));
 }
 
@@ -78,7 +71,7 @@ static void rows_read(struct endings *e, struct arena *a, const struct table *t)
     e->rows = arena_alloc(a, e->room * sizeof *e->rows);
     for (size_t i = 0; i < t->rows; i++) {
         uint64_t key = key_of_row(t, i);
-        *row_of(e, key) = (struct ending_row){key, whole(table_cell(t, i, COLUMN_POINTS))};
+        *row_of(e, key) = (struct ending_row){key, text_whole(table_cell(t, i, COLUMN_POINTS))};
     }
 }
 

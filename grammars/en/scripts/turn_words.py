@@ -1,0 +1,300 @@
+#!/usr/bin/env python3
+"""Writes turn-words.tsv: how much the words around a place speak for a dish that begins there, or one that goes on; and prints the
+weights for src/split/border.def.
+
+  turn_words.py TALK_UNITS > turn-words.tsv            (`make turn-words` does it; run it where the Makefile is)
+  turn_words.py --test TALK_UNITS                      what both are worth on recordings left out
+
+TALK_UNITS is the program that tests/tools/talk_units.c makes. What is learned from are the recordings with gold under tests/ (but not
+those of tests/recordings/unseen) and the talks of tests/split/shares.
+
+Both are logistic regressions with an L2 penalty. The points, in hundredths of log odds, are the weights of runs of words ("near  now
+the LEAD") that stand often enough; the second regression has their sum as two pieces of its evidence, each recording's from points
+that were learned without its set (stacked generalization, Wolpert 1992), since a table knows the recordings that it was learned
+from. Needs scikit-learn (Debian package python3-sklearn). The same recordings give the same table.
+SPDX-License-Identifier: MIT
+"""
+import collections
+import glob
+import json
+import os
+import re
+import subprocess
+import sys
+import tempfile
+import zlib
+
+import numpy
+from sklearn.feature_extraction import DictVectorizer
+from sklearn.linear_model import LogisticRegression
+
+sys.path.insert(0, "tests/split")
+import test_shares  # noqa: E402
+
+GOLD_SETS = ("corpus", "recordings", "recordings/flawless", "recordings/second", "recordings/third", "recordings/fourth")
+# Sets whose cooks or writers are the same are left out together.
+TOGETHER = {"recordings/flawless": "recordings", "recordings/second": "turns", "recordings/third": "turns",
+            "recordings/fourth": "turns"}
+TALK_FOLDS = 6
+# As src/split/turnword.c looks them up.
+NEAR, LATER, BEFORE, RUN = 7, 28, 8, 3
+SEEN = 6  # times, at least
+SMALLEST = 3  # hundredths: less is left out
+WORDS_PENALTY, BORDER_WEIGHT = 0.1, 3.0
+# As src/split/evidence.c has it.
+LEAST, MOST, NONE, UNIT = 4.0, 8.0, 2.0, 0.5
+PENALTY = 80.0  # of the weights; a fifth of it for the words' sums
+NEW, BACK = 1, 2
+
+
+# What is learned from --------------------------------------------------------------------------------------------
+
+class Talk:
+    """A recording: for each sentence its time, evidence, units, and whether a dish begins (NEW), goes on (BACK) or neither; None: no
+    telling."""
+
+    def __init__(self, name, group):
+        self.name, self.group, self.times, self.evidence, self.units, self.labels = name, group, [], [], [], []
+
+    def add(self, line):
+        time, evidence, units = line.rstrip("\n").split("\t")
+        self.times.append(float(time))
+        self.evidence.append({name: float(value) for name, value in (pair.split("=") for pair in evidence.split())})
+        self.units.append(units.split())
+
+
+def read_units(program, files):
+    """Talks by the name of their file."""
+    run = subprocess.run([program, *files], capture_output=True, text=True, check=True)
+    talks = {}
+    for line in run.stdout.splitlines():
+        if line.startswith("# ") and "\t" not in line:
+            talk = talks[line[2:]] = Talk(line[2:], files[line[2:]])
+        else:
+            talk.add(line)
+    return talks
+
+
+def label_talk(talk, captions):
+    """By the caption that a sentence begins in: (start, end, label, text)."""
+    seen, before, n = set(), None, 0
+    for time in talk.times:
+        while n + 1 < len(captions) and captions[n + 1][0] <= time + 0.05:
+            n += 1
+        label = captions[n][2]
+        turns = label not in ("-", before)
+        talk.labels.append((BACK if label in seen else NEW) if turns else 0)
+        if turns:
+            seen.add(label)
+            before = label
+
+
+def place_of(talk, at):
+    return max(0, sum(time <= at + 0.3 for time in talk.times) - 1)
+
+
+def label_gold(talk, gold):
+    """By the lines and steps of its dishes: a dish begins where the gold says so, and goes on where its next line stands after
+    another dish's. Between the two nothing is known."""
+    dishes = sorted(gold["dishes"], key=lambda dish: dish["start"])
+    items = sorted((item["at"], n) for n, dish in enumerate(dishes) for item in dish["ingredients"] + dish["steps"])
+    talk.labels = [0] * len(talk.times)
+    seen, before, last = set(), None, -1.0
+    for at, dish in items:
+        if dish != before:
+            begins = dish not in seen and last < dishes[dish]["start"] <= at
+            place = place_of(talk, dishes[dish]["start"] if begins else at)
+            for n, time in enumerate(talk.times):
+                if last < time < at and n != place and not begins and talk.labels[n] == 0:
+                    talk.labels[n] = None
+            talk.labels[place] = BACK if dish in seen else NEW
+            seen.add(dish)
+            before = dish
+        last = at
+
+
+def write_share(path, captions):
+    with open(path, "w", encoding="utf-8") as file:
+        for start, end, _, text in captions:
+            file.write(f"{start:.3f}\t{end:.3f}\t{text}\n")
+
+
+def read_talks(program):
+    golds, shares, files = {}, {}, {}
+    for name in GOLD_SETS:
+        for path in sorted(glob.glob(f"tests/{name}/*.gold.json")):
+            with open(path, encoding="utf-8") as file:
+                gold = json.load(file)
+            transcript = os.path.join(os.path.dirname(path), gold["transcript"])
+            files[transcript] = TOGETHER.get(name, name)
+            golds[transcript] = gold
+    with tempfile.TemporaryDirectory() as folder:
+        for path in sorted(glob.glob("tests/split/shares/*.tsv")):
+            captions, copy = test_shares.read(path), os.path.join(folder, os.path.basename(path))
+            write_share(copy, captions)
+            files[copy] = f"talks {zlib.crc32(os.path.basename(path).encode()) % TALK_FOLDS}"
+            shares[copy] = captions
+        talks = read_units(program, files)
+    for name, talk in talks.items():
+        if name in golds:
+            label_gold(talk, golds[name])
+        else:
+            label_talk(talk, shares[name])
+    return list(talks.values())
+
+
+# Words -----------------------------------------------------------------------------------------------------------
+
+def runs(place, units, most):
+    return {(place, " ".join(units[i:i + n])) for n in range(1, most + 1) for i in range(len(units) - n + 1)}
+
+
+def rows_at(units, at):
+    """The rows that hold at a place among all units of a recording."""
+    near, later, before = units[at:at + NEAR], units[at + NEAR:at + LATER], units[max(0, at - BEFORE):at]
+    found = runs("near", near, RUN) | runs("later", later, 1) | runs("before", before, RUN)
+    for n in range(1, RUN + 1):
+        found |= {("first", " ".join(near[:n]))} if n <= len(near) else set()
+        found |= {("last", " ".join(before[-n:]))} if n <= len(before) else set()
+    return found
+
+
+def rows_of(talk):
+    units, rows = [], []
+    starts = []
+    for sentence in talk.units:
+        starts.append(len(units))
+        units += sentence
+    for at in starts:
+        rows.append(rows_at(units, at))
+    return rows
+
+
+class Sentences:
+    """All sentences of all talks, side by side."""
+
+    def __init__(self, talks, names):
+        self.talks, self.names = talks, names
+        self.group = numpy.array([talk.group for talk in talks for _ in talk.times])
+        self.labels = numpy.array([-1 if label is None else label for talk in talks for label in talk.labels])
+        self.evidence = numpy.array([[one.get(name, 0.0) for name in names] for talk in talks for one in talk.evidence])
+        self.rows = [rows for talk in talks for rows in rows_of(talk)]
+        self.sure = numpy.array([sure for talk in talks for sure in no_neighbours(talk.labels)])
+        count = collections.Counter(row for rows, sure in zip(self.rows, self.sure) if sure for row in rows)
+        self.columns = DictVectorizer().fit([{row: 1 for row in sorted(count) if count[row] >= SEEN}])
+        self.table = self.columns.transform([{row: 1 for row in rows if count[row] >= SEEN} for rows in self.rows])
+        self.models = {}
+
+    def model(self, out, label):
+        """The points of all rows, learned without some groups: (always, one for each column)."""
+        key = (frozenset(out), label)
+        if key not in self.models:
+            some = self.sure & ~numpy.isin(self.group, sorted(out))
+            wanted = self.labels[some] == label
+            fit = LogisticRegression(C=WORDS_PENALTY, max_iter=300, solver="liblinear", random_state=0)
+            fit.fit(self.table[some], wanted, sample_weight=numpy.where(wanted, BORDER_WEIGHT, 1.0))
+            points = numpy.round(100 * fit.coef_[0])
+            points[numpy.abs(points) < SMALLEST] = 0
+            self.models[key] = round(100 * fit.intercept_[0]), points
+        return self.models[key]
+
+    def speak(self, out, label, some):
+        always, points = self.model(out, label)
+        sums = (always + self.table[some] @ points) / 100
+        return numpy.maximum(numpy.minimum(sums + LEAST, MOST), -NONE) * UNIT
+
+    def with_words(self, out):
+        """The evidence with the words' sums in it, those of each group learned without it."""
+        filled = self.evidence.copy()
+        for group in sorted(set(self.group)):
+            some = self.group == group
+            for name, label in (("WORDS_NEW", NEW), ("WORDS_BACK", BACK)):
+                filled[some, self.names.index(name)] = self.speak({group} | set(out), label, some)
+        return filled
+
+
+def no_neighbours(labels):
+    """What stands right beside a border is as good a place for it, and is not learned as none."""
+    return [label is not None and (label > 0 or not any(other for other in labels[max(0, n - 1):n + 2] if other))
+            for n, label in enumerate(labels)]
+
+
+# Weights ---------------------------------------------------------------------------------------------------------
+
+def fit_weights(names, evidence, labels):
+    """Multinomial logistic regression by Newton's method: a row for each name, a column for NEW and one for BACK."""
+    scale = evidence.std(0)
+    scale[scale < 0.05] = 1
+    x, wanted = evidence / scale, numpy.eye(3)[labels][:, 1:]
+    penalty = numpy.array([PENALTY / 5 if name.startswith("WORDS_") else PENALTY for name in names])
+    weights, size = numpy.zeros((len(names), 2)), len(names)
+    for _ in range(12):
+        odds = numpy.exp(numpy.clip(x @ weights, -30, 30))
+        share = odds / (1 + odds.sum(1, keepdims=True))
+        slope = (x.T @ (share - wanted) + penalty[:, None] * weights).T.reshape(-1)
+        bend = numpy.diag(numpy.concatenate([penalty, penalty]))
+        for i in range(2):
+            for j in range(2):
+                both = share[:, i] * ((i == j) - share[:, j])
+                bend[i * size:(i + 1) * size, j * size:(j + 1) * size] += x.T @ (x * both[:, None])
+        step = numpy.linalg.solve(bend, slope).reshape(2, size).T
+        weights -= step
+        if numpy.abs(step).max() < 1e-3:
+            break
+    return weights / scale[:, None]
+
+
+def loss(weights, evidence, labels):
+    sums = numpy.hstack([numpy.zeros((len(labels), 1)), evidence @ weights])
+    sums -= sums.max(1, keepdims=True)
+    share = numpy.exp(sums) / numpy.exp(sums).sum(1, keepdims=True)
+    return -numpy.log(share[numpy.arange(len(labels)), labels]).sum()
+
+
+def test(all_):
+    """The loss of each group, in nats, by what was learned without it."""
+    total = 0.0
+    for group in sorted(set(all_.group)):
+        evidence = all_.with_words({group})
+        known, held = all_.labels >= 0, all_.group == group
+        weights = fit_weights(all_.names, evidence[known & ~held], all_.labels[known & ~held])
+        here = loss(weights, evidence[known & held], all_.labels[known & held])
+        total += here
+        print(f"{group}\t{here:.0f}")
+    print(f"all\t{total:.1f}")
+
+
+def write_table(all_):
+    models = [all_.model(set(), label) for label in (NEW, BACK)]
+    print("# What the words around a place speak for, in hundredths of log odds: that a dish begins there, that one goes on. Words in")
+    print("# capitals are classes. Made by scripts/turn_words.py from the recordings of tests/. SPDX-License-Identifier: MIT")
+    print("words\tplace\tbegins\treturns")
+    print(f"*\t*\t{models[0][0]}\t{models[1][0]}")
+    names = all_.columns.feature_names_
+    for n in sorted(range(len(names)), key=lambda n: names[n][::-1]):
+        pair = [int(points[n]) for _, points in models]
+        if any(pair):
+            print(*names[n][::-1], *(number or "" for number in pair), sep="\t")
+
+
+def print_weights(all_):
+    known = all_.labels >= 0
+    weights = fit_weights(all_.names, all_.with_words(set())[known], all_.labels[known])
+    for name, (new, back) in zip(all_.names, weights):
+        print(f"{name:16} {new:6.2f} {back:6.2f}", file=sys.stderr)
+
+
+def main():
+    program = sys.argv[-1]
+    with open("src/split/border.def", encoding="utf-8") as file:
+        names = re.findall(r"^EVIDENCE\((\w+),", file.read(), re.M)
+    all_ = Sentences(read_talks(program), names)
+    if sys.argv[1] == "--test":
+        test(all_)
+        return
+    write_table(all_)
+    print_weights(all_)
+
+
+if __name__ == "__main__":
+    main()

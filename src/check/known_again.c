@@ -11,10 +11,12 @@
 static bool is_definite(const struct checker *c, const struct match *m)
 {
     struct span where, words = m->words;
-    if (words.first)
+    if (c->r->words.at[words.first].tag != TAG_THE) {
+        if (!words.first || c->r->words.at[words.first - 1].tag != TAG_THE)
+            return false;
         words.first--;
-    return said_find(&c->sayings, c->r, "definite", words, &where)
-           && where.first <= words.first + 1;
+    }
+    return said_find(&c->sayings, c->r, "definite", words, &where) && where.first == words.first;
 }
 
 static void check_known(struct checker *c, const struct sentence *s, const struct match *m)

@@ -31,6 +31,22 @@ static bool timer_before(const struct checker *c, const struct sentence *s, stru
            && said_find(&c->sayings, c->r, "timer", (struct span){from, words.first - 1}, &where);
 }
 
+bool stands_before(const struct checker *c, const char *set, struct span words)
+{
+    const struct sentence *s = sentence_of(c->r, words.first);
+    if (!s || words.first <= s->first)
+        return false;
+    size_t from = words.first > s->first + LEAD_WORDS ? words.first - LEAD_WORDS : s->first;
+    return leads_to(c, set, from, words.first);
+}
+
+/* "The full thirty minutes". */
+static bool full_time(const struct checker *c, const struct sentence *s, struct span words)
+{
+    return c->r->words.at[words.first].tag == TAG_FULLNESS && words.first > s->first
+           && c->r->words.at[words.first - 1].tag == TAG_THE;
+}
+
 bool looks_back(const struct checker *c, const char *before, struct span words)
 {
     const struct sentence *s = sentence_of(c->r, words.first);
@@ -40,6 +56,7 @@ bool looks_back(const struct checker *c, const char *before, struct span words)
     size_t from = words.first > s->first + LEAD_WORDS ? words.first - LEAD_WORDS : s->first;
     size_t to = words.last + AFTER_WORDS < s->last ? words.last + AFTER_WORDS : s->last;
     return leads_to(c, before, from, words.first) || timer_before(c, s, words)
+           || full_time(c, s, words)
            || (said_find(&c->sayings, c->r, "recap", (struct span){words.last + 1, to}, &where)
                && where.first <= words.last + BEHIND_WORDS);
 }

@@ -26,9 +26,27 @@ bool overlap(double low, double high, double other_low, double other_high);
 bool number_in(const struct checker *c, const struct sentence *s, struct span where,
                struct amount *count);
 
+/* What went in of a food: `most` of it in all, and the last line that is not as much as was said;
+ * NULL: there is none. */
+struct went_in {
+    const struct ingredient *other;
+    double most;
+};
+/* What went in before word `before` of that food, in measures of the same kind: true where one
+ * line, or all together, is as much as `said`. */
+bool went_in(const struct checker *c, const struct entry *food, size_t before,
+             const struct amount *said, struct went_in *out);
+/* The words that say the line's amount: its own, or those elsewhere that it was taken from ("the
+ * lamb ... about two kilos"). */
+struct text amount_words(const struct checker *c, const struct ingredient *line);
+/* Whether the set's words stand right before the words, in their sentence. */
+bool stands_before(const struct checker *c, const char *set, struct span words);
+
 /* One file each. */
 void find_heats_again(struct checker *c);
 void find_times_again(struct checker *c);
 void find_pieces_again(struct checker *c);
+void find_known_again(struct checker *c);
+void find_two_measures(struct checker *c);
 
 #endif

@@ -16,15 +16,13 @@ static bool same_food(const struct ingredient *line, const struct entry *food)
            || one_names_both(line->kind, entry_value(food));
 }
 
-/* What went in before of that food, in measures of the same kind: true where one line, or all
- * together, is as much as `said`. `*other` is the last line that is not. */
-static bool went_in(const struct checker *c, const struct entry *food, size_t before,
-                    const struct amount *said, const struct ingredient **other)
+bool went_in(const struct checker *c, const struct entry *food, size_t before,
+             const struct amount *said, struct went_in *out)
 {
     const struct amount once = {true, RATIO(1), RATIO(1), TEXT_EMPTY, false};
     const double low = ratio_double(said->min), high = ratio_double(said->max);
-    double least = 0, most = 0;
-    *other = NULL;
+    double least = 0;
+    *out = (struct went_in){0};
     for (size_t i = 0; i < c->dish->ingredients.count; i++) {
         const struct ingredient *line = &c->dish->ingredients.at[i];
         if (line->id >= before || !line->amount.known || line->vague || !same_food(line, food))
@@ -37,10 +35,10 @@ static bool went_in(const struct checker *c, const struct entry *food, size_t be
         if (times <= 0)
             continue;
         least += one;
-        most += each;
-        if (overlap(low, high, one, each) || overlap(low, high, least, most))
+        out->most += each;
+        if (overlap(low, high, one, each) || overlap(low, high, least, out->most))
             return true;
-        *other = line;
+        out->other = line;
     }
     return false;
 }
@@ -57,7 +55,7 @@ static bool has_number(const struct checker *c, struct span words)
 
 /* The words that say the line's amount: its own, or those elsewhere that it was taken from ("the
  * lamb ... about two kilos"). */
-static struct text amount_words(const struct checker *c, const struct ingredient *line)
+struct text amount_words(const struct checker *c, const struct ingredient *line)
 {
     struct span words = line->words;
     size_t nearest = SIZE_MAX;
@@ -77,15 +75,15 @@ static struct text amount_words(const struct checker *c, const struct ingredient
 static void check_recap(struct checker *c, const struct sentence *s, const struct match *m)
 {
     struct said_amount said = {0};
-    const struct ingredient *other;
+    struct went_in in;
     struct span words = match_slot(m, SLOT_food);
     const struct entry *food = span_is_empty(words) ? NULL : entry_at(c->r, words);
     line_amount(c->r, s, m, &said);
     if (!food || !said.amount.known || said.vague || said.more || said.each
-        || went_in(c, food, m->words.first, &said.amount, &other) || !other)
+        || went_in(c, food, m->words.first, &said.amount, &in) || !in.other)
         return;
     struct subject_of what = {c->r->words.at[m->words.first].start, m->words, entry_shown(food)};
-    REPORT(c, amount_otherwise, what, said_words(c->r, m->words), amount_words(c, other));
+    REPORT(c, amount_otherwise, what, said_words(c->r, m->words), amount_words(c, in.other));
 }
 
 bool number_in(const struct checker *c, const struct sentence *s, struct span where,
@@ -107,19 +105,19 @@ bool number_in(const struct checker *c, const struct sentence *s, struct span wh
 /* "All six of the | chicken thighs". */
 static void check_count(struct checker *c, const struct sentence *s, struct span where)
 {
-    const struct ingredient *other;
+    struct went_in in;
     struct amount count;
     for (size_t i = where.last + 1; i <= s->last && i <= where.last + 3; i++) {
         const struct word *w = &c->r->words.at[i];
         if (w->tag != TAG_FOOD || !w->entry)
             continue;
-        if (number_in(c, s, where, &count) && !went_in(c, w->entry, where.first, &count, &other)
-            && other) {
+        if (number_in(c, s, where, &count) && !went_in(c, w->entry, where.first, &count, &in)
+            && in.other) {
             struct span words = {where.first, i};
             REPORT(c, amount_otherwise,
                    ((struct subject_of){c->r->words.at[where.first].start, words,
                                         entry_shown(w->entry)}),
-                   said_words(c->r, words), amount_words(c, other));
+                   said_words(c->r, words), amount_words(c, in.other));
         }
         return;
     }
@@ -162,58 +160,17 @@ static void find_amounts_again(struct checker *c)
             check_sentence(c, &c->r->sentences.at[i]);
 }
 
-/* ---- one amount in two measures */
-
-/* "A pound of beef, that's about 450 grams": the second stands within so many words, and labels
- * round by as much (common practice, no source). */
-#define SAME_AMOUNT_WORDS 6
-#define ROUNDED 1.25
-
-/* Whether words between the two say that they are one: "that's", "or", "which is". */
-static bool same_again(const struct checker *c, const struct match *a, const struct match *b)
-{
-    struct span where, between = {a->words.last + 1, b->words.first - 1};
-    return b->words.first > a->words.last + 1 && b->words.first <= a->words.last + SAME_AMOUNT_WORDS
-           && said_find(&c->sayings, c->r, "same_amount", between, &where)
-           && where.last == between.last;
-}
-
-/* A quantity of what units measure: a pinch, or a can, is as much as it is. */
-static bool measured_in(const struct checker *c, const struct match *m, struct amount *said)
-{
-    const struct entry *unit = entry_at(c->r, match_slot(m, SLOT_unit));
-    if (!unit || unit->tag != TAG_UNIT || !ratio_finite(m->low) || !ratio_finite(m->high))
-        return false;
-    *said = (struct amount){true, m->low, m->high, entry_value(unit), false};
-    return true;
-}
-
-static void check_measures(struct checker *c, const struct match *a, const struct match *b)
-{
-    struct amount one, other;
-    if (!same_again(c, a, b) || !measured_in(c, a, &one) || !measured_in(c, b, &other)
-        || text_equal(one.unit, other.unit))
-        return;
-    double as = amount_in(c, &one, one.unit, other.unit), said = ratio_double(other.min);
-    if (as > 0 && said > 0 && (as > said * ROUNDED || said > as * ROUNDED))
-        REPORT(c, two_measures, subject_words(c, b->words), said_words(c->r, a->words));
-}
-
-static void find_two_measures(struct checker *c)
-{
-    match_list amounts = {0};
-    add_matches(c, RULE_amount, SCOPE_NOT_DONE, &amounts);
-    for (size_t n = 1; n < amounts.count; n++)
-        check_measures(c, amounts.at[n - 1], amounts.at[n]);
-}
-
 /* ---- yields */
 
-/* "It serves eight", not "I get two of them". */
+/* "It serves eight", "should feed eight", not "I get two of them": said in the match, or right
+ * before it. */
+#define STATES_WORDS 2
 static bool states_yield(const struct checker *c, const struct match *m)
 {
-    struct span where;
-    return said_find(&c->sayings, c->r, "states_yield", m->words, &where);
+    struct span where, words = m->words;
+    words.first -= words.first < STATES_WORDS ? words.first : STATES_WORDS;
+    return said_find(&c->sayings, c->r, "states_yield", words, &where)
+           && where.last >= m->words.first;
 }
 
 /* "Serves eight" and "makes six bowls": what both count must be the same. */
@@ -227,13 +184,21 @@ static bool counts_same(const struct checker *c, const struct match *a, const st
                                 : x && y && text_equal(entry_value(x), entry_value(y));
 }
 
+/* "It'll feed four, or it'll feed two of my brothers". */
+#define OR_WORDS 6
+static bool either(const struct checker *c, const struct match *a, const struct match *b)
+{
+    struct span between = {a->words.last + 1, b->words.first - 1};
+    return b->words.first <= a->words.last + OR_WORDS && span_has_tag(c->r, between, TAG_OR);
+}
+
 static void find_yields(struct checker *c)
 {
     match_list yields = {0};
     add_matches(c, RULE_yield, SCOPE_NOT_DONE, &yields);
     for (size_t n = 1; n < yields.count; n++) {
         const struct match *a = yields.at[n - 1], *b = yields.at[n];
-        if (states_yield(c, a) && states_yield(c, b) && counts_same(c, a, b)
+        if (states_yield(c, a) && states_yield(c, b) && counts_same(c, a, b) && !either(c, a, b)
             && !overlap(ratio_double(a->low), ratio_double(a->high), ratio_double(b->low),
                         ratio_double(b->high)))
             REPORT(c, said_otherwise, subject_words(c, b->words), said_words(c->r, a->words));
@@ -245,6 +210,7 @@ void find_contradictions(struct checker *c)
     find_heats_again(c);
     find_times_again(c);
     find_amounts_again(c);
+    find_known_again(c);
     find_two_measures(c);
     find_yields(c);
     find_pieces_again(c);

@@ -7,7 +7,7 @@
 /* "Twelve minutes ..., another five ...: twenty in all": the parts stand within so many words
  * before the total. */
 #define TOTAL_WORDS 60
-#define SIDE_WORDS 3
+#define SIDE_WORDS 4
 
 /* "Four minutes a side" is said once and cooked twice. */
 static bool each_side(const struct checker *c, const struct match *m)
@@ -218,8 +218,47 @@ static void find_spent(struct checker *c)
         check_spent(c, &own, &c->spent.at[i]);
 }
 
+/* ---- a wait that was longer */
+
+/* "It's been two hours" after a wait of ten minutes is about something else. */
+#define LONGER_MOST 3
+
+/* The longest of the times before the nth, where it and all sums of times up to there are shorter;
+ * NULL: one is as long, or there is none. */
+static const struct match *all_shorter(const match_list *times, size_t n)
+{
+    const struct match *longest = NULL;
+    double most = 0;
+    for (size_t i = n; i-- > 0;) {
+        const struct match *m = times->at[i];
+        if (!ratio_finite(m->high))
+            return NULL;
+        most += ratio_double(m->high);
+        if (!longest || ratio_double(m->high) > ratio_double(longest->high))
+            longest = m;
+    }
+    return longest && most * 1.001 < ratio_double(times->at[n]->low) ? longest : NULL;
+}
+
+/* "It's been forty minutes", after "bake it for thirty": what is shorter is a look at it half way.
+ */
+static void find_been(struct checker *c)
+{
+    match_list times = {0};
+    add_matches(c, RULE_duration, NOT_SPENT, &times);
+    for (size_t n = 1; n < times.count; n++) {
+        const struct match *m = times.at[n], *other;
+        if (!stands_before(c, "been_so_far", m->words) || time_said(c, m)
+            || (other = all_shorter(&times, n)) == NULL
+            || ratio_double(m->low) > LONGER_MOST * ratio_double(other->high))
+            continue;
+        REPORT(c, said_otherwise, subject_words(c, m->words), said_words(c->r, other->words));
+    }
+}
+
 void find_times_again(struct checker *c)
 {
     find_totals(c);
     find_spent(c);
+    find_been(c);
 }

@@ -98,6 +98,17 @@ static bool other_food(const struct checker *c, const struct ingredient *line, s
     return false;
 }
 
+/* "And corn. Two cups of beans": what follows an amount is another food, if only a kind of food. */
+static bool counts_other(const struct checker *c, const struct ingredient *line, size_t last)
+{
+    size_t i = last + 1;
+    if (i < c->r->words.count && c->r->words.at[i].tag == TAG_OF)
+        i++;
+    const struct word *w = i < c->r->words.count ? &c->r->words.at[i] : NULL;
+    return w && w->tag == TAG_FOOD && w->entry
+           && !text_share_part(entry_shown(w->entry), line->food, ' ');
+}
+
 static bool is_amount(const struct match *m)
 {
     return m->rule->kind == RULE_amount && ratio_finite(m->low);
@@ -117,7 +128,8 @@ static bool amount_behind(const struct checker *c, const struct ingredient *line
         for (size_t n = s->match_first; n < s->match_first + s->match_count; n++) {
             const struct match *m = &c->r->matches.at[n];
             if (is_amount(m) && m->words.first > line->id && m->words.first <= most)
-                return !other_food(c, line, line->id, m->words.last + NEXT_WORDS);
+                return !other_food(c, line, line->id, m->words.last + NEXT_WORDS)
+                       && !counts_other(c, line, m->words.last);
         }
     }
     return false;

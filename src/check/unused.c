@@ -75,15 +75,45 @@ static bool is_main(const struct entry *food)
               | MARK_OF(shellfish));
 }
 
+/* "Add the green onions", "the green onions go over it". */
+static bool used_at(const struct checker *c, size_t i)
+{
+    const struct word *w = &c->r->words.at[i];
+    size_t first = w->entry && w->entry->words_count > 1 ? w->entry_first : i;
+    if (first && c->r->words.at[first - 1].tag == TAG_THE)
+        first--;
+    return (first && is_action(&c->r->words.at[first - 1]))
+           || (i + 2 < c->r->words.count && w[1].tag == TAG_ACTION && goes(c, i + 1, i + 2));
+}
+
+/* Whether something is done in the sentence. */
+static bool acts_in(const struct checker *c, const struct sentence *s)
+{
+    for (size_t n = s->first; n <= s->last; n++)
+        if (goes(c, n, s->last) && !(c->r->words.at[n].scope & SCOPE_NOT_DONE))
+            return true;
+    return false;
+}
+
+/* Whether word `i` speaks of the food in a later sentence, so near that it may be the same breath,
+ * and puts it in. */
+static bool used_soon(const struct checker *c, size_t i, struct span laid)
+{
+    const struct sentence *s = sentence_of(c->r, i), *then = sentence_of(c->r, laid.last);
+    return s && then && s > then
+           && (used_at(c, i) || (!(c->r->words.at[i].scope & SCOPE_NOT_DONE) && acts_in(c, s)));
+}
+
 /* Whether the dish speaks of the food farther than BREATH_WORDS from words [first, last]. */
 static bool spoken_elsewhere(const struct checker *c, const struct entry *food, struct span where)
 {
+    const struct span laid = where;
     where.first = where.first > BREATH_WORDS ? where.first - BREATH_WORDS : 0;
     where.last += BREATH_WORDS;
     for (size_t i = c->dish->words.first; i <= c->dish->words.last; i++) {
         const struct word *w = &c->r->words.at[i];
         if (w->tag != TAG_INSIDE && same_food(w->entry, food)
-            && !(i >= where.first && i <= where.last) && in_dish(c, i))
+            && !(i >= where.first && i <= where.last && !used_soon(c, i, laid)) && in_dish(c, i))
             return true;
     }
     return false;
@@ -110,9 +140,43 @@ static bool of_next(const struct checker *c, size_t word, const struct entry *fo
     return false;
 }
 
-/* The foods of words [first, last] of the sentence are laid out. */
+static size_t count_foods(const struct checker *c, size_t first, size_t last)
+{
+    size_t count = 0;
+    for (size_t i = first; i <= last; i++)
+        count += c->r->words.at[i].tag == TAG_FOOD;
+    return count;
+}
+
+/* "Chop all the vegetables", "the dry ingredients": several things that were laid out go in soon
+ * after; "now they go in": one, too. */
+#define SOON_WORDS 40
+static bool all_taken(const struct checker *c, const struct sentence *s, size_t first, size_t last)
+{
+    struct span where, soon = {s->last + 1, s->last + SOON_WORDS};
+    if (soon.last > c->dish->words.last)
+        soon.last = c->dish->words.last;
+    return soon.first <= soon.last
+           && ((count_foods(c, first, last) > 1
+                && said_find(&c->sayings, c->r, "takes_all", soon, &where))
+               || said_find(&c->sayings, c->r, "they_go", soon, &where));
+}
+
+/* "We have rice here all the time", "I've got stock here keeping warm": not laid out for this. */
+static bool on_its_way(const struct checker *c, const struct sentence *s)
+{
+    struct span where;
+    return said_find(&c->sayings, c->r, "on_its_way", (struct span){s->first, s->last}, &where);
+}
+
+/* The foods of words [first, last] of the sentence are laid out, up to a "but". */
 static void check_foods(struct checker *c, const struct sentence *s, size_t first, size_t last)
 {
+    struct span but;
+    if (all_taken(c, s, first, last) || on_its_way(c, s))
+        return;
+    if (said_find(&c->sayings, c->r, "but", (struct span){first, last}, &but))
+        last = but.first;
     for (size_t i = first; i <= last; i++) {
         const struct word *w = &c->r->words.at[i];
         if (w->tag != TAG_FOOD || !w->entry || w->entry->marks & MARK_OF(water) || is_main(w->entry)

@@ -43,11 +43,15 @@ static bool of_the_kitchen(const struct word *w)
     return w->tag != TAG_OTHER || w->begins;
 }
 
+/* "Them" and "ones" stand for something; "a", "you" and "it" are put together by captions. */
+#define SMALL_LETTERS 3
+
 bool is_small(const struct word *w)
 {
     static const unsigned char TAGS[] = {TAG_ARTICLE, TAG_YOU, TAG_ME, TAG_BE, TAG_IT,
                                          TAG_INTO,    TAG_OF,  TAG_OR, TAG_THE};
-    return memchr(TAGS, w->tag, sizeof TAGS) || w->key.length == 1;
+    return (w->key.length <= SMALL_LETTERS && memchr(TAGS, w->tag, sizeof TAGS))
+           || w->key.length == 1 || (w->key.length == 2 && w->tag == TAG_OTHER);
 }
 
 bool small_among(const struct hearing *h, const struct sentence_units *u, size_t begin, size_t end)

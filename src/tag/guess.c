@@ -10,9 +10,8 @@ enum {
     MARK_BONUS = 15, /* a candidate of the marks that the place asks for: a spice by the teaspoon */
     SEEN_BONUS = 4,  /* for each time that the candidate was heard elsewhere in the recording */
     PLURAL_COST = 15, /* "rings" for one wing */
-    HEARD_TRUST = 13, /* where a place trusts no sound by itself: how near a food must be that is
+    HEARD_TRUST = 13  /* where a place trusts no sound by itself: how near a food must be that is
                          named elsewhere */
-    HOMOPHONE = 5
 };
 #define ROOT_LETTERS 4 /* a shorter beginning says nothing: "cod" in "coddle" */
 

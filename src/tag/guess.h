@@ -7,6 +7,8 @@
 
 /* Shorter words are all near each other: only homophones and listed pairs. */
 #define SOUNDS_LEAST 4
+/* What is as near, in hundredths, sounds the same. */
+#define HOMOPHONE 5
 
 /* The best and the second best reading of some words. Distances are in hundredths, as of
  * sound_distance. */

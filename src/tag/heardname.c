@@ -57,10 +57,11 @@ static int name_distance(struct hearing *h, const struct sentence *s, size_t i, 
         || (!other && !amount_before(h, s, begin)))
         return NEIGHBOUR_TRUST + 1;
     struct text heard = sounds_of(h, w->key), meant = sounds_of(h, asked);
-    if (heard.length < SOUNDS_LEAST || meant.length < SOUNDS_LEAST)
+    bool brief = heard.length < SOUNDS_LEAST || meant.length < SOUNDS_LEAST;
+    int distance = (int) sound_distance(&h->ear->sounds, heard, meant, NEIGHBOUR_TRUST);
+    if (!meant.length || (brief && distance > HOMOPHONE))
         return NEIGHBOUR_TRUST + 1;
-    return (int) sound_distance(&h->ear->sounds, heard, meant, NEIGHBOUR_TRUST)
-           + (other ? 0 : KNOWN_COST);
+    return distance + (other ? 0 : KNOWN_COST);
 }
 
 /* The name's reading in which word `i` is the wrong one, wherever in the name it stands. */

@@ -12,7 +12,8 @@
 enum {
     MARGIN = 8,         /* a second reading as near as this leaves the choice to the cook */
     NO_WORD_BONUS = 10, /* captions print words of a dictionary: what is none is likely wrong */
-    SMALL_TRUST = 10    /* the most where a small word is one of those put together */
+    NAME_TRUST = 5,     /* the most where the first word is right there by itself: "chana doll" */
+    SMALL_TRUST = 14    /* the most where a small word is one of those put together */
 };
 
 static bool has_reading(const struct word *w, const struct unit_set *tags)
@@ -82,14 +83,18 @@ static void hear_slot(struct hearing *h, const struct sentence_units *u, struct 
     bool other = slot->sure && !kitchen_verb(first, slot);
     if (known && (!fits || s->end - s->begin > 1 || slot->again || other)) {
         consider(g, known, -100 - (int) (s->end - s->begin));
-    } else if (!fits && !slot->nouns && !slot->always && !slot->strong && s->doubtful) {
+    } else if ((!fits || s->end - s->begin > 1) && !slot->nouns && !slot->always && !slot->strong
+               && s->doubtful) {
         if (!s->asked.as.sounds.length) {
             s->asked.as.sounds = sounds_of(h, s->asked.key);
             s->asked.as.letters = sound_letters(s->asked.as.sounds);
         }
         struct asked asked = s->asked;
-        if (slot->sure && unit_set_has(&slot->expects, TAG_FOOD) && s->no_word)
+        if ((slot->sure || s->end - s->begin > 1) && unit_set_has(&slot->expects, TAG_FOOD)
+            && s->no_word)
             asked.cost -= NO_WORD_BONUS;
+        if (fits && asked.most > NAME_TRUST)
+            asked.most = NAME_TRUST;
         guess_by_sound(h, slot, &asked, g);
     }
 }

@@ -1,0 +1,82 @@
+/* check/two_measures.c: one amount, or one time, told in two measures in one breath.
+ * SPDX-License-Identifier: MIT */
+#include "check/again.h"
+
+/* "A pound of beef, that's about 450 grams": the second stands within so many words, and labels
+ * round by as much (common practice, no source). */
+#define SAME_AMOUNT_WORDS 6
+#define ROUNDED 1.25
+
+/* Whether words between the two say that they are one: "that's", "or", "which is". */
+static bool same_again(const struct checker *c, const char *set, const struct match *a,
+                       const struct match *b)
+{
+    struct span where, between = {a->words.last + 1, b->words.first - 1};
+    return b->words.first > a->words.last + 1 && b->words.first <= a->words.last + SAME_AMOUNT_WORDS
+           && said_find(&c->sayings, c->r, set, between, &where) && where.last == between.last;
+}
+
+/* A quantity of what units measure: a pinch, or a can, is as much as it is. */
+static bool measured_in(const struct checker *c, const struct match *m, struct amount *said)
+{
+    const struct entry *unit = entry_at(c->r, match_slot(m, SLOT_unit));
+    if (!unit || unit->tag != TAG_UNIT || !ratio_finite(m->low) || !ratio_finite(m->high))
+        return false;
+    *said = (struct amount){true, m->low, m->high, entry_value(unit), false};
+    return true;
+}
+
+static void check_measures(struct checker *c, const struct match *a, const struct match *b)
+{
+    struct amount one, other;
+    if (!same_again(c, "same_amount", a, b) || !measured_in(c, a, &one)
+        || !measured_in(c, b, &other) || text_equal(one.unit, other.unit))
+        return;
+    double as = amount_in(c, &one, one.unit, other.unit), said = ratio_double(other.min);
+    if (as > 0 && said > 0 && (as > said * ROUNDED || said > as * ROUNDED))
+        REPORT(c, two_measures, subject_words(c, b->words), said_words(c->r, a->words));
+}
+
+/* ---- one time in hours and in minutes */
+
+/* The unit of a time; NULL: none is named. */
+static const struct entry *time_unit(const struct checker *c, const struct match *m)
+{
+    for (size_t i = m->words.first; i <= m->words.last; i++)
+        if (c->r->words.at[i].tag == TAG_TIME)
+            return c->r->words.at[i].entry;
+    return NULL;
+}
+
+/* "An hour, so thirty minutes without the lid and thirty with it" tells its parts. */
+#define PART_WORDS 12
+
+static void check_times(struct checker *c, const match_list *times, size_t n)
+{
+    const struct match *a = times->at[n - 1], *b = times->at[n];
+    const struct entry *x = time_unit(c, a), *y = time_unit(c, b);
+    if (!x || !y || text_equal(entry_value(x), entry_value(y)) || !ratio_finite(a->high)
+        || !same_again(c, "same_time", a, b)
+        || (n + 1 < times->count && times->at[n + 1]->words.first <= b->words.last + PART_WORDS))
+        return;
+    if (!overlap(ratio_double(a->low) / ROUNDED, ratio_double(a->high) * ROUNDED,
+                 ratio_double(b->low), ratio_double(b->high)))
+        REPORT(c, said_otherwise, subject_words(c, b->words), said_words(c->r, a->words));
+}
+
+static void find_two_times(struct checker *c)
+{
+    match_list times = {0};
+    add_matches(c, RULE_duration, SCOPE_NOT_DONE, &times);
+    for (size_t n = 1; n < times.count; n++)
+        check_times(c, &times, n);
+}
+
+void find_two_measures(struct checker *c)
+{
+    match_list amounts = {0};
+    add_matches(c, RULE_amount, SCOPE_NOT_DONE, &amounts);
+    for (size_t n = 1; n < amounts.count; n++)
+        check_measures(c, amounts.at[n - 1], amounts.at[n]);
+    find_two_times(c);
+}

@@ -90,6 +90,15 @@ static struct arena_block *new_block(struct arena *a, size_t size)
     return block;
 }
 
+void arena_reserve(struct arena *a, size_t size)
+{
+#ifdef ARENA_MALLOC
+    (void) a, (void) size;
+#else
+    new_block(a, size);
+#endif
+}
+
 void *arena_alloc(struct arena *a, size_t size)
 {
     if (size > a->ceiling || a->used > a->ceiling - size)

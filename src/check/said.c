@@ -24,14 +24,11 @@ static bool saying_read(struct saying *s, struct arena *a, const struct table *t
 static bool begins_set(const struct table *t, size_t row, struct problems *p)
 {
     struct text set = table_cell(t, row, 0);
-    if (!row || text_equal(table_cell(t, row - 1, 0), set))
-        return true;
-    for (size_t before = 0; before < row; before++)
-        if (text_equal(table_cell(t, before, 0), set))
-            return problem(p, (struct place){t->file, t->lines[row], 0},
-                           "the rows of the set \"%.*s\" stand in two places; put them together",
-                           TEXT(set));
-    return true;
+    bool goes_on = row && text_equal(table_cell(t, row - 1, 0), set);
+    return goes_on || table_find(t, set) == row
+           || problem(p, (struct place){t->file, t->lines[row], 0},
+                      "the rows of the set \"%.*s\" stand in two places; put them together",
+                      TEXT(set));
 }
 
 /* The row joins the set before it, or begins one. */

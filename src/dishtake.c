@@ -109,8 +109,13 @@ static struct grammar *grammar_builtin(void)
 {
     struct grammar *g = calloc(1, sizeof *g);
     struct pack *k = pack_builtin();
-    if (g && k)
-        return grammar_finish(g, k);
+    struct kitchen *kitchen = k ? kitchen_builtin(k) : NULL;
+    if (g && kitchen) {
+        g->pack = k;
+        g->kitchen = kitchen;
+        return g;
+    }
+    kitchen_free(kitchen);
     pack_free(k);
     free(g);
     return NULL;

@@ -90,6 +90,15 @@ static struct arena_block *new_block(struct arena *a, size_t size)
     return block;
 }
 
+void arena_reserve(struct arena *a, size_t size)
+{
+#ifdef ARENA_MALLOC
+    (void) a, (void) size;
+#else
+    new_block(a, size);
+#endif
+}
+
 void *arena_alloc(struct arena *a, size_t size)
 {
     if (size > a->ceiling || a->used > a->ceiling - size)
@@ -136,9 +145,16 @@ void *arena_own(struct arena *a, const void *from, size_t size)
     return size ? memcpy(arena_alloc(a, size), from, size) : NULL;
 }
 
+/* Most lists stay short: of large elements there is room for few at first. */
+static size_t first_room(size_t element_size)
+{
+    const size_t bytes = 256;
+    return element_size * 8 <= bytes ? 8 : bytes / element_size + 1;
+}
+
 void *arena_grow(struct arena *a, void *old, size_t count, size_t *room, size_t element_size)
 {
-    size_t more = *room ? *room * 2 : 8;
+    size_t more = *room ? *room * 2 : first_room(element_size);
     if (more > SIZE_MAX / element_size)
         longjmp(a->full, 1);
     char *at = arena_alloc(a, more * element_size);

@@ -22,6 +22,8 @@ struct arena {
 
 void arena_init(struct arena *a, size_t ceiling);
 void arena_release(struct arena *a);
+/* The next `size` bytes will stand together; of an open arena. Not so with ARENA_MALLOC. */
+void arena_reserve(struct arena *a, size_t size);
 /* Everything handed out becomes invalid; the memory is kept for the next recording. */
 void arena_reset(struct arena *a);
 

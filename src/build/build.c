@@ -146,6 +146,20 @@ static void drop_questions(struct dish *d)
     d->ingredients.count = kept;
 }
 
+/* About what the dish will need, so that its lists leave no smaller selves behind. */
+static void reserve_room(const struct recording *r, struct dish *d)
+{
+    size_t sentences = 0, lines = 0;
+    for (size_t i = 0; i < d->spans.count; i++) {
+        size_t end = sentence_until(r, d->spans.at[i].last);
+        for (size_t n = sentence_from(r, d->spans.at[i].first); n < end; n++, sentences++)
+            for (size_t m = 0; m < r->sentences.at[n].match_count; m++)
+                lines += r->matches.at[r->sentences.at[n].match_first + m].rule->kind == RULE_line;
+    }
+    LIST_RESERVE(r->arena, &d->ingredients, lines + 1);
+    LIST_RESERVE(r->arena, &d->steps, sentences / 2 + 1);
+}
+
 bool build_recipes(struct recording *r, const struct pack *k, struct problems *p)
 {
     (void) p;
@@ -161,6 +175,7 @@ bool build_recipes(struct recording *r, const struct pack *k, struct problems *p
                             .dish = &r->dishes.at[i],
                             .scale = scale,
                             .drops_units = drops};
+        reserve_room(r, b.dish);
         for (size_t n = 0; n < r->sentences.count; n++) {
             bool inside = is_inside(b.dish, &r->sentences.at[n]);
             if (inside)

@@ -198,6 +198,7 @@ static struct text look_up(const struct builder *b, struct text said, size_t ver
 
 struct text action_in_context(const struct builder *b, struct text said, size_t verb)
 {
-    return look_up(b, look_up(b, said, verb),
-                   verb); /* what is put in the fridge in a marinade is marinated */
+    struct text means = look_up(b, said, verb);
+    /* What is put in the fridge in a marinade is marinated. */
+    return text_equal(means, said) ? said : look_up(b, means, verb);
 }

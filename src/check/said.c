@@ -24,14 +24,11 @@ static bool saying_read(struct saying *s, struct arena *a, const struct table *t
 static bool begins_set(const struct table *t, size_t row, struct problems *p)
 {
     struct text set = table_cell(t, row, 0);
-    if (!row || text_equal(table_cell(t, row - 1, 0), set))
-        return true;
-    for (size_t before = 0; before < row; before++)
-        if (text_equal(table_cell(t, before, 0), set))
-            return problem(p, (struct place){t->file, t->lines[row], 0},
-                           "the rows of the set \"%.*s\" stand in two places; put them together",
-                           TEXT(set));
-    return true;
+    bool goes_on = row && text_equal(table_cell(t, row - 1, 0), set);
+    return goes_on || table_find(t, set) == row
+           || problem(p, (struct place){t->file, t->lines[row], 0},
+                      "the rows of the set \"%.*s\" stand in two places; put them together",
+                      TEXT(set));
 }
 
 /* The row joins the set before it, or begins one. */
@@ -68,14 +65,17 @@ static struct unit_set sets_from(const struct sayings *list, const struct record
 static void find_places(struct sayings *list, struct arena *a, const struct recording *r)
 {
     struct unit_set always = {{0}};
-    for (size_t n = 0; n < list->sets.count; n++)
-        if (list->sets.at[n].anything)
+    for (size_t n = 0; n < list->sets.count; n++) {
+        struct saying_set *set = &list->sets.at[n];
+        set->places = arena_alloc(a, (r->words.count / 64 + 1) * sizeof *set->places);
+        if (set->anything)
             unit_set_add(&always, (unsigned char) n);
+    }
     for (size_t i = 0; i < r->words.count; i++) {
         struct unit_set sets = sets_from(list, r, i);
         unit_set_join(&sets, &always);
         for (int n = unit_set_next(&sets, 0); n >= 0; n = unit_set_next(&sets, n + 1))
-            *LIST_ADD(a, &list->sets.at[n].places) = (unsigned) i;
+            list->sets.at[n].places[i / 64] |= (uint64_t) 1 << i % 64;
     }
 }
 
@@ -160,18 +160,17 @@ static size_t said_at(const struct sayings *list, const struct saying_set *set,
     return 0;
 }
 
-/* The first of the set's places at or after the word. */
-static size_t place_from(const struct saying_set *set, size_t word)
+/* The first of the set's places in words [word, last]; last + 1 where there is none. */
+static size_t next_place(const struct saying_set *set, size_t word, size_t last)
 {
-    size_t low = 0, high = set->places.count;
-    while (low < high) {
-        size_t middle = low + (high - low) / 2;
-        if (set->places.at[middle] < word)
-            low = middle + 1;
-        else
-            high = middle;
+    for (size_t n = word / 64; word <= last; word = ++n * 64) {
+        uint64_t rest = set->places[n] >> word % 64;
+        if (rest) {
+            word += (size_t) __builtin_ctzll(rest);
+            return word <= last ? word : last + 1;
+        }
     }
-    return low;
+    return last + 1;
 }
 
 bool said_find(const struct sayings *list, const struct recording *r, const char *set,
@@ -180,10 +179,8 @@ bool said_find(const struct sayings *list, const struct recording *r, const char
     const struct saying_set *s = set_named(list, set);
     if (!s || within.first > within.last || within.last >= r->words.count)
         return false;
-    for (size_t n = place_from(s, within.first); n < s->places.count; n++) {
-        size_t i = s->places.at[n];
-        if (i > within.last)
-            return false;
+    for (size_t i = next_place(s, within.first, within.last); i <= within.last;
+         i = next_place(s, i + 1, within.last)) {
         size_t end = said_at(list, s, r, i, within.last);
         if (end) {
             *where = (struct span){i, end - 1};

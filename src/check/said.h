@@ -29,8 +29,8 @@ struct saying {
 struct saying_set {
     struct text name;
     size_t first, end;
-    bool anything;         /* one begins with a gap */
-    LIST(unsigned) places; /* word numbers, ascending */
+    bool anything;    /* one begins with a gap */
+    uint64_t *places; /* a bit for each word */
 };
 
 struct sayings {

@@ -24,6 +24,7 @@ bool allergens_load(struct allergens *s, struct arena *a, const struct pack *k, 
         || !rows_open(&r, k, "allergens", "food us eu us_check eu_check ask", p))
         return false;
     LIST_RESERVE(a, &s->foods, r.count);
+    LIST_RESERVE(a, &s->names.rows, r.count);
     for (size_t row = 0; row < r.count; row++) {
         names_add(a, &s->names, name_kept(a, rows_cell(&r, row, 0)), s->foods.count);
         *LIST_ADD(a, &s->foods) = (struct allergen_food){

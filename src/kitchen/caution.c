@@ -102,7 +102,7 @@ void find_cautions(const struct kitchen *k, struct arena *a, struct dish *dish)
     dish->cautions.count = 0;
     for (size_t i = 0; i < k->cautions.rules.count; i++) {
         const struct caution_rule *rule = &k->cautions.rules.at[i];
-        if (dish_does(rule, dish) && !(rule->uncooked && cooks))
+        if (!(rule->uncooked && cooks) && dish_does(rule, dish))
             add_caution(k, a, rule, dish);
     }
 }

@@ -101,7 +101,7 @@ static bool load_foods(struct foods *f, struct arena *a, const struct pack *k, s
     LIST_RESERVE(a, &f->named, f->all.count * NAMES_A_FOOD);
     LIST_RESERVE(a, &f->names.rows, f->all.count * NAMES_A_FOOD);
     for (size_t i = 0; i < f->all.count; i++) /* the list no longer moves */
-        add_name(f, a, f->all.at[i].name, (struct food_name){&f->all.at[i], TEXT_EMPTY, FIT_SAME});
+        add_name(f, a, f->all.at[i].name, (struct food_name){&f->all.at[i], {NULL, 0}, FIT_SAME});
     return true;
 }
 

@@ -2,8 +2,6 @@
  * SPDX-License-Identifier: MIT */
 #include "kitchen/kitchen.h"
 
-#include <stdlib.h>
-
 /* All tables together take about a third of this. */
 #define KITCHEN_BYTES ((size_t) 8 << 20)
 
@@ -168,6 +166,15 @@ static bool too_large(struct problems *p)
 }
 
 /* The jump of a full arena ends here; it holds no value of its own that the jump could lose. */
+static struct kitchen *begin(struct arena *memory)
+{
+    if (!arena_open(memory))
+        return NULL;
+    arena_reserve(memory, KITCHEN_BYTES);
+    return arena_alloc(memory, sizeof(struct kitchen));
+}
+
+/* So does it here. */
 static bool fill(struct kitchen *k, struct problems *p)
 {
     return arena_open(&k->memory) ? load_all(k, p) : too_large(p);
@@ -175,13 +182,15 @@ static bool fill(struct kitchen *k, struct problems *p)
 
 struct kitchen *kitchen_new(const struct pack *pack, struct problems *p)
 {
-    struct kitchen *k = calloc(1, sizeof *k);
+    struct arena memory;
+    arena_init(&memory, KITCHEN_BYTES);
+    struct kitchen *k = begin(&memory);
     if (!k) {
         problem(p, (struct place){NULL, 0, 0}, "out of memory");
         return NULL;
     }
+    k->memory = memory;
     k->pack = pack;
-    arena_init(&k->memory, KITCHEN_BYTES);
     if (fill(k, p))
         return k;
     kitchen_free(k);
@@ -190,9 +199,10 @@ struct kitchen *kitchen_new(const struct pack *pack, struct problems *p)
 
 void kitchen_free(struct kitchen *k)
 {
-    if (k)
-        arena_release(&k->memory);
-    free(k);
+    if (!k)
+        return;
+    struct arena memory = k->memory; /* which it stands in itself */
+    arena_release(&memory);
 }
 
 /* What stands at `*at` of the words: a blank's text, or the words up to the next blank; `*at` goes

@@ -56,7 +56,7 @@ struct time_rule {
 };
 
 struct kitchen {
-    struct arena memory;     /* of all that follows */
+    struct arena memory;     /* of all that follows, and of itself: it begins the one block */
     const struct pack *pack; /* borrowed */
     struct units units;
     struct foods foods;
@@ -75,6 +75,8 @@ struct kitchen {
 /* NULL when a table is missing or wrong; every problem is in `p`. kitchen_free frees. The pack must
  * outlive it. */
 struct kitchen *kitchen_new(const struct pack *pack, struct problems *p);
+/* The same of the pack that is built in, ready-made (kitchen/image.h). NULL: no memory. */
+struct kitchen *kitchen_builtin(const struct pack *pack);
 void kitchen_free(struct kitchen *k);
 
 /* A phrase of the language with its blanks filled in; `PHRASE_TEXT(k, a, range, low, high)`. In the

@@ -23,6 +23,8 @@ static struct title_choices read_choices(struct arena *a, struct text cell)
 {
     LIST(struct title_choice) list = {0};
     struct text word;
+    if (cell.length)
+        LIST_RESERVE(a, &list, text_parts(cell, '|'));
     while (cell.length && text_part(&cell, '|', &word)) {
         struct title_choice *choice = LIST_ADD(a, &list);
         choice->word = word;
@@ -36,6 +38,8 @@ static condition_list read_conditions(struct arena *a, struct text cell)
     condition_list list = {0};
     struct text choices;
     double grams;
+    if (cell.length)
+        LIST_RESERVE(a, &list, text_parts(cell, '&'));
     while (next_condition(&cell, &choices, &grams)) {
         struct title_choices read = read_choices(a, choices);
         read.grams = grams;

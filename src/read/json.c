@@ -278,12 +278,13 @@ static size_t seek_word(struct text text, size_t at, struct text word)
     return text.length;
 }
 
-/* Gives the cue's words their times. */
+/* Gives the cue's words their times, in place of those that tags in its text gave; these stay where
+ * no word has one. */
 static void time_words(struct json_reader *j, struct cue *c, size_t first, size_t last)
 {
     struct arena *a = j->rd->r->arena;
     struct word_time *times = first < last ? arena_alloc(a, (last - first) * sizeof *times) : NULL;
-    size_t at = 0;
+    size_t count = 0, at = 0;
     double before = 0;
     for (size_t i = first; i < last; i++) {
         const struct draft_word *w = &j->drafts.words[i];
@@ -291,11 +292,14 @@ static void time_words(struct json_reader *j, struct cue *c, size_t first, size_
         size_t found = seek_word(c->text, at, word);
         if (found == c->text.length || w->start < before)
             continue;
-        times[c->times_count++] = (struct word_time){found, w->start, w->end};
+        times[count++] = (struct word_time){found, w->start, w->end};
         at = found + word.length;
         before = w->start;
     }
-    c->times = c->times_count ? times : NULL;
+    if (!count)
+        return;
+    c->times = times;
+    c->times_count = count;
 }
 
 static void scale_all(struct drafts *d)

@@ -47,6 +47,17 @@ static double last_end(const struct recording *r)
     return last;
 }
 
+/* Most captions take more bytes than this with their times. Room that is not used costs nothing,
+ * since large rooms come from the system as they are written to. */
+#define BYTES_A_CUE 40
+#define RESERVED_MOST ((size_t) 1 << 18)
+
+static void reserve_cues(struct recording *r)
+{
+    size_t cues = r->source.length / BYTES_A_CUE + 1;
+    LIST_RESERVE(r->arena, &r->cues, cues < RESERVED_MOST ? cues : RESERVED_MOST);
+}
+
 bool read_cues(struct recording *r, struct text bytes, struct problems *p)
 {
     struct reader rd = {.r = r, .p = p};
@@ -54,6 +65,7 @@ bool read_cues(struct recording *r, struct text bytes, struct problems *p)
         return false;
     r->language = TEXT_EMPTY;
     r->kind = detect_kind(r->source);
+    reserve_cues(r);
     bool good = read_format(&rd);
     report_repairs(&rd);
     if (!good)

@@ -237,9 +237,16 @@ static void share_times(struct turns *turns)
 void split_speakers(struct reader *rd)
 {
     struct turns turns = {.rd = rd, .labels = find_labels(rd->r), .second = true};
-    LIST_RESERVE(rd->r->arena, &turns.cues, rd->r->cues.count + 1);
-    for (size_t i = 0; i < rd->r->cues.count; i++)
-        split_cue(&turns, &rd->r->cues.at[i]);
+    struct cue *captions = rd->r->cues.at;
+    turns.cues.at = captions;
+    for (size_t i = 0; i < rd->r->cues.count; i++) {
+        const struct cue whole = captions[i];
+        /* The turns stand in place of the captions that were read, as long as there are no more of
+         * them than of these; then they move. */
+        if (turns.cues.at == captions)
+            turns.cues.room = i + 1;
+        split_cue(&turns, &whole);
+    }
     share_times(&turns);
     rd->r->cues.at = turns.cues.at;
     rd->r->cues.count = turns.cues.count;

@@ -176,6 +176,8 @@ static void find_about(const struct recording *r, const struct sentence *s, cons
 
 static void read_sentence(const struct recording *r, const struct sentence *s, struct feature *f)
 {
+    struct mention room[MENTIONS_MOST];
+    f->mentions = room;
     f->opening_title = f->closing_title = f->bare_title = f->told_title = (struct span){1, 0};
     f->weight = (double) (s->last - s->first + 1) / WHOLE_WORDS;
     if (f->weight > 1)
@@ -200,6 +202,7 @@ static void read_sentence(const struct recording *r, const struct sentence *s, s
     count_actions(r, s, f);
     if (f->cooking > COOKING_MOST)
         f->cooking = COOKING_MOST;
+    f->mentions = arena_own(r->arena, room, f->mentions_count * sizeof *room);
 }
 
 /* A thing spoken of again after more sentences than this is another one. */

@@ -51,8 +51,8 @@ struct feature {
     bool pronoun; /* "it" or "them" stands before any food: something spoken of before */
     /* The names said there; first > last for none. */
     struct span opening_title, closing_title, bare_title;
-    struct span told_title; /* less sure than those */
-    struct mention mentions[MENTIONS_MOST];
+    struct span told_title;   /* less sure than those */
+    struct mention *mentions; /* in spoken order, MENTIONS_MOST at most; arena */
     size_t mentions_count;
     size_t units;    /* cups, spoons, cloves */
     bool main_first; /* its first food is a main one: meat, fish, a vegetable */

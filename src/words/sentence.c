@@ -198,6 +198,9 @@ static bool has_utterances(const struct recording *r)
     return commas >= UTTERANCE_COMMAS_LEAST && ending * UTTERANCE_COMMAS_LEAST < commas;
 }
 
+/* In most talk they are longer. */
+#define WORDS_A_SENTENCE 6
+
 void cut_sentences(struct recording *r, const struct pack *k)
 {
     struct cutter c = {.r = r, .k = k, .punctuated = has_signs(r, AFTER_STOP)};
@@ -208,6 +211,7 @@ void cut_sentences(struct recording *r, const struct pack *k)
     c.lines = !c.punctuated && has_utterances(r);
     if (!c.punctuated)
         endings_make(&c.ends, r, k);
+    LIST_RESERVE(r->arena, &r->sentences, r->words.count / WORDS_A_SENTENCE + 1);
     size_t first = 0;
     for (size_t i = 0; i < r->words.count; i++) {
         if (i + 1 == r->words.count || ends_after(&c, i, i + 1 - first)) {

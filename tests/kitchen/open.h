@@ -1,4 +1,4 @@
-/* tests/kitchen/open.h: the kitchen made from the tables that are built into the program.
+/* tests/kitchen/open.h: the kitchen that is built into the program.
  * SPDX-License-Identifier: MIT */
 #ifndef TESTS_KITCHEN_OPEN_H
 #define TESTS_KITCHEN_OPEN_H
@@ -33,7 +33,7 @@ static inline int open_setup(void **state)
 {
     struct open_kitchen *o = calloc(1, sizeof *o);
     o->pack = pack_builtin();
-    o->kitchen = o->pack ? kitchen_new(o->pack, &o->problems) : NULL;
+    o->kitchen = o->pack ? kitchen_builtin(o->pack) : NULL;
     open_show(&o->problems);
     arena_init(&o->arena, (size_t) 256 << 20);
     *state = o;

@@ -60,8 +60,9 @@ static void check_proportion(struct checker *c, const struct sentence *s, const 
                        *y = next_food(c, &next, where.last + FOOD_WORDS);
     const struct match *a = x && y ? line_of(c, x, next, &one) : NULL,
                        *b = a ? line_of(c, y, next, &other) : NULL;
-    double have = b ? amount_in(c, &one, one.unit, other.unit) : -1,
-           want = b ? ratio_double(other.min) * times : 0;
+    if (!a || !b)
+        return;
+    double have = amount_in(c, &one, one.unit, other.unit), want = ratio_double(other.min) * times;
     if (have <= 0 || want <= 0 || (have <= want * NEAR_ENOUGH && want <= have * NEAR_ENOUGH))
         return;
     const struct match *last = a->words.first > b->words.first ? a : b;

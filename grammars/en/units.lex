@@ -155,7 +155,7 @@ a glug	a glug		a glug of | glug of | a good glug of | a big glug of | a nice glu
 a squirt	a squirt		a big squirt of | a couple of squirts of | a few squirts of
 a hunk	a hunk		a hunk of | a wodge of | a curl of | curls of | a scrape of | a scraping of | scrapings of | a crank of | a few cranks of | cranks of | a tot of | a thimble of | a capful of | capful of | capfuls of | a cap of | a jug of | a mouthful of | a forkful of | a finger of | a slick of | a zigzag of | a bit more of
 a dollop	a dollop		a dollop of | dollop of | a big dollop of | a good dollop of | dollops of
-a blob	a blob		a blob of | blob of | blobs of
+a blob	a blob		a blob of | blob of | blobs of | a glob of | globs of | a slather of | a schmear of
 a pat	a pat		a pat of | pat of | pats of | a little pat of
 a spoonful	a spoonful		a spoon of | spoon of | a good spoon of | a big spoon of | a heaped spoon of | a heaping spoon of | a nice spoon of | a small spoon of | a little spoon of | a spoonful of | spoonful of | spoonfuls of | a big spoonful of | a good spoonful of | a heaped spoonful of
 some	some		some of
@@ -163,9 +163,9 @@ a little	a little		a little of | just a little | a tiny little
 a bit	a bit		a bit of | a little bit | a little bit of | a tiny bit | a tiny bit of | just a bit of | just a little bit of | just a bit | bit of | little bit of | a wee bit of | a small amount of | a small amount | tiny bit of
 a touch	a touch		a touch of | just a touch of | a lick of | a suggestion of | touch of
 a squeeze	a squeeze		a squeeze of | a good squeeze of | a big squeeze of | squeeze of | a spritz of | a spritz
-a sprinkle	a sprinkle		a sprinkle of | a sprinkling of | a sprinkling | a good sprinkle of | a light sprinkling of | sprinkle of | sprinkling of | a shower of | a scattering of | a dusting of | a dusting | a light dusting of | a flurry of
+a sprinkle	a sprinkle		a sprinkle of | a sprinkling of | a few sprinkles of | a couple of sprinkles of | a sprinkling | a good sprinkle of | a light sprinkling of | sprinkle of | sprinkling of | a shower of | a scattering of | a dusting of | a dusting | a light dusting of | a flurry of
 a grind	a grind		a grind of | a few grinds of | few grinds of | grinds of | a twist of | a few twists of | few twists of | twists of | a crack of | a few cracks of | few cracks of | cracks of | a good grind of | a few turns of | a good grinding of | a grinding of
-a lot	a lot		a lot of | lots of | lots | plenty of | plenty | loads of | tons of | a ton of | heaps of | a load of | a heap of | a whole lot of | oodles of
+a lot	a lot		a lot of | lots of | lots | plenty of | plenty | loads of | tons of | a ton of | heaps of | a load of | a heap of | a whole heap of | a good lot of | a nice lot of | a whole lot of | oodles of
 a good amount	a good amount		a good amount of | a decent amount of | a fair bit of | a good bit of | a fair amount of | a generous amount of | a nice amount of | a good quantity of | a large amount of | a healthy amount of | quite a bit of | quite a lot of | a big amount of
 enough	enough		just enough | enough of | as much as you need | as needed | as required | as necessary | whatever amount of
 a coating	some		a thin layer of | a layer of | a coating of | a thin coating of | a smear of | a film of | a swirl of | swirl of | a swipe of

@@ -48,5 +48,6 @@ void find_times_again(struct checker *c);
 void find_pieces_again(struct checker *c);
 void find_known_again(struct checker *c);
 void find_two_measures(struct checker *c);
+void find_proportions(struct checker *c);
 
 #endif

@@ -212,6 +212,7 @@ void find_contradictions(struct checker *c)
     find_amounts_again(c);
     find_known_again(c);
     find_two_measures(c);
+    find_proportions(c);
     find_yields(c);
     find_pieces_again(c);
 }

@@ -101,6 +101,9 @@ bool known_elsewhere(const struct checker *c, const struct ingredient *line);
 bool said_with(const struct checker *c, const char *set, struct span words);
 /* Whether the line's number, which has no unit, is no count, and none goes on from before. */
 bool lacks_unit(const struct checker *c, const struct ingredient *line);
+/* "Black pepper, plenty", "salt, by eye": whether what is vague stands behind the line's food;
+ * `*where` is the food up to there. */
+bool vague_behind(const struct checker *c, const struct ingredient *line, struct span *where);
 /* Whether the words say spoons, and not themselves which. */
 bool says_spoon(const struct checker *c, struct span words);
 /* Whether the word belongs to c->dish. */

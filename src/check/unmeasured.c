@@ -20,26 +20,6 @@ static bool in_list(const struct checker *c, const struct ingredient *line)
     return s && s->last - s->first < ALONE_WORDS && !(s->flags & SENTENCE_QUESTION);
 }
 
-/* "Black pepper. Plenty.", "pearl sugar on the top, a little bit": what is vague stands behind. */
-#define VAGUE_WORDS 8
-static bool vague_behind(const struct checker *c, const struct ingredient *line, struct span *where)
-{
-    const size_t last = c->dish->words.last;
-    for (size_t i = line->id + 1; i <= last && i <= line->id + VAGUE_WORDS; i++) {
-        const struct word *w = &c->r->words.at[i];
-        unsigned char next = i < last ? w[1].tag : TAG_OTHER;
-        bool again = w->tag == TAG_FOOD && w->entry
-                     && text_share_part(entry_shown(w->entry), line->food, ' ');
-        if (!again && (w->tag == TAG_FOOD || w->tag == TAG_PART || w->tag == TAG_UNIT))
-            return false;
-        if (w->tag != TAG_VAGUE)
-            continue;
-        *where = (struct span){line->id, i};
-        return w->after >= AFTER_STOP || next == TAG_DOWN || next == TAG_FOR || next == TAG_INTO;
-    }
-    return false;
-}
-
 /* Whether the food is spoken of where a step puts it in; a mention in passing tells nothing. */
 static bool goes_in(const struct checker *c, const struct ingredient *line)
 {

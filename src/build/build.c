@@ -160,6 +160,33 @@ static void reserve_room(const struct recording *r, struct dish *d)
     LIST_RESERVE(r->arena, &d->steps, sentences / 2 + 1);
 }
 
+/* For each sentence the next one, itself too, that may tell the yield of a dish that it is no part
+ * of; how many sentences there are where none does. */
+static unsigned *find_elsewhere(const struct recording *r)
+{
+    size_t count = r->sentences.count;
+    unsigned *next = arena_alloc(r->arena, (count + 1) * sizeof *next);
+    next[count] = (unsigned) count;
+    for (size_t n = count; n-- > 0;)
+        next[n] = yield_is_elsewhere(r, n) ? (unsigned) n : next[n + 1];
+    return next;
+}
+
+/* The first sentence from `n` on that may be the dish's or tell its yield: a long recording has
+ * thousands for each of its dishes. */
+static size_t next_sentence(const struct recording *r, const struct dish *d,
+                            const unsigned *elsewhere, size_t n)
+{
+    size_t next = elsewhere[n];
+    for (size_t i = 0; i < d->spans.count; i++) {
+        size_t first = sentence_from(r, d->spans.at[i].first);
+        first = first > n ? first : n;
+        if (first < next && r->sentences.at[first].first <= d->spans.at[i].last)
+            next = first;
+    }
+    return next;
+}
+
 bool build_recipes(struct recording *r, const struct pack *k, struct problems *p)
 {
     (void) p;
@@ -167,6 +194,7 @@ bool build_recipes(struct recording *r, const struct pack *k, struct problems *p
     const bool drops = drops_units(r);
     const struct phrasals phrasals = phrasals_load(r->arena, k);
     struct verb_memo *memo = arena_alloc(r->arena, sizeof *memo);
+    const unsigned *elsewhere = r->dishes.count ? find_elsewhere(r) : NULL;
     for (size_t i = 0; i < r->dishes.count; i++) {
         struct builder b = {.r = r,
                             .k = k,
@@ -176,7 +204,7 @@ bool build_recipes(struct recording *r, const struct pack *k, struct problems *p
                             .scale = scale,
                             .drops_units = drops};
         reserve_room(r, b.dish);
-        for (size_t n = 0; n < r->sentences.count; n++) {
+        for (size_t n = 0; (n = next_sentence(r, b.dish, elsewhere, n)) < r->sentences.count; n++) {
             bool inside = is_inside(b.dish, &r->sentences.at[n]);
             if (inside)
                 read_sentence(&b, &r->sentences.at[n]);

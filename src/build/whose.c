@@ -23,6 +23,12 @@ static size_t named_near(const struct recording *r, size_t n)
     return leaves ? all[n + 1].names : 0;
 }
 
+bool yield_is_elsewhere(const struct recording *r, size_t n)
+{
+    const struct sentence *s = &r->sentences.at[n];
+    return s->last < r->dishes.at[0].words.first || (s->match_count && named_near(r, n));
+}
+
 bool yield_is_of(const struct recording *r, const struct dish *d, size_t n, bool inside)
 {
     size_t named = r->sentences.at[n].match_count ? named_near(r, n) : 0;

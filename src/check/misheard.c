@@ -68,7 +68,8 @@ void find_misheard(struct checker *c)
         find_heard(c, c->parts.at[i]);
     for (size_t i = 0; i < c->beside_count; i++)
         find_heard(c, c->beside[i]);
-    for (size_t i = 0; i < c->r->sentences.count; i++)
+    const size_t until = sentence_until(c->r, c->dish->words.last);
+    for (size_t i = sentence_from(c->r, c->dish->words.first); i < until; i++)
         if (in_dish(c, c->r->sentences.at[i].first))
             find_cut_off(c, &c->r->sentences.at[i]);
 }

@@ -27,6 +27,7 @@
 
 struct result {
     struct buffer out, talk;
+    struct text made; /* the output, borrowed from the one hand; empty: it is in `out` */
     enum status status;
     bool ready;
     bool before,
@@ -103,7 +104,9 @@ static void write_one(struct hand *h, struct result *r)
     size_t length;
     const char *out =
         dishtake_write(h->d, run->job->output, run->job->as, &run->job->write, &length);
-    if (out)
+    if (out && run->jobs < 2)
+        r->made = (struct text){out, length};
+    else if (out)
         buffer_put(&r->out, (struct text){out, length});
     r->keep = out && run->resume;
     if (out && run->job->fails && dishtake_findings(h->d, run->job->fail_on))
@@ -212,6 +215,11 @@ static void tell_written(struct run *run, bool stop)
     pthread_mutex_unlock(&run->lock);
 }
 
+static struct text output_of(const struct result *r)
+{
+    return r->made.length ? r->made : buffer_text(&r->out);
+}
+
 static bool write_result(struct run *run, size_t i, struct disk_output *o, struct problems *p)
 {
     struct result *r = &run->results[i];
@@ -220,11 +228,11 @@ static bool write_result(struct run *run, size_t i, struct disk_output *o, struc
     if (r->out.failed || r->talk.failed)
         done =
             problem(p, (struct place){.file = run->c->operands[i]}, "too large: no memory is left");
-    if (done && i && r->out.length && run->job->between)
+    if (done && i && output_of(r).length && run->job->between)
         done = disk_put(o, text_from(run->job->between), p);
     if (done && r->keep)
-        done = resume_add(run->resume, r->key, buffer_text(&r->out), p);
-    done = done && disk_put(o, buffer_text(&r->out), p);
+        done = resume_add(run->resume, r->key, output_of(r), p);
+    done = done && disk_put(o, output_of(r), p);
     buffer_release(&r->out);
     buffer_release(&r->talk);
     return done;

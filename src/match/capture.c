@@ -234,7 +234,8 @@ bool capture(const struct recording *r, const struct subject *s, const struct ru
              const size_t *groups, struct match *match)
 {
     struct values values[MATCH_SLOTS];
-    *match = (struct match){.rule = rule, .words = words_of(s, groups[0], groups[1])};
+    *match = (struct match){
+        .rule = rule, .words = words_of(s, groups[0], groups[1]), .slots = match->slots};
     for (size_t i = 0; i < rule->slots_count; i++) {
         const size_t *group = groups + 2 * (i + 1);
         match->slots[i] = (struct slot_span){1, 0};

@@ -8,7 +8,7 @@
 
 /* Fills in `match` from `groups` (begin and end of the whole and of each group). False when the
  * rule's numbers cannot be worked out (no value, a range that runs down), or its word has no such
- * reading: then it is no match. */
+ * reading: then it is no match. `match->slots` must have room for MATCH_SLOTS. */
 bool capture(const struct recording *r, const struct subject *s, const struct rule *rule,
              const size_t *groups, struct match *match);
 /* Gives the word in the slot `word` the reading that a repair rule asks for. */

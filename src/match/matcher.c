@@ -44,9 +44,10 @@ struct matcher {
     pcre2_jit_stack *stack;
     struct code *codes; /* by the number of their rule */
     size_t codes_count;
-    bool jit;                                    /* for the recording at hand */
-    struct match found[FOUND_MOST];              /* of one pass over one sentence */
-    size_t begins[FOUND_MOST], ends[FOUND_MOST]; /* their units in the subject, end left out */
+    bool jit;                                        /* for the recording at hand */
+    struct match found[FOUND_MOST];                  /* of one pass over one sentence */
+    struct slot_span slots[FOUND_MOST][MATCH_SLOTS]; /* theirs */
+    size_t begins[FOUND_MOST], ends[FOUND_MOST];     /* their units in the subject, end left out */
     size_t count;
     struct subject subject;
 };
@@ -119,11 +120,12 @@ static bool run(struct recording *r, struct matcher *m, const struct rule *rule,
 static void keep_match(struct recording *r, struct matcher *m, const struct rule *rule,
                        size_t begin, size_t end)
 {
-    struct match match;
-    if (m->count == FOUND_MOST
-        || !capture(r, &m->subject, rule, pcre2_get_ovector_pointer(m->data), &match))
+    if (m->count == FOUND_MOST)
         return;
-    m->found[m->count] = match;
+    struct match *match = &m->found[m->count];
+    match->slots = m->slots[m->count];
+    if (!capture(r, &m->subject, rule, pcre2_get_ovector_pointer(m->data), match))
+        return;
     m->begins[m->count] = begin;
     m->ends[m->count] = end;
     m->count++;
@@ -179,6 +181,8 @@ static void add_match(struct recording *r, const struct match *match)
 {
     struct match *kept = LIST_ADD(r->arena, &r->matches);
     *kept = *match;
+    kept->slots =
+        arena_own(r->arena, match->slots, match->rule->slots_count * sizeof *match->slots);
 }
 
 /* Takes the matches that do not overlap and turns each into one class. False when nothing changed.

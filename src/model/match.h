@@ -24,8 +24,8 @@ struct rule;
 struct match {
     const struct rule *rule;
     struct span words;
-    struct slot_span slots[MATCH_SLOTS]; /* in the order of rule->slots, which has as many */
-    struct ratio low, high;              /* of a rule that gives a number; none otherwise */
+    struct slot_span *slots; /* in the order of rule->slots, as many; NULL where it has none */
+    struct ratio low, high;  /* of a rule that gives a number; none otherwise */
 };
 
 #endif

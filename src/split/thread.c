@@ -10,18 +10,17 @@
 #include "split/title.h"
 
 /* Scores of a sentence, in the units of border.def. */
-#define CHAT_INSIDE 0.18     /* a sentence without cooking inside a dish */
-#define COOKING_OUTSIDE 0.71 /* for each unit of cooking left outside */
+#define CHAT_INSIDE 0.14     /* a sentence without cooking inside a dish */
+#define COOKING_OUTSIDE 0.44 /* for each unit of cooking left outside */
 #define FAREWELL_COST 0.09   /* a sentence of talk after the dish was named */
-#define AFTER_CLOSE 0.80     /* a dish begins after another was closed */
-#define ASIDE_COST 1.44      /* talk begins inside a dish that goes on after it */
-#define ASIDE_TALK 0.10      /* each sentence of it */
-#define RENAMED_COST 4.59    /* a dish gets a second name that has nothing of the first */
-#define BACK_COST 1.82       /* a dish that was left goes on */
-#define BACK_LEAST (-6.00)   /* what must speak for it, so that it is looked at */
-#define BACK_LINK 0.56       /* for each of its things spoken of, and each not of the other dish */
-#define NEW_LINK 0.35        /* a dish begins, and a thing of the one that was on is spoken of */
-#define NEW_OTHER 0.31       /* ... a thing of another one */
+#define AFTER_CLOSE 0.21     /* a dish begins after another was closed */
+#define ASIDE_COST 1.17      /* talk begins inside a dish that goes on after it */
+#define ASIDE_TALK 0.14      /* each sentence of it */
+#define RENAMED_COST 5.47    /* a dish gets a second name that has nothing of the first */
+#define BACK_COST 2.16       /* a dish that was left goes on */
+#define BACK_LEAST (-4.00)   /* what must speak for it, so that it is looked at */
+#define BACK_LINK 0.47       /* for each of its things spoken of, and each not of the other dish */
+#define NEW_LINK 0.32        /* a dish begins, and a thing of the one that was on is spoken of */
 #define LINKS_MOST 6.94
 #define PLAIN_LINK 0.02  /* salt, water, oil, spice: every dish has them */
 #define COMMON_LINK 0.25 /* milk, eggs, flour */
@@ -38,8 +37,8 @@
 #define DISHES_KEPT 64
 
 #define FEW_LINES 3     /* a dish of fewer foods is hardly over ... */
-#define FEW_COST 0.07   /* ... for each that it lacks when another begins */
-#define TASTE_COST 1.66 /* for each food that is found in desserts only, in a dish of others */
+#define FEW_COST 0.10   /* ... for each that it lacks when another begins */
+#define TASTE_COST 1.72 /* for each food that is found in desserts only, in a dish of others */
 #define TASTE_SURE 2.60 /* ... once it has many more than so many of these */
 
 #define COMMON (MARK_OF(dairy) | MARK_OF(egg) | MARK_OF(flour))
@@ -210,7 +209,7 @@ static bool is_announced(const struct search *x, size_t i, const struct mention 
  * are links[d % DISHES_KEPT]. */
 static void count_links(const struct search *x, const struct way *w, size_t i, double *links)
 {
-    for (size_t d = 0; d < DISHES_KEPT; d++)
+    for (size_t d = 0; d < DISHES_KEPT && d < w->dishes; d++)
         links[d] = 0;
     for (size_t s = i; s < x->count && s < i + LINK_SENTENCES; s++)
         for (size_t n = 0; n < x->f[s].mentions_count; n++) {
@@ -252,12 +251,8 @@ static void begin_new(struct search *x, const struct way *w, size_t i, double in
                       const double *links)
 {
     size_t now = segment_last_dish(w->at);
-    double of_now = links_of(w, links, now), all = 0;
-    for (size_t d = 0; d < DISHES_KEPT; d++)
-        all += links[d];
     double score = x->borders.begins[i] + inside + after_close(w)
-                   - NEW_LINK * fmin(of_now, LINKS_MOST)
-                   - NEW_OTHER * fmin(all - of_now, LINKS_MOST);
+                   - NEW_LINK * fmin(links_of(w, links, now), LINKS_MOST);
     if (w->part == INSIDE || w->part == ASIDE)
         score += another_dish(x->count) - hardly_begun(w, now);
     begin(x, w, i, w->dishes, score);

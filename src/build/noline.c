@@ -72,7 +72,9 @@ static bool measures(unsigned char tag)
 /* "That is the whole point of a potato": what a food is like, or has. */
 static bool is_possessed(const struct builder *b, size_t index)
 {
-    return index > 1 && is_article_one(&b->chunks.at[index]) && tag_at(b, index - 1) == TAG_OF
+    if (index < 2)
+        return false;
+    return is_article_one(&b->chunks.at[index]) && tag_at(b, index - 1) == TAG_OF
            && !measures(tag_at(b, index - 2));
 }
 

@@ -148,7 +148,7 @@ static struct step *insert_step(struct builder *b, size_t at, const struct ingre
     struct step *s = &d->steps.at[at];
     memmove(s + 1, s, (d->steps.count - 1 - at) * sizeof *s);
     *s = (struct step){.id = line->id,
-                       .start = line->at,
+                       .start = b->r->words.at[line->id].start,
                        .end = b->r->words.at[line->id].end,
                        .words = {line->id, line->id},
                        .group = line->group};

@@ -37,9 +37,9 @@
 #define LINKS_MOST 6.0
 #define SILENCE_MOST 10.0
 /* Log odds of words: what speaks against a border is the rule, and tells little. */
-#define WORDS_LEAST 4.0F
-#define WORDS_MOST 8.0F
-#define WORDS_NONE 2.0F
+#define WORDS_LEAST 4.0
+#define WORDS_MOST 8.0
+#define WORDS_NONE 2.0
 #define WORDS_UNIT 0.5
 #define PHASE_MOST 3
 #define SOON_MOST 3
@@ -204,6 +204,15 @@ static struct novelty novelty_at(const struct talk *t, size_t i, size_t sentence
     return v;
 }
 
+/* The lead of the first food of sentence `i`, if it is new there. */
+static double first_lead(const struct feature *f, size_t i)
+{
+    for (const struct mention *m = f->mentions; m && m < f->mentions + f->mentions_count; m++)
+        if (!m->part)
+            return m->before == i ? m->lead : 0;
+    return 0;
+}
+
 /* What the new foods of the next sentences are: what dishes are made of, or what goes into any. */
 static void find_lead(const struct talk *t, size_t i, double *x)
 {
@@ -219,17 +228,13 @@ static void find_lead(const struct talk *t, size_t i, double *x)
                 x[LEAD_NEW] = m->lead;
             all += m->lead;
         }
-    for (size_t n = 0; n < f[i].mentions_count; n++)
-        if (!f[i].mentions[n].part) {
-            x[LEAD_FIRST] = f[i].mentions[n].before == i ? f[i].mentions[n].lead : 0;
-            break;
-        }
+    x[LEAD_FIRST] = first_lead(&f[i], i);
     x[LEAD_MEAN] = count ? all / (double) count : 0;
     x[NOTHING_NEW] = !count;
 }
 
 /* What the table's points come to, none over the least of a place that says nothing. */
-static double words_speak(float points)
+static double words_speak(double points)
 {
     return fmax(fmin(points + WORDS_LEAST, WORDS_MOST), -WORDS_NONE) * WORDS_UNIT;
 }

@@ -63,7 +63,10 @@ static size_t check_rule(const struct rule *rule, struct subject *s)
     for (size_t n = 0; n < SENTENCES; n++) {
         random_sentence(s, rule);
         for (size_t from = 0; from < s->length; from++) {
-            bool found = pcre2_match(code, s->tags, s->length, from, PCRE2_NO_JIT, data, NULL) >= 0;
+            int result = pcre2_match(code, s->tags, s->length, from, PCRE2_NO_JIT, data, NULL);
+            bool found = result >= 0;
+            if (result == PCRE2_ERROR_MATCHLIMIT)
+                continue; /* it gave up, and tells nothing */
             if (found != sieve_passes(rule, s, from))
                 fail_msg("%s, from %zu of \"%.*s\": PCRE2 says %d", rule->name, from,
                          (int) s->length, (const char *) s->tags, found);

@@ -72,10 +72,8 @@ static bool measures(unsigned char tag)
 /* "That is the whole point of a potato": what a food is like, or has. */
 static bool is_possessed(const struct builder *b, size_t index)
 {
-    if (index < 2)
-        return false;
-    return is_article_one(&b->chunks.at[index]) && tag_at(b, index - 1) == TAG_OF
-           && !measures(tag_at(b, index - 2));
+    const struct chunk *c = b->chunks.at + index;
+    return index > 1 && is_article_one(c) && c[-1].tag == TAG_OF && !measures(c[-2].tag);
 }
 
 /* "Thin as a beer mat", "a bread bin", "a rice thing": with the word behind it another

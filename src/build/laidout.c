@@ -32,6 +32,8 @@ bool is_laid_out(const struct builder *b, size_t index)
             return false;
         if (step_text(b->k, "ready", w->key).length)
             return true;
+        if (w->tag == TAG_INTO)
+            return false; /* "I want four cloves of garlic in there too" */
     }
     return false;
 }

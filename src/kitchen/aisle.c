@@ -17,28 +17,33 @@ static size_t aisle_order(const struct aisles *s, struct text name)
     return highest;
 }
 
+static void set_aisle(struct aisle *aisle, const struct rows *r, size_t row, size_t order)
+{
+    struct text habit = rows_cell(r, row, AISLE_HABIT);
+    aisle->name = rows_cell(r, row, AISLE_NAME);
+    aisle->order = order;
+    aisle->pantry = text_is(habit, "pantry");
+    aisle->skip = text_is(habit, "skip");
+}
+
 static bool load_aisle(struct aisles *s, struct arena *a, const struct rows *r, size_t row,
                        struct problems *p)
 {
     struct text by = rows_cell(r, row, AISLE_BY), what = rows_cell(r, row, AISLE_WHAT);
-    struct text habit = rows_cell(r, row, AISLE_HABIT);
-    struct aisle aisle = {.name = rows_cell(r, row, AISLE_NAME),
-                          .pantry = text_is(habit, "pantry"),
-                          .skip = text_is(habit, "skip")};
-    aisle.order = aisle_order(s, aisle.name);
+    size_t order = aisle_order(s, rows_cell(r, row, AISLE_NAME));
     struct names *x = text_is(by, "food")    ? &s->by_food
                       : text_is(by, "group") ? &s->by_group
                       : text_is(by, "mark")  ? &s->by_mark
                                              : NULL;
     if (text_is(by, "other"))
-        s->other = aisle;
+        set_aisle(&s->other, r, row, order);
     else if (x)
         names_add(a, x, what, s->all.count);
     else
         return problem(p, rows_place(r, row),
                        "an aisle is given by food, group, mark or other, not by \"%.*s\"",
                        TEXT(by));
-    *LIST_ADD(a, &s->all) = aisle;
+    set_aisle(LIST_ADD(a, &s->all), r, row, order);
     return true;
 }
 

@@ -10,10 +10,13 @@ static bool load_names(struct allergens *s, struct arena *a, const struct pack *
     struct rows r;
     if (!rows_open(&r, k, "allergen-names", "us eu shown kind", p))
         return false;
-    for (size_t row = 0; row < r.count; row++)
-        *LIST_ADD(a, &s->list) =
-            (struct allergen_name){rows_cell(&r, row, 0), rows_cell(&r, row, 1),
-                                   rows_cell(&r, row, 2), text_is(rows_cell(&r, row, 3), "name")};
+    for (size_t row = 0; row < r.count; row++) {
+        struct allergen_name *name = LIST_ADD(a, &s->list);
+        name->us = rows_cell(&r, row, 0);
+        name->eu = rows_cell(&r, row, 1);
+        name->shown = rows_cell(&r, row, 2);
+        name->food = text_is(rows_cell(&r, row, 3), "name");
+    }
     return true;
 }
 
@@ -27,9 +30,12 @@ bool allergens_load(struct allergens *s, struct arena *a, const struct pack *k, 
     LIST_RESERVE(a, &s->names.rows, r.count);
     for (size_t row = 0; row < r.count; row++) {
         names_add(a, &s->names, name_kept(a, rows_cell(&r, row, 0)), s->foods.count);
-        *LIST_ADD(a, &s->foods) = (struct allergen_food){
-            rows_cell(&r, row, 1), rows_cell(&r, row, 2), rows_cell(&r, row, 3),
-            rows_cell(&r, row, 4), text_is(rows_cell(&r, row, 5), "ask")};
+        struct allergen_food *food = LIST_ADD(a, &s->foods);
+        food->us = rows_cell(&r, row, 1);
+        food->eu = rows_cell(&r, row, 2);
+        food->us_check = rows_cell(&r, row, 3);
+        food->eu_check = rows_cell(&r, row, 4);
+        food->ask = text_is(rows_cell(&r, row, 5), "ask");
     }
     return names_ready(a, &s->names, r.table->file, p);
 }

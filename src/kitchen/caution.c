@@ -29,12 +29,12 @@ static bool load_rule(struct cautions *s, struct arena *a, const struct rows *ru
 {
     size_t said, published;
     struct caution_rule *rule = LIST_ADD(a, &s->rules);
-    *rule = (struct caution_rule){.id = rows_cell(rules, row, 0),
-                                  .marks = marks_of(rows_cell(rules, row, 1)),
-                                  .marked = rows_cell(rules, row, 1).length > 0,
-                                  .foods = rows_cell(rules, row, 2),
-                                  .actions = rows_cell(rules, row, 3),
-                                  .uncooked = text_is(rows_cell(rules, row, 4), "no")};
+    rule->id = rows_cell(rules, row, 0);
+    rule->marks = marks_of(rows_cell(rules, row, 1));
+    rule->marked = rows_cell(rules, row, 1).length > 0;
+    rule->foods = rows_cell(rules, row, 2);
+    rule->actions = rows_cell(rules, row, 3);
+    rule->uncooked = text_is(rows_cell(rules, row, 4), "no");
     if (!find_row(words, rule->id, &said) || !find_row(table, rule->id, &published))
         return problem(p, rows_place(rules, row),
                        "\"%.*s\" is not in caution-words.tsv and safe-temperatures.tsv",

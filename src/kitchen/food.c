@@ -33,10 +33,13 @@ struct text name_kept(struct arena *a, struct text name)
     return arena_text(a, name_fold(name, room));
 }
 
-static void add_name(struct foods *f, struct arena *a, struct text name, struct food_name named)
+static struct food_name *add_name(struct foods *f, struct arena *a, struct text name,
+                                  const struct food *food)
 {
     names_add(a, &f->names, name_kept(a, name), f->named.count);
-    *LIST_ADD(a, &f->named) = named;
+    struct food_name *named = LIST_ADD(a, &f->named);
+    named->food = food;
+    return named;
 }
 
 enum {
@@ -101,7 +104,7 @@ static bool load_foods(struct foods *f, struct arena *a, const struct pack *k, s
     LIST_RESERVE(a, &f->named, f->all.count * NAMES_A_FOOD);
     LIST_RESERVE(a, &f->names.rows, f->all.count * NAMES_A_FOOD);
     for (size_t i = 0; i < f->all.count; i++) /* the list no longer moves */
-        add_name(f, a, f->all.at[i].name, (struct food_name){&f->all.at[i], {NULL, 0}, FIT_SAME});
+        add_name(f, a, f->all.at[i].name, &f->all.at[i])->fit = FIT_SAME;
     return true;
 }
 
@@ -143,21 +146,22 @@ static bool load_weight(struct foods *f, const struct units *u, struct arena *a,
 {
     static const char *const uses[] = {"", "own", "no"};
     struct food *food = named_food(f, foods, rows_cell(r, row, ROW_FOOD));
-    struct food_row made = {.form = rows_cell(r, row, ROW_FORM),
-                            .measure = unit_find(u, rows_cell(r, row, ROW_MEASURE)),
-                            .usda_amount = rows_cell(r, row, ROW_AMOUNT),
-                            .usda_measure = rows_cell(r, row, ROW_WORDS),
-                            .usda_grams = rows_cell(r, row, ROW_WEIGHT),
-                            .source = rows_cell(r, row, ROW_SOURCE)};
+    const struct unit *measure = unit_find(u, rows_cell(r, row, ROW_MEASURE));
     size_t use = 0;
-    if (!food || !made.measure)
+    if (!food || !measure)
         return problem(p, rows_place(r, row),
                        "a food that is not in foods.tsv, or a measure not in units.tsv");
-    if (!rows_number(r, row, ROW_GRAMS, &made.grams, p)
+    struct food_row *made = LIST_ADD(a, &food->rows);
+    made->form = rows_cell(r, row, ROW_FORM);
+    made->measure = measure;
+    made->usda_amount = rows_cell(r, row, ROW_AMOUNT);
+    made->usda_measure = rows_cell(r, row, ROW_WORDS);
+    made->usda_grams = rows_cell(r, row, ROW_WEIGHT);
+    made->source = rows_cell(r, row, ROW_SOURCE);
+    if (!rows_number(r, row, ROW_GRAMS, &made->grams, p)
         || !read_word(r, row, ROW_USE, uses, 3, &use, p))
         return false;
-    made.use = (enum row_use) use;
-    *LIST_ADD(a, &food->rows) = made;
+    made->use = (enum row_use) use;
     return true;
 }
 
@@ -205,8 +209,9 @@ static bool load_aliases(struct foods *f, struct arena *a, const struct pack *k,
                            TEXT(rows_cell(&r, row, 1)));
         if (!read_word(&r, row, 3, fits, 4, &fit, p))
             return false;
-        add_name(f, a, rows_cell(&r, row, 0),
-                 (struct food_name){food, rows_cell(&r, row, 2), (enum fit) fit});
+        struct food_name *named = add_name(f, a, rows_cell(&r, row, 0), food);
+        named->form = rows_cell(&r, row, 2);
+        named->fit = (enum fit) fit;
     }
     return names_ready(a, &f->names, r.table->file, p);
 }

@@ -1,7 +1,9 @@
 /* kitchen/precompile.c: a tool of the build: makes the kitchen of the built-in pack, and writes it
  * as one C file, for kitchen_builtin. It makes two of them, at two places, of the pack at two
  * places: a word that differs between them is a pointer, and by how much it differs tells what it
- * points into. So no list of the pointers must be kept beside the structs.
+ * points into. So no list of the pointers must be kept beside the structs; but all else must be the
+ * same, padding too, which a copied struct may bring from the stack: so tables set the members of
+ * an element that LIST_ADD zeroed. Where a word is neither, the program makes its kitchen itself.
  * SPDX-License-Identifier: MIT */
 #include <inttypes.h>
 #include <stdio.h>
@@ -75,20 +77,38 @@ static size_t words_of(const struct twin *t)
     return t->kitchen->memory.used / sizeof(uintptr_t);
 }
 
-static bool write_words(const struct twin *a, const struct twin *b)
+/* With ARENA_MALLOC a kitchen is no one block. */
+#ifdef ARENA_MALLOC
+#define ONE_BLOCK false
+#else
+#define ONE_BLOCK true
+#endif
+
+static bool can_stand_anywhere(const struct twin *a, const struct twin *b)
+{
+    uintptr_t value;
+    if (!ONE_BLOCK || words_of(a) != words_of(b))
+        return false;
+    for (size_t i = 0; i < words_of(a); i++)
+        if (judge_word(a, b, i, &value) == WORD_STRANGE) {
+            fprintf(stderr,
+                    "precompile: byte %zu of the kitchen is unset or points into nothing of its "
+                    "own: each start will make it\n",
+                    i * sizeof value);
+            return false;
+        }
+    return true;
+}
+
+static void write_words(const struct twin *a, const struct twin *b)
 {
     printf("static const uintptr_t words[] = {");
     for (size_t i = 0; i < words_of(a); i++) {
         uintptr_t value;
-        if (judge_word(a, b, i, &value) == WORD_STRANGE) {
-            fprintf(stderr, "precompile: byte %zu of the kitchen points into nothing of its own\n",
-                    i * sizeof value);
-            return false;
-        }
+        judge_word(a, b, i, &value);
         printf("%s0x%" PRIxPTR ",", i % 12 ? "" : "\n", value);
     }
     printf("\n};\n");
-    return true;
 }
 
 static void write_pointers(const struct twin *a, const struct twin *b, enum word_kind kind,
@@ -103,12 +123,19 @@ static void write_pointers(const struct twin *a, const struct twin *b, enum word
     printf("\n};\n");
 }
 
-static bool write_kitchen(const struct twin *a, const struct twin *b)
+/* Slower, and right whatever the words are. */
+static void write_maker(void)
 {
-    printf("/* Written by src/kitchen/precompile.c from the files in grammars/. */\n"
-           "#include \"kitchen/image.h\"\n\n");
-    if (!write_words(a, b))
-        return false;
+    printf("struct kitchen *kitchen_builtin(const struct pack *pack)\n{\n"
+           "    struct problems p = {0};\n"
+           "    struct kitchen *k = kitchen_new(pack, &p);\n"
+           "    problems_release(&p);\n"
+           "    return k;\n}\n");
+}
+
+static void write_image(const struct twin *a, const struct twin *b)
+{
+    write_words(a, b);
     write_pointers(a, b, WORD_WITHIN, "within");
     write_pointers(a, b, WORD_TO_PACK, "to_pack");
     printf("\nstruct kitchen *kitchen_builtin(const struct pack *pack)\n{\n"
@@ -117,6 +144,16 @@ static bool write_kitchen(const struct twin *a, const struct twin *b)
            "        {within, sizeof within / sizeof *within},\n"
            "        {to_pack, sizeof to_pack / sizeof *to_pack}};\n"
            "    return kitchen_open(&image, pack);\n}\n");
+}
+
+static bool write_kitchen(const struct twin *a, const struct twin *b)
+{
+    printf("/* Written by src/kitchen/precompile.c from the files in grammars/. */\n"
+           "#include \"kitchen/image.h\"\n\n");
+    if (can_stand_anywhere(a, b))
+        write_image(a, b);
+    else
+        write_maker();
     return fflush(stdout) != EOF && !ferror(stdout);
 }
 

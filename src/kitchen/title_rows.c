@@ -147,15 +147,15 @@ static bool load_rule(struct title_rule *rule, struct arena *a, const struct row
 {
     bool good = check_either(r, row, RULE_HEAT, "yes", "no", true, p);
     good &= check_either(r, row, RULE_BY, "savory", "sweet", false, p);
-    *rule = (struct title_rule){.said = rows_cell(r, row, RULE_SAID),
-                                .foods = read_conditions(a, rows_cell(r, row, RULE_FOODS)),
-                                .without = read_conditions(a, rows_cell(r, row, RULE_WITHOUT)),
-                                .actions = read_conditions(a, rows_cell(r, row, RULE_ACTIONS)),
-                                .undone = read_choices(a, rows_cell(r, row, RULE_UNDONE)),
-                                .vessels = read_conditions(a, rows_cell(r, row, RULE_VESSELS)),
-                                .heat = rows_cell(r, row, RULE_HEAT),
-                                .sweet = text_is(rows_cell(r, row, RULE_BY), "sweet"),
-                                .unnamed = read_choices(a, rows_cell(r, row, RULE_UNNAMED))};
+    rule->said = rows_cell(r, row, RULE_SAID);
+    rule->foods = read_conditions(a, rows_cell(r, row, RULE_FOODS));
+    rule->without = read_conditions(a, rows_cell(r, row, RULE_WITHOUT));
+    rule->actions = read_conditions(a, rows_cell(r, row, RULE_ACTIONS));
+    rule->undone = read_choices(a, rows_cell(r, row, RULE_UNDONE));
+    rule->vessels = read_conditions(a, rows_cell(r, row, RULE_VESSELS));
+    rule->heat = rows_cell(r, row, RULE_HEAT);
+    rule->sweet = text_is(rows_cell(r, row, RULE_BY), "sweet");
+    rule->unnamed = read_choices(a, rows_cell(r, row, RULE_UNNAMED));
     for (size_t i = 0; i <= TITLE_FOODS; i++) {
         rule->titles[i] = rows_cell(r, row, RULE_TITLES + i);
         if (!blanks_fit(rule->titles[i], i))

@@ -26,17 +26,14 @@ static bool read_dimension(const struct rows *r, size_t row, enum dimension *d, 
 static bool load_unit(struct units *u, struct arena *a, const struct rows *r, size_t row,
                       struct problems *p)
 {
-    struct unit unit = {.name = rows_cell(r, row, UNIT_NAME),
-                        .source = rows_cell(r, row, UNIT_SOURCE)};
-    if (!read_dimension(r, row, &unit.dimension, p)
-        || !rows_number(r, row, UNIT_FACTOR, &unit.factor, p))
-        return false;
-    unit.metric = text_is(rows_cell(r, row, UNIT_SYSTEM), "metric");
-    unit.habit = !text_is(rows_cell(r, row, UNIT_EXACT), "yes");
-    unit.one = unit.many = unit.brief = unit.name;
-    names_add(a, &u->names, unit.name, u->all.count);
-    *LIST_ADD(a, &u->all) = unit;
-    return true;
+    names_add(a, &u->names, rows_cell(r, row, UNIT_NAME), u->all.count);
+    struct unit *unit = LIST_ADD(a, &u->all);
+    unit->name = unit->one = unit->many = unit->brief = rows_cell(r, row, UNIT_NAME);
+    unit->source = rows_cell(r, row, UNIT_SOURCE);
+    unit->metric = text_is(rows_cell(r, row, UNIT_SYSTEM), "metric");
+    unit->habit = !text_is(rows_cell(r, row, UNIT_EXACT), "yes");
+    return read_dimension(r, row, &unit->dimension, p)
+           && rows_number(r, row, UNIT_FACTOR, &unit->factor, p);
 }
 
 static bool load_units(struct units *u, struct arena *a, const struct pack *k, struct problems *p)

@@ -181,7 +181,7 @@ WALKS ?= 10000
 walks: $(B)/walks ## WALKS=10000 random walks of edits, undone to the first bytes and redone
 	@WALKS=$(WALKS) $<
 
-tests: all $(B)/talk_units $(S)/dishtake $(B)/faults $(REPLAY_BIN) $(TEST_BIN)
+tests: all $(B)/talk_units $(B)/sentence_units $(S)/dishtake $(B)/faults $(REPLAY_BIN) $(TEST_BIN)
 
 packages: ## installs the Debian packages that are missing
 	@.ci/packages $(PACKAGES) -- $(TEST_PACKAGES)
@@ -209,15 +209,12 @@ accuracy-stripped: all ## punctuated recordings as machines would have captioned
 PUNCTUATED = $(filter-out %.gold.json %/README.md %.py,$(wildcard samples/*.srt $(patsubst %,tests/%/*.*,corpus \
   recordings recordings/second recordings/flawless)))
 
-$(B)/sentence_units: tests/tools/sentence_units.c $(B)/libdishtake.a
+$(B)/sentence_units $(B)/talk_units: $(B)/%: tests/tools/%.c tests/tools/read_file.h $(B)/libdishtake.a
 	$(call say,CC) $(COMPILE) $(LDFLAGS) -o $@ $(filter %.c %.a,$^) $(LDLIBS)
 
 sentence-ends: $(B)/sentence_units ## makes grammars/en/sentence-ends.tsv anew, to be read in the diff
 	@$(B)/sentence_units $(sort $(PUNCTUATED)) | python3 grammars/en/scripts/sentence_ends.py >$(B)/sentence-ends.tsv \
 	  && mv $(B)/sentence-ends.tsv grammars/en/
-
-$(B)/talk_units: tests/tools/talk_units.c $(B)/libdishtake.a
-	$(call say,CC) $(COMPILE) $(LDFLAGS) -o $@ $(filter %.c %.a,$^) $(LDLIBS)
 
 turn-words: $(B)/talk_units ## makes grammars/en/turn-words.tsv anew, and prints the weights for src/split/border.def
 	@python3 grammars/en/scripts/turn_words.py $(B)/talk_units >$(B)/turn-words.tsv && mv $(B)/turn-words.tsv grammars/en/

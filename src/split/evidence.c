@@ -219,7 +219,7 @@ static void find_lead(const struct talk *t, size_t i, double *x)
     const struct feature *f = t->f;
     double all = 0;
     size_t count = 0;
-    x[LEAD_NEW] = x[LEAD_FIRST] = 0; /* there may be no such food */
+    x[LEAD_NEW] = 0; /* there may be no such food */
     for (size_t s = i; s < t->count && s < i + NEAR_SENTENCES; s++)
         for (size_t n = 0; n < f[s].mentions_count; n++) {
             const struct mention *m = &f[s].mentions[n];

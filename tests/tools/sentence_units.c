@@ -12,23 +12,11 @@
 #include "read/read.h"
 #include "words/ending.h"
 #include "words/words.h"
+#include "read_file.h"
 
-#define FILE_BYTES ((size_t) 8 << 20)
 #define ARENA_BYTES ((size_t) 256 << 20)
 
 enum behind { NOTHING, COMMA, END };
-
-static struct text read_file(const char *name, char *room)
-{
-    FILE *file = fopen(name, "rb");
-    if (!file) {
-        perror(name);
-        exit(3);
-    }
-    size_t length = fread(room, 1, FILE_BYTES, file);
-    fclose(file);
-    return (struct text){room, length};
-}
 
 /* What stands behind each word; then takes all punctuation away. */
 static enum behind *take_punctuation(struct recording *r)
@@ -69,10 +57,8 @@ static void print_units(struct recording *r, const struct pack *k)
 
 int main(int argc, char **argv)
 {
-    size_t count;
     struct problems p = {0};
-    const struct pack_file *files = pack_builtin(&count);
-    struct pack *k = pack_load(files, count, false, &p);
+    struct pack *k = pack_builtin();
     char *room = malloc(FILE_BYTES);
     struct arena arena;
     arena_init(&arena, ARENA_BYTES);

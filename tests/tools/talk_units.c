@@ -14,8 +14,8 @@
 #include "tag/misheard.h"
 #include "tag/tag.h"
 #include "words/words.h"
+#include "read_file.h"
 
-#define FILE_BYTES ((size_t) 8 << 20)
 #define ARENA_BYTES ((size_t) 1 << 30)
 
 static const char *const NAMES[] = {
@@ -23,18 +23,6 @@ static const char *const NAMES[] = {
 #include "split/border.def"
 #undef EVIDENCE
 };
-
-static struct text read_file(const char *name, char *room)
-{
-    FILE *file = fopen(name, "rb");
-    if (!file) {
-        perror(name);
-        exit(3);
-    }
-    size_t length = fread(room, 1, FILE_BYTES, file);
-    fclose(file);
-    return (struct text){room, length};
-}
 
 static void print_sentence(const struct talk *t, const struct turn_units *u, size_t i)
 {

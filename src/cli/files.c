@@ -67,15 +67,12 @@ static void put_error_line(struct result *r, const char *name)
     struct json j = {.out = &r->out};
     struct text why = buffer_text(&r->talk);
     json_open(&j, '{');
-    json_key(&j, "format");
-    json_put_string(&j, "dishtake recipes 1");
+    json_key_string(&j, "format", "dishtake recipes 1");
     json_key(&j, "recording");
     json_open(&j, '{');
-    json_key(&j, "file");
-    json_put_string(&j, name);
+    json_key_string(&j, "file", name);
     json_close(&j, '}');
-    json_key(&j, "error");
-    json_put_text(&j, text_slice(why, 0, text_find(why, '\n', 0)));
+    json_key_text(&j, "error", text_slice(why, 0, text_find(why, '\n', 0)));
     json_close(&j, '}');
     buffer_put_char(&r->out, '\n');
 }

@@ -33,8 +33,7 @@ static void tell_done(struct reply *r, const char *name)
     buffer_format(&said, "Published in %s", name);
     r->status = 200;
     json_open(&j, '{');
-    json_key(&j, "said");
-    json_put_text(&j, buffer_text(&said));
+    json_key_text(&j, "said", buffer_text(&said));
     json_close(&j, '}');
     buffer_release(&said);
 }

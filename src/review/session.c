@@ -23,8 +23,7 @@ void reply_error(struct reply *r, unsigned status, const char *why)
     buffer_clear(&r->body);
     r->status = status;
     json_open(&j, '{');
-    json_key(&j, "error");
-    json_put_string(&j, why);
+    json_key_string(&j, "error", why);
     json_close(&j, '}');
 }
 
@@ -342,7 +341,6 @@ void session_card(struct session *s, struct text asked, struct reply *r)
     }
     r->status = 200;
     json_open(&j, '{');
-    json_key(&j, "card");
-    json_put_text(&j, (struct text){card, length});
+    json_key_text(&j, "card", (struct text){card, length});
     json_close(&j, '}');
 }

@@ -19,17 +19,14 @@ struct ld {
 static void open_node(struct json *j, const char *type)
 {
     json_open(j, '{');
-    json_key(j, "@type");
-    json_put_string(j, type);
+    json_key_string(j, "@type", type);
 }
 
 /* What is empty is left out: a value that is not known is no value. */
 static void put_text(struct json *j, const char *key, struct text t)
 {
-    if (!t.length)
-        return;
-    json_key(j, key);
-    json_put_text(j, t);
+    if (t.length)
+        json_key_text(j, key, t);
 }
 
 static void put_time(struct ld *l, const char *key, const struct time_sum *t)
@@ -40,8 +37,7 @@ static void put_time(struct ld *l, const char *key, const struct time_sum *t)
 
 static void put_seconds(struct json *j, const char *key, double seconds)
 {
-    json_key(j, key);
-    json_put_whole(j, seconds > 0 ? (size_t) seconds : 0);
+    json_key_whole(j, key, seconds > 0 ? (size_t) seconds : 0);
 }
 
 static void put_clip(struct ld *l, const struct card_step *s)
@@ -152,10 +148,8 @@ void put_recipe_ld(struct json *j, const struct recording *r, const struct writi
 {
     struct ld l = {j, r, w, c};
     json_open(j, '{');
-    json_key(j, "@context");
-    json_put_string(j, "https://schema.org");
-    json_key(j, "@type");
-    json_put_string(j, "Recipe");
+    json_key_string(j, "@context", "https://schema.org");
+    json_key_string(j, "@type", "Recipe");
     put_text(j, "name", c->title);
     put_text(j, "inLanguage", PHRASE_PLAIN(w->kitchen, w->scratch, language));
     if (c->draft)

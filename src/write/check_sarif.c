@@ -39,8 +39,7 @@ static void put_message(struct json *j, const struct writing *w, const struct fi
 {
     json_key(j, "message");
     json_open(j, '{');
-    json_key(j, "text");
-    json_put_text(j, arena_format(w->scratch, "%.*s %.*s", TEXT(f->why), TEXT(f->suggest)));
+    json_key_text(j, "text", arena_format(w->scratch, "%.*s %.*s", TEXT(f->why), TEXT(f->suggest)));
     json_close(j, '}');
 }
 
@@ -51,10 +50,8 @@ static void put_region(struct json *j, const struct recording *r, const struct f
         return;
     json_key(j, "region");
     json_open(j, '{');
-    json_key(j, "startLine");
-    json_put_whole(j, line);
-    json_key(j, "startColumn");
-    json_put_whole(j, column_characters(r, line, column));
+    json_key_whole(j, "startLine", line);
+    json_key_whole(j, "startColumn", column_characters(r, line, column));
     json_close(j, '}');
 }
 
@@ -68,8 +65,7 @@ static void put_location(struct json *j, const struct recording *r, const struct
     json_open(j, '{');
     json_key(j, "artifactLocation");
     json_open(j, '{');
-    json_key(j, "uri");
-    json_put_text(j, uri(w->scratch, r->file));
+    json_key_text(j, "uri", uri(w->scratch, r->file));
     json_close(j, '}');
     put_region(j, r, f);
     json_close(j, '}');
@@ -81,17 +77,13 @@ static void put_properties(struct json *j, const struct recording *r, const stru
 {
     json_key(j, "properties");
     json_open(j, '{');
-    json_key(j, "level");
-    json_put_string(j, level_name(f->level));
-    json_key(j, "seconds");
-    json_put_seconds(j, f->at);
+    json_key_string(j, "level", level_name(f->level));
+    json_key_seconds(j, "seconds", f->at);
     if (f->dish < r->dishes.count) {
-        json_key(j, "dish");
-        json_put_text(j, r->dishes.at[f->dish].title);
+        json_key_text(j, "dish", r->dishes.at[f->dish].title);
     }
     if (f->source.length) {
-        json_key(j, "source");
-        json_put_text(j, f->source);
+        json_key_text(j, "source", f->source);
     }
     json_close(j, '}');
 }
@@ -100,18 +92,15 @@ static void put_result(struct json *j, const struct recording *r, const struct w
                        const struct finding *f)
 {
     json_open(j, '{');
-    json_key(j, "ruleId");
-    json_put_text(j, f->kind);
-    json_key(j, "level");
-    json_put_string(j, sarif_level(f->level));
+    json_key_text(j, "ruleId", f->kind);
+    json_key_string(j, "level", sarif_level(f->level));
     put_message(j, w, f);
     put_location(j, r, w, f);
     if (f->dismissed) {
         json_key(j, "suppressions");
         json_open(j, '[');
         json_open(j, '{');
-        json_key(j, "kind");
-        json_put_string(j, "external");
+        json_key_string(j, "kind", "external");
         json_close(j, '}');
         json_close(j, ']');
     }
@@ -134,16 +123,14 @@ static void put_tool(struct json *j, const struct recording *r)
     json_open(j, '{');
     json_key(j, "driver");
     json_open(j, '{');
-    json_key(j, "name");
-    json_put_string(j, "dishtake");
+    json_key_string(j, "name", "dishtake");
     json_key(j, "rules");
     json_open(j, '[');
     for (size_t i = 0; i < r->findings.count; i++) {
         if (kind_before(r, i))
             continue;
         json_open(j, '{');
-        json_key(j, "id");
-        json_put_text(j, r->findings.at[i].kind);
+        json_key_text(j, "id", r->findings.at[i].kind);
         json_close(j, '}');
     }
     json_close(j, ']');
@@ -157,14 +144,12 @@ bool write_check_sarif(const struct recording *r, const struct writing *w, struc
     (void) p;
     struct json j = {.out = out, .spread = w->one_line ? 0 : SPREAD_DEPTH};
     json_open(&j, '{');
-    json_key(&j, "version");
-    json_put_string(&j, "2.1.0");
+    json_key_string(&j, "version", "2.1.0");
     json_key(&j, "runs");
     json_open(&j, '[');
     json_open(&j, '{');
     put_tool(&j, r);
-    json_key(&j, "columnKind");
-    json_put_string(&j, "unicodeCodePoints");
+    json_key_string(&j, "columnKind", "unicodeCodePoints");
     json_key(&j, "results");
     json_open(&j, '[');
     for (size_t i = 0; i < r->findings.count; i++)

@@ -38,6 +38,23 @@ void json_put_null(struct json *j);
 /* The text, or null where it is empty. */
 void json_put_text_or_null(struct json *j, struct text t);
 
+/* A key and its value. */
+#define JSON_KEYED(name, type)                                                      \
+    static inline void json_key_##name(struct json *j, const char *key, type value) \
+    {                                                                               \
+        json_key(j, key);                                                           \
+        json_put_##name(j, value);                                                  \
+    }
+JSON_KEYED(text, struct text)
+JSON_KEYED(text_or_null, struct text)
+JSON_KEYED(string, const char *)
+JSON_KEYED(number, double)
+JSON_KEYED(seconds, double)
+JSON_KEYED(ratio, struct ratio)
+JSON_KEYED(whole, size_t)
+JSON_KEYED(bool, bool)
+#undef JSON_KEYED
+
 /* A key and an array: put(to, element) writes each element of the list that `list` points at. */
 #define JSON_LIST(j, key, list, put, to)           \
     do {                                           \

@@ -9,7 +9,5 @@ void clean_text(struct reader *rd, struct text in, struct cleaned *out);
 /* Where in `in` the byte at `offset` of the cleaned text came from; in.length when it has fewer.
  * Exact where the text was in NFC already, else a few bytes off. */
 size_t clean_origin(enum transcript_kind kind, struct text in, size_t offset);
-/* `t` in NFC; `t` itself when it is so already, else in the arena. */
-struct text normalise(struct reader *rd, struct text t);
 
 #endif

@@ -5,7 +5,7 @@
 #include <math.h>
 #include <string.h>
 
-#include "read/clean.h"
+#include "read/normalise.h"
 #include "read/clock.h"
 #include "read/drafts.h"
 #include "read/limits.h"

@@ -6,7 +6,7 @@
 #include <stdlib.h>
 
 #include "match/capture.h"
-#include "match/scope.h"
+#include "match/mark.h"
 #include "match/sieve.h"
 #include "match/subject.h"
 

@@ -2,39 +2,7 @@
  * SPDX-License-Identifier: MIT */
 #include "match/scope.h"
 
-#include "match/capture.h"
 #include "match/clause.h"
-
-/* A story that begins within so many words is what its whole sentence tells. */
-#define STORY_WORDS 4
-
-static unsigned scope_of(enum rule_kind kind)
-{
-    switch (kind) {
-    case RULE_unreal:
-        return SCOPE_UNREAL;
-    case RULE_supposed:
-        return SCOPE_SUPPOSED;
-    case RULE_negated:
-        return SCOPE_NEGATED;
-    case RULE_instead:
-        return SCOPE_INSTEAD;
-    case RULE_until:
-        return SCOPE_UNTIL;
-    case RULE_optional:
-        return SCOPE_OPTIONAL;
-    case RULE_beside:
-        return SCOPE_BESIDE;
-    case RULE_garnish:
-        return SCOPE_GARNISH;
-    case RULE_taste:
-        return SCOPE_TASTE;
-    case RULE_yield:
-        return SCOPE_YIELD;
-    default:
-        return 0;
-    }
-}
 
 static bool is_any_verb(unsigned char tag)
 {
@@ -291,10 +259,7 @@ static size_t condition_end(const struct recording *r, const struct sentence *s,
     return last;
 }
 
-/* The words a match speaks of, by the rule's option: the match, from it to the end of its clause or
- * sentence, its clause up to it, or all its clause. A phrase that is a clause by itself speaks of
- * the clause before it. */
-static struct span reach(const struct recording *r, const struct sentence *s, const struct match *m)
+struct span scope_reach(const struct recording *r, const struct sentence *s, const struct match *m)
 {
     struct text option = m->rule->option;
     struct span clause = clause_around(r, s, m->words.last);
@@ -316,147 +281,4 @@ static struct span reach(const struct recording *r, const struct sentence *s, co
     if (m->rule->kind == RULE_negated)
         return (struct span){m->words.first, list_after(r, s, m->words)};
     return text_is(option, "around") ? around(r, s, m) : m->words;
-}
-
-/* "I added two cups of flour", "I minced those earlier": told as done, but of this dish. A story
- * has words of its own that say so. */
-static bool tells_of_dish(const struct recording *r, const struct sentence *s,
-                          const struct match *m)
-{
-    const uint64_t dish = MARK_OF(puts) | MARK_OF(mixes) | MARK_OF(seasons) | MARK_OF(finishes)
-                          | MARK_OF(cuts) | MARK_OF(takes) | MARK_OF(prep);
-    struct span verb = match_slot(m, SLOT_action);
-    size_t next = next_word(r, s, verb.last);
-    const struct entry *e = r->words.at[verb.last].entry;
-    if (!e || !(e->marks & dish))
-        return false;
-    while (next < s->last && word_tag(r, s, next) == TAG_AND
-           && word_tag(r, s, next_word(r, s, next)) == TAG_DONE)
-        next = next_word(r, s, next_word(r, s, next)); /* "I drained and rinsed those" */
-    unsigned char tag = next <= s->last ? word_tag(r, s, next) : (unsigned char) TAG_SO,
-                  before = TAG_SO;
-    if (m->words.first > s->first)
-        before = word_tag(r, s, m->words.first - 1);
-    if (e->marks & MARK_OF(prep) && (before == TAG_THE || before == TAG_FOOD))
-        return true; /* "a carrot that I peeled" */
-    for (size_t n = 0; n < s->match_count; n++) {
-        const struct match *line = &r->matches.at[s->match_first + n];
-        if (line->rule->tag == TAG_LINE && line->words.first == next)
-            return true;
-    }
-    return tag == TAG_IT || tag == TAG_THE;
-}
-
-/* "serve it with rice", "garnish with parsley": what stands behind the verb and a "with" or "over"
- * is beside or on top of the dish, not in it. */
-static void mark_verbs(struct recording *r, const struct sentence *s)
-{
-    unsigned scope = 0;
-    bool with = false, verb = false;
-    for (size_t i = s->first; i <= s->last; i++) {
-        struct word *w = &r->words.at[i];
-        uint64_t marks = w->tag == TAG_ACTION && w->entry ? w->entry->marks : 0;
-        if (marks) {
-            scope = marks & MARK_OF(serves)      ? SCOPE_BESIDE
-                    : marks & MARK_OF(garnishes) ? SCOPE_GARNISH | SCOPE_ADORNS
-                                                 : 0;
-            with = w->entry->words_count > 1;
-            verb = true;
-        }
-        if (w->tag == TAG_SERVE) { /* "feeds four, with bread" */
-            scope = SCOPE_BESIDE;
-            with = false;
-        }
-        with |= w->tag == TAG_WITH || (w->tag == TAG_INTO && verb);
-        if (scope && with)
-            w->scope |= (unsigned short) scope;
-        if (clause_ends(r, s, i))
-            scope = 0;
-    }
-}
-
-/* Whether the sentence does anything: a verb that is more than "have" or "go". */
-static bool does_something(const struct recording *r, const struct sentence *s)
-{
-    for (size_t i = s->first; i <= s->last; i++) {
-        const struct word *w = &r->words.at[i];
-        if (w->tag == TAG_ACTION && w->entry
-            && !(w->entry->marks & (MARK_OF(light) | MARK_OF(hidden) | MARK_OF(idle))))
-            return true;
-    }
-    return false;
-}
-
-/* "Ice cream with it", "a blob of yogurt with those": what is named with the dish, where nothing is
- * done. */
-static void mark_beside(struct recording *r, const struct sentence *s)
-{
-    for (size_t i = s->first; i + 1 <= s->last; i++) {
-        unsigned char next = r->words.at[i + 1].tag;
-        bool ends = i + 1 == s->last || r->words.at[i + 1].after >= AFTER_COMMA;
-        if (r->words.at[i].tag != TAG_WITH || !ends || (next != TAG_IT && next != TAG_THE)
-            || does_something(r, s))
-            continue;
-        for (size_t n = clause_around(r, s, i).first; n <= i; n++)
-            r->words.at[n].scope |= SCOPE_BESIDE;
-    }
-}
-
-/* "Last night that went in the dish with half a cup of oil": another day, but this dish. */
-static bool tells_of_this(const struct recording *r, const struct sentence *s,
-                          const struct match *m)
-{
-    const struct entry *e = r->words.at[m->words.last].entry;
-    size_t subject = next_word(r, s, m->words.last), verb = next_word(r, s, subject);
-    if (!e || !(e->marks & MARK_OF(past)) || verb > s->last)
-        return false;
-    unsigned char tag = word_tag(r, s, subject), does = word_tag(r, s, verb);
-    const struct word *w = &r->words.at[verb];
-    while (w->tag == TAG_INSIDE)
-        w++;
-    return (tag == TAG_IT || tag == TAG_THE) && (does == TAG_DONE || does == TAG_ACTION) && w->entry
-           && w->entry->marks & (MARK_OF(puts) | MARK_OF(mixes) | MARK_OF(waits));
-}
-
-/* "They bake for twelve minutes": a sentence with a time is no story. */
-static bool says_how_long(const struct recording *r, const struct sentence *s)
-{
-    for (size_t n = 0; n < s->match_count; n++)
-        if (r->matches.at[s->match_first + n].rule->kind == RULE_duration)
-            return true;
-    return false;
-}
-
-/* "My aunt got married by the sea. They had oysters.": a sentence that begins with "they" goes on
- * with a story. */
-static void go_on_with_story(struct recording *r, struct sentence *s)
-{
-    bool story = s->flags & SENTENCE_STORY || says_how_long(r, s);
-    const struct sentence *before = s > r->sentences.at ? s - 1 : NULL;
-    if (!story && before && before->flags & SENTENCE_STORY && word_tag(r, s, s->first) == TAG_IT
-        && !r->words.at[s->first].new_speaker) {
-        for (size_t w = s->first; w <= s->last; w++)
-            r->words.at[w].scope |= SCOPE_UNREAL;
-        s->flags |= SENTENCE_STORY;
-    }
-}
-
-void mark_scopes(struct recording *r, struct sentence *s)
-{
-    for (size_t i = 0; i < s->match_count; i++) {
-        const struct match *m = &r->matches.at[s->match_first + i];
-        unsigned scope = scope_of(m->rule->kind);
-        if (!scope || (text_is(m->rule->option, "past") && tells_of_dish(r, s, m))
-            || (text_is(m->rule->option, "story") && tells_of_this(r, s, m)))
-            continue;
-        struct span words = reach(r, s, m);
-        if (text_is(m->rule->option, "story") && words.last == s->last
-            && words.first <= s->first + STORY_WORDS)
-            s->flags |= SENTENCE_STORY;
-        for (size_t w = words.first; w <= words.last; w++)
-            r->words.at[w].scope |= (unsigned short) scope;
-    }
-    mark_verbs(r, s);
-    mark_beside(r, s);
-    go_on_with_story(r, s);
 }

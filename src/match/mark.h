@@ -1,0 +1,11 @@
+/* match/mark.h: words that a phrase makes unreal, negated, optional ...
+ * SPDX-License-Identifier: MIT */
+#ifndef DISHTAKE_MATCH_MARK_H
+#define DISHTAKE_MATCH_MARK_H
+
+#include "model/recording.h"
+
+/* Sets word.scope in the sentence from the matches of its phrase rules. */
+void mark_scopes(struct recording *r, struct sentence *s);
+
+#endif

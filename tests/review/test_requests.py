@@ -255,7 +255,7 @@ class Table(unittest.TestCase):
             s.sendall(b"GET / HT")
         begin = time.monotonic()
         self.review.get("/api/recipes")
-        self.assertLess(time.monotonic() - begin, 1)
+        self.assertLess(time.monotonic() - begin, 10)  # an idle connection is closed after 20
         for s in idle:
             s.close()
 

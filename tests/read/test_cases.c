@@ -15,14 +15,23 @@
 
 #define ARENA_BYTES ((size_t) 1 << 26)
 
-/* The file's bytes: a letter behind a backslash stands for the byte of that name. */
+/* What a case stands for: a letter behind a backslash is the byte of that name, and "\\(3:ab)" is
+ * "ababab". */
 static void put_bytes(struct text written, struct buffer *out)
 {
     static const char names[] = "trf0\\", bytes[] = "\t\r\f\0\\";
     for (size_t i = 0; i < written.length; i++) {
+        struct text rest = text_slice(written, i, written.length);
         const char *name = NULL;
-        if (written.at[i] == '\\' && i + 1 < written.length)
-            name = strchr(names, written.at[i + 1]);
+        if (text_starts(rest, "\\(")) {
+            size_t colon = text_find(rest, ':', 0), close = text_find(rest, ')', colon);
+            for (unsigned long n = strtoul(rest.at + 2, NULL, 10); n; n--)
+                buffer_put(out, text_slice(rest, colon + 1, close));
+            i += close;
+            continue;
+        }
+        if (text_starts(rest, "\\") && rest.length > 1)
+            name = strchr(names, rest.at[1]);
         buffer_put_char(out, name ? bytes[name - names] : written.at[i]);
         i += name != NULL;
     }
@@ -50,19 +59,21 @@ static void read_case(struct text bytes, struct buffer *out)
 /* From behind "= name" to the empty line that ends the case; false where it is read otherwise. */
 static bool check_case(const char *file, struct text name, struct text *rest)
 {
-    struct buffer written = {0}, bytes = {0}, want = {0}, is = {0};
+    struct buffer written = {0}, expected = {0}, bytes = {0}, want = {0}, is = {0};
     struct text line;
     while (text_part(rest, '\n', &line) && !text_is(line, "--"))
         buffer_format(&written, "%.*s\n", TEXT(line));
     while (text_part(rest, '\n', &line) && line.length)
-        buffer_format(&want, "%.*s\n", TEXT(line));
+        buffer_format(&expected, "%.*s\n", TEXT(line));
     put_bytes(buffer_text(&written), &bytes);
+    put_bytes(buffer_text(&expected), &want);
     read_case(buffer_text(&bytes), &is);
     bool good = text_equal(buffer_text(&is), buffer_text(&want));
     if (!good)
         print_error("%s: %.*s is read as\n%.*snot as\n%.*s", file, TEXT(name),
                     TEXT(buffer_text(&is)), TEXT(buffer_text(&want)));
     buffer_release(&written);
+    buffer_release(&expected);
     buffer_release(&bytes);
     buffer_release(&want);
     buffer_release(&is);
@@ -93,8 +104,15 @@ static void test_webvtt(void **state)
     check_file("tests/read/webvtt.cases", 40);
 }
 
+static void test_limits(void **state)
+{
+    (void) state;
+    check_file("tests/read/limits.cases", 15);
+}
+
 int main(void)
 {
-    const struct CMUnitTest tests[] = {cmocka_unit_test(test_webvtt)};
+    const struct CMUnitTest tests[] = {cmocka_unit_test(test_webvtt),
+                                       cmocka_unit_test(test_limits)};
     return cmocka_run_group_tests(tests, NULL, NULL);
 }

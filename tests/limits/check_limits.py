@@ -100,6 +100,77 @@ def check_depths():
           run(attributes_ttml(65), "extract", "-q", name="talk.ttml"), "64")
 
 
+def edits(count, padding=0):
+    """So many edits of a kind that no version knows: they are kept, and change nothing."""
+    whole = '{"format":"dishtake edits 1","edits":[' + ",".join(['{"kind":"x"}'] * count) + "]}"
+    return (whole + " " * max(0, padding - len(whole))).encode()
+
+
+def check_edits():
+    for name, at, over, words in (("edits of a file", edits(100_000), edits(100_001), "more than 100000 edits"),
+                                  ("bytes of an edits file", edits(1, 16 << 20), edits(1, (16 << 20) + 1), "16 MB|larger|16777216")):
+        edges(name, *(run(TALK, "extract", "-q", beside={"talk.edits.json": content}) for content in (at, over)), words)
+
+
+def check_messages():
+    """Of more than two hundred notes the rest is counted."""
+    broken = [b"WEBVTT\n\n" + b"00:01.000 --> soon\nAdd salt.\n\n" * count for count in (200, 201)]
+    said = [run(talk, "extract", name="talk.vtt")[2] for talk in broken]
+    verdict(said[0].count("cannot be read") == 200 and "more like these" not in said[0], "notes: at the limit", said[0][-200:])
+    verdict(said[1].count("cannot be read") == 200 and "1 more like these" in said[1], "notes: one over", said[1][-200:])
+
+
+def check_sentences():
+    """Words without a full stop: a sentence ends after sixty."""
+    for count, wanted in ((60, 1), (61, 2)):
+        _, out, said = run(cues("x " * count).replace(b"01,000", b"59,000"), "explain", "-q")
+        sentences = len(re.findall(rb"^sentence, words ", out, re.M))
+        verdict(sentences == wanted, f"{count} words without a stop", f"are {sentences} sentences {out[:300]} {said}")
+
+
+def rows_of(path):
+    with open(path, encoding="utf-8") as file:
+        return [line.rstrip("\n") for line in file if line.strip() and not line.startswith("#")]
+
+
+def spare_files(english, count):
+    """They stand in the folder, and "over.rules" too; the lines that list them, but for that one."""
+    names = [f"spare{number}.rules" for number in range(count)]
+    for name in [*names, "over.rules"]:
+        with open(os.path.join(english, name), "w", encoding="utf-8") as file:
+            file.write("stage phrase\n")
+    return "".join(name + "\n" for name in names)
+
+
+# A file of the pack, what is put behind it to come to the limit, what is put behind that to be one over, the message.
+GRAMMAR_LIMITS = {
+    "files of a grammar": ("pack.list", lambda english, rows: spare_files(english, 200 - len(rows)), "over.rules\n", "more than 200 files"),
+    "bytes of a grammar's file": ("things.lex", lambda english, rows: "#" * ((16 << 20) - os.path.getsize(f"{english}/things.lex") - 1) + "\n", "\n",
+                                  "16777216|16 MB|larger"),
+    "sets of check-words.tsv": ("check-words.tsv", lambda english, rows: "".join(
+        f"spare{number}\tblorp\n" for number in range(256 - len({row.split(chr(9))[0] for row in rows[1:]}))), "over\tblorp\n", "at most 256 sets"),
+    "places of a row": ("check-words.tsv", lambda english, rows: "spare\t" + " ".join(["blorp"] * 10) + "\n", "over\t" + " ".join(["blorp"] * 11) + "\n",
+                        "at most 10 places"),
+    "places of hearing.tsv": ("hearing.tsv", lambda english, rows: "the\tof\tFOOD\t\t0\t\n" * (128 - len(rows[1:])), "the\tof\tFOOD\t\t0\t\n",
+                              "at most 128 places"),
+}
+
+
+def check_grammars():
+    with tempfile.TemporaryDirectory() as folder:
+        for name, (file, fill, more, words) in GRAMMAR_LIMITS.items():
+            pack = os.path.join(folder, "pack")
+            english = slow_pack(pack)
+            put_slow_rule(english, "THE THE")
+            done = []
+            for added in (fill(english, rows_of(os.path.join(english, file))), more):
+                with open(os.path.join(english, file), "a", encoding="utf-8") as grown:
+                    grown.write(added)
+                done.append(run(TALK, "extract", "-q", "--grammar", english))
+            edges(name, *done, words)
+            shutil.rmtree(pack)
+
+
 # Patterns with so many ways to fail that no program tries them all (Friedl, "Mastering Regular Expressions", chapter 6;
 # PCRE2's own documentation, pcre2pattern, "Recursive patterns" and "Atomic grouping").
 SLOW_END = " THE THE THE"
@@ -226,6 +297,10 @@ def check_growth(names):
 def main():
     check_sizes()
     check_depths()
+    check_edits()
+    check_messages()
+    check_sentences()
+    check_grammars()
     everything = "--all" in sys.argv
     check_hostile_rules(everything)
     check_growth(list(HOSTILE) if everything else USUAL)

@@ -451,6 +451,11 @@ struct mistake {
 #define RULES "== p/pack.list\nb.rules\n== p/b.rules\n"
 #define TABLE "== p/pack.list\nc.tsv\n== p/c.tsv\n"
 #define RULE(when, give) RULES "stage amount\nrule r\n  when " when "\n  give " give "\n" EXAMPLES
+#define A60 "aaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaa"
+#define COLUMNS15(n)                                                                               \
+    "\t" n "a\t" n "b\t" n "c\t" n "d\t" n "e\t" n "f\t" n "g\t" n "h\t" n "i\t" n "j\t" n "k\t" n \
+    "l\t" n "m\t" n "n\t" n "o"
+#define COLUMNS16(n) COLUMNS15(n) "\t" n "p"
 #define MANY "aaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaa"
 
 static const struct mistake mistakes[] = {
@@ -642,6 +647,26 @@ static const struct mistake mistakes[] = {
      "p/b.rules:3:153: more than 12 slots\n"},
     {RULE("(((FOOD{64}){64}){64}){64}", "line"),
      "p/b.rules:3:8: the pattern does not compile: regular expression is too large\n"},
+    /* at a limit, and over those that no row above is over */
+    {LEX "@tag FOOD\na b c d e f g h i j k l\n" A60 A60 "\n", ""},
+    {LEX "@tag FOOD\n" A60 A60 "a\n", "p/a.lex:2:1: the words are longer than 120 bytes\n"},
+    {TABLE "c" COLUMNS16("1") COLUMNS16("2") COLUMNS16("3") COLUMNS15("4") "\nx\n", ""},
+    {TABLE "c" COLUMNS16("1") COLUMNS16("2") COLUMNS16("3") COLUMNS16("4") "\nx\n",
+     "p/c.tsv:1:192: more than 64 columns\n"},
+    {RULES "stage line\nrule " A60 "\n  when FOOD\n  give line\n" EXAMPLES, ""},
+    {RULES "stage line\nrule " A60 "a\n  when FOOD\n  give line\n" EXAMPLES,
+     "p/b.rules:2:6: a rule has a name of one word, up to 60 letters\n"},
+    {RULE("FOOD{64}", "line"), ""},
+    {RULE("FOOD{65}", "line"),
+     "p/b.rules:3:12: a repeat goes from fewer to more, and to 64 at most\n"},
+    {RULE("FOOD{1,64}", "line"), ""},
+    {RULE("FOOD{1,65}", "line"),
+     "p/b.rules:3:12: a repeat goes from fewer to more, and to 64 at most\n"},
+    {RULE("(((((((((((((((((((( FOOD ))))))))))))))))))))", "line"), ""},
+    {RULE("<food:FOOD> <food:FOOD> <food:FOOD> <food:FOOD> <food:FOOD> <food:FOOD> <food:FOOD> "
+          "<food:FOOD> <food:FOOD> <food:FOOD> <food:FOOD> <food:FOOD>",
+          "line"),
+     ""},
     /* ten mistakes in four files give ten messages */
     {"== p/pack.list\na.lex\nb.rules\nc.tsv\nd.lex\n"
      "== p/a.lex\n@tag FODO\nham\n@forms nouns\n@tag FOOD\negg\t\tbad\n@what\nham\tpig\nham\n"

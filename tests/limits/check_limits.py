@@ -171,6 +171,24 @@ def check_grammars():
             shutil.rmtree(pack)
 
 
+UNKNOWN = [a + b + c for a in ("bl", "zr", "fl", "gr") for b in ("o", "u", "aa") for c in ("rp", "ft", "mmf", "zt")]
+
+
+def check_rule_runs():
+    """Two thousand runs of a rule for each word: so many rules that match each word once are just too many."""
+    with tempfile.TemporaryDirectory() as folder:
+        english = slow_pack(os.path.join(folder, "pack"))
+        for count, told in ((1800, ""), (2100, "budget of rule runs was used up")):
+            with open(os.path.join(english, "slow.rules"), "w", encoding="utf-8") as file:
+                file.write("stage phrase\n")
+                for number in range(count):
+                    file.write(f"rule many-{number}\n  when OTHER\n  give quiet\n" 
+                               + "".join(f'  ex "{words}" -> match\n' for words in ("blorp", "zorp", "blorp zorp")))
+            status, out, said = run(cues(" ".join(UNKNOWN)), "extract", "--grammar", english)
+            verdict(status == 0 and b'"words": 48' in out and ("budget" in said) == bool(told) and told in said, f"{count} rules that run at each word",
+                    f"{status} {said[:300]}")
+
+
 # Patterns with so many ways to fail that no program tries them all (Friedl, "Mastering Regular Expressions", chapter 6;
 # PCRE2's own documentation, pcre2pattern, "Recursive patterns" and "Atomic grouping").
 SLOW_END = " THE THE THE"
@@ -192,10 +210,9 @@ SLOW_INSTRUCTIONS_MOST = 100_000_000
 def slow_talk():
     """Words that nobody knows, with the rule's last words near each other but not side by side; what the rule asks for
     comes behind them, since a sentence in which it cannot match is never tried (docs/match.md)."""
-    words = [a + b + c for a in ("bl", "zr", "fl", "gr") for b in ("o", "u", "aa") for c in ("rp", "ft", "mmf", "zt")][:45]
     with open(os.path.join(ROOT, "samples/hilltop-canteen.srt"), "rb") as file:
         dishes = file.read()
-    return dishes + cues("the " + " ".join(words) + " the zorp the stir blorp the my our blorp.", SLOW_SENTENCES).replace(b"00:00:", b"01:00:")
+    return dishes + cues("the " + " ".join(UNKNOWN[:45]) + " the zorp the stir blorp the my our blorp.", SLOW_SENTENCES).replace(b"00:00:", b"01:00:")
 
 
 def slow_pack(folder):
@@ -301,6 +318,7 @@ def main():
     check_messages()
     check_sentences()
     check_grammars()
+    check_rule_runs()
     everything = "--all" in sys.argv
     check_hostile_rules(everything)
     check_growth(list(HOSTILE) if everything else USUAL)

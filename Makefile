@@ -219,8 +219,9 @@ sentence-ends: $(B)/sentence_units ## makes grammars/en/sentence-ends.tsv anew, 
 turn-words: $(B)/talk_units ## makes grammars/en/turn-words.tsv anew, and prints the weights for src/split/border.def
 	@python3 grammars/en/scripts/turn_words.py $(B)/talk_units >$(B)/turn-words.tsv && mv $(B)/turn-words.tsv grammars/en/
 
-accept: all ## raises the floors to what is reached, to be read in the diff
+accept: all $(S)/tests/whole/test_whole ## raises the floors to what is reached and writes tests/whole anew, to be read in the diff
 	@python3 tests/accuracy/accept.py $(B)/dishtake
+	@ACCEPT=1 $(S)/tests/whole/test_whole >/dev/null
 
 # ---- coverage: without sanitizers, whose checks would count as branches. Left out is what takes long and reaches nothing
 # that the others do not, and what looks at each write, since counts are written too.
@@ -238,8 +239,9 @@ covered:
 	@B=$(B) python3 tests/tools/run.py $(COVERED) $(SPEC_RUN) $(ACCURACY_RUN) || echo "coverage all the same:"
 
 FAULTS ?= 40
-mutants: ## FAULTS=40 small faults put into a copy of the core, one at a time: how many the quick tests notice
-	@python3 tests/tools/mutants.py $(B)/mutants $(FAULTS)
+SEED ?= 1
+mutants: ## FAULTS=40 small faults (SEED=1) put into a copy of the core (or of IN="read check"), one at a time: how many the tests notice
+	@python3 tests/tools/mutants.py $(B)/mutants $(FAULTS) $(SEED) $(IN)
 
 # ---- speed: see docs/gates.md. Only instructions are a gate, since times drift from run to run.
 $(B)/bench/icu: tests/bench/icu.c

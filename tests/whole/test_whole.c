@@ -1,0 +1,140 @@
+/* whole/test_whole.c: whole recordings through the library, and every byte that is written of them.
+ * What comes of a row stands in tests/whole/NAME.txt. ACCEPT=1 writes these anew, to be read in the
+ * diff: what changes there and was not meant to is a fault, which the figures may be too coarse to
+ * show. SPDX-License-Identifier: MIT */
+#include <setjmp.h>
+#include <stdarg.h>
+#include <stddef.h>
+#include <stdint.h>
+/* cmocka wants the four above. */
+#include <cmocka.h>
+#include <stdio.h>
+#include <stdlib.h>
+#include <string.h>
+
+#include "base/buffer.h"
+#include "dishtake.h"
+
+#define FOLDER "tests/whole/"
+
+static const struct row {
+    const char *name, *file;
+    bool all; /* every format, not only those that are read as they are */
+    const char *kitchen, *units, *times, *serves, *list;
+} rows[] = {
+    {"hilltop", "samples/hilltop-canteen.srt", .all = true, .units = "both"},
+    {"hilltop-half", "samples/hilltop-canteen.srt", .units = "us", .times = "1/2"},
+    {"chat", "tests/corpus/pier-chat.txt", .units = "both"},
+    {"peppers", "tests/recordings/muffled-peppers.vtt", .units = "both"},
+    {"breakfast", "tests/recordings/hill-breakfast.tsv", .units = "metric"},
+    {"tour", "tests/recordings/wool-hall-tour.txt", .units = "both"},
+    {"cabin", "tests/recordings/fourth/one-burner-cabin.txt", .units = "both"},
+    {"weeknights", "tests/recordings/fifth/three-weeknights.vtt", .units = "both"},
+    {"grilled", "tests/recordings/fifth/two-at-the-grill.tsv", .units = "us"},
+    {"stew-metric", "tests/corpus/granddad-stew.srt", .units = "metric", .kitchen = "us"},
+    {"breads-uk", "tests/corpus/harbour-breads.srt", .units = "both", .kitchen = "uk"},
+    {"salads", "tests/corpus/market-salads.json", .units = "us", .times = "2"},
+    {"bake-listed", "tests/corpus/holiday-bake.txt",
+     .list = "2 1/2 cups flour\n1 cup sugar\n3 eggs\nsalt\nvanilla\n1 tin of treacle\n"},
+    {"rolling-soup", "tests/corpus/rolling-soup.vtt", .times = "3"},
+    {"two-cooks", "tests/corpus/two-cooks.srt", .units = "metric", .kitchen = "au"},
+    {"tiny", "tests/corpus/tiny.tsv", .times = "3/2"},
+    {"school-soup", "tests/recordings/school-soup.ttml", .units = "both"},
+    {"grill", "tests/recordings/backyard-grill.txt", .units = "both"},
+    {"two-bakes", "tests/recordings/two-bakes.vtt", .units = "metric"},
+    {"vegan", "tests/recordings/weeknight-vegan.srt", .units = "both"},
+};
+
+static bool is_plain(const struct dishtake_format *f)
+{
+    return strcmp(f->as, "text") == 0 && strcmp(f->output, "explain") != 0;
+}
+
+static void read_file(const char *name, struct buffer *out)
+{
+    FILE *file = fopen(name, "rb");
+    char part[1 << 14];
+    size_t n;
+    if (!file)
+        fail_msg("%s cannot be opened; run this from the project's top folder", name);
+    while ((n = fread(part, 1, sizeof part, file)))
+        buffer_put(out, (struct text){part, n});
+    fclose(file);
+}
+
+static void write_all(struct dishtake *d, const struct row *row, struct buffer *out)
+{
+    const struct dishtake_write_options o = {.size = sizeof o,
+                                             .at = -1,
+                                             .units = row->units,
+                                             .times = row->times,
+                                             .serves = row->serves,
+                                             .detail = true};
+    struct dishtake_format f;
+    struct dishtake_message m;
+    size_t length;
+    for (size_t i = 0; dishtake_message(d, i, &m); i++)
+        buffer_format(out, "%u:%u: %s\n", m.line, m.column, m.text);
+    for (size_t i = 0; dishtake_format(i, &f); i++) {
+        if (!row->all && !is_plain(&f))
+            continue;
+        const char *bytes = dishtake_write(d, f.output, f.as, &o, &length);
+        buffer_format(out, "\n======== %s %s\n", f.output, f.as);
+        buffer_put(out, (struct text){bytes, bytes ? length : 0});
+    }
+}
+
+static void accept(const char *name, const struct buffer *out)
+{
+    FILE *file = fopen(name, "wb");
+    assert_non_null(file);
+    assert_int_equal(fwrite(out->at, 1, out->length, file), out->length);
+    fclose(file);
+}
+
+/* Tells the first line that differs. */
+static void assert_same(const char *name, struct text is, struct text was)
+{
+    struct text a = TEXT_EMPTY, b = TEXT_EMPTY;
+    for (unsigned line = 1; is.length || was.length; line++) {
+        text_part(&is, '\n', &a);
+        text_part(&was, '\n', &b);
+        if (!text_equal(a, b))
+            fail_msg("%s:%u: is\n  %.*s\nand was\n  %.*s\n(ACCEPT=1 writes it anew)", name, line,
+                     TEXT(a), TEXT(b));
+    }
+}
+
+static void test_rows(void **state)
+{
+    struct dishtake *d = dishtake_new(NULL, 0);
+    (void) state;
+    assert_non_null(d);
+    for (size_t i = 0; i < sizeof rows / sizeof *rows; i++) {
+        const struct row *row = &rows[i];
+        struct buffer bytes = {0}, out = {0}, want = {0};
+        const struct dishtake_read_options o = {.size = sizeof o,
+                                                .kitchen = row->kitchen,
+                                                .list = row->list,
+                                                .list_length = row->list ? strlen(row->list) : 0};
+        char name[100];
+        snprintf(name, sizeof name, FOLDER "%s.txt", row->name);
+        read_file(row->file, &bytes);
+        assert_int_equal(dishtake_read(d, bytes.at, bytes.length, row->file, &o), DISHTAKE_DONE);
+        write_all(d, row, &out);
+        if (getenv("ACCEPT"))
+            accept(name, &out);
+        read_file(name, &want);
+        assert_same(name, buffer_text(&out), buffer_text(&want));
+        buffer_release(&bytes);
+        buffer_release(&out);
+        buffer_release(&want);
+    }
+    dishtake_free(d);
+}
+
+int main(void)
+{
+    const struct CMUnitTest tests[] = {cmocka_unit_test(test_rows)};
+    return cmocka_run_group_tests(tests, NULL, NULL);
+}

@@ -35,7 +35,7 @@ PARALLEL = $(if $(findstring jobserver,$(MAKEFLAGS)),,-j$(shell nproc))
 # The core is pure: bytes in, recipes out. The program's own folders may touch the machine.
 CORE_DIRS = base model pack kitchen read words tag match split build check edits write
 TOOLS = src/pack/embed.c src/pack/precompile.c src/kitchen/precompile.c
-CORE = $(filter-out $(TOOLS),$(wildcard $(CORE_DIRS:%=src/%/*.c))) src/pipeline.c src/dishtake.c
+CORE = $(filter-out $(TOOLS),$(wildcard $(CORE_DIRS:%=src/%/*.c))) $(wildcard src/*.c)
 CLI = $(filter-out src/cli/manual.c,$(wildcard src/disk/*.c src/review/*.c src/cli/*.c))
 GRAMMARS = $(shell find grammars -type f | LC_ALL=C sort)
 ASSETS = $(sort $(wildcard src/review/assets/*))

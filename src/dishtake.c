@@ -1,45 +1,9 @@
 /* dishtake.c: the handle around the pipeline: a grammar, and one recording at a time.
  * SPDX-License-Identifier: MIT */
-#include "dishtake.h"
+#include "handle.h"
 
 #include <stdlib.h>
 #include <string.h>
-
-#include "kitchen/calculate.h"
-#include "pipeline.h"
-#include "write/html.h"
-#include "write/publish.h"
-#include "write/shopping.h"
-#include "write/write.h"
-
-#define MEMORY_BYTES_USUAL ((size_t) 1 << 30)
-
-/* The grammar and what was said of it; shared, read-only, by every handle made from the first one.
- */
-struct grammar {
-    struct pack *pack;
-    struct kitchen *kitchen;
-    struct problems problems;
-};
-
-struct dishtake {
-    struct grammar *grammar;
-    bool owns_grammar;
-    struct matcher *matcher;
-    struct ear *ear;
-    struct arena arena, scratch; /* of the recording; of one output */
-    struct recording recording;
-    struct edits *edits;            /* of this recording; owned; NULL without any */
-    struct problems edits_problems; /* of their file */
-    struct problems problems;       /* of this recording */
-    struct means means;             /* that it was read with */
-    struct kept kept;               /* where it is to be read with other edits */
-    bool keeps;
-    const char *edits_name; /* borrowed */
-    struct buffer out;
-    bool began; /* a recording was asked for: messages are of it, no longer of the grammar */
-    bool read;  /* recording is whole */
-};
 
 /* The Makefile's VERSION, a bare word on the compiler's command line, as a string. */
 #define QUOTED(word) QUOTED_AS_IT_IS(word)
@@ -165,7 +129,7 @@ bool dishtake_ready(const struct dishtake *d)
     return d->grammar->kitchen && !d->grammar->problems.errors;
 }
 
-static void forget_recording(struct dishtake *d)
+void handle_forget(struct dishtake *d)
 {
     d->began = true;
     d->read = d->keeps = false;
@@ -193,16 +157,19 @@ static enum dishtake_result extract_again(struct dishtake *d, enum edit_stage fr
     return d->read ? DISHTAKE_DONE : DISHTAKE_UNREADABLE;
 }
 
-static enum dishtake_result no_such_kitchen(struct dishtake *d, const char *name)
+const struct profile *handle_profile(struct dishtake *d, const char *name)
 {
     struct buffer known = {0};
     const struct units *units = &d->grammar->kitchen->units;
+    const struct profile *found = profile_find(units, text_from(name));
+    if (found)
+        return found;
     for (size_t i = 0; i < units->profiles.count; i++)
         buffer_format(&known, "%s%.*s", i ? ", " : "", TEXT(units->profiles.at[i].name));
     problem(&d->problems, (struct place){0}, "there is no kitchen \"%s\"; there are %.*s", name,
             TEXT(buffer_text(&known)));
     buffer_release(&known);
-    return DISHTAKE_NO_SUCH_KITCHEN;
+    return NULL;
 }
 
 static const struct edits NO_EDITS;
@@ -236,15 +203,15 @@ enum dishtake_result dishtake_read(struct dishtake *d, const char *bytes, size_t
     const struct dishtake_read_options *o = options ? options : &USUAL;
     if (!dishtake_ready(d))
         return DISHTAKE_NOT_READY;
-    forget_recording(d);
+    handle_forget(d);
     d->means = (struct means){.k = d->grammar->pack,
                               .kitchen = d->grammar->kitchen,
                               .matcher = d->matcher,
                               .ear = d->ear};
     if (o->kitchen) {
-        d->means.profile = profile_find(&d->means.kitchen->units, text_from(o->kitchen));
+        d->means.profile = handle_profile(d, o->kitchen);
         if (!d->means.profile)
-            return no_such_kitchen(d, o->kitchen);
+            return DISHTAKE_NO_SUCH_KITCHEN;
     }
     d->keeps = o->keep;
     d->recording.bytes = (struct text){bytes, length};
@@ -291,97 +258,6 @@ enum dishtake_result dishtake_read_edits(struct dishtake *d, const char *edits, 
     return recording_kept(&d->kept, from) ? finish(d, extract_again(d, from)) : read_anew(d);
 }
 
-/* A function of its own, so that no local variable changes between setjmp and the jump. */
-static bool write_within_arena(struct dishtake *d, const struct format *f, const struct writing *w)
-{
-    struct problems *p = &d->problems;
-    if (arena_open(&d->scratch)) {
-        if (!f->write(&d->recording, w, &d->out, p))
-            return false;
-        if (!d->out.failed)
-            return true;
-    }
-    return problem(p, (struct place){.file = d->recording.file},
-                   "too large: no memory is left to write %s", f->output);
-}
-
-static bool write_output(struct dishtake *d, const char *output, const char *as,
-                         const struct writing *w)
-{
-    struct place here = {.file = d->recording.file};
-    struct problems *p = &d->problems;
-    const struct format *f = format_find(output, as);
-    buffer_clear(&d->out);
-    arena_reset(&d->scratch);
-    if (!d->read)
-        return problem(p, here, "nothing was read");
-    if (!f)
-        return problem(p, here, "%s cannot be written as %s", output, as);
-    if (w->dish > d->recording.dishes.count)
-        return problem(p, here, "there is no dish %zu; the recording has %zu", w->dish,
-                       d->recording.dishes.count);
-    return write_within_arena(d, f, w);
-}
-
-/* In the order of enum units_shown; the first has no name, since it is what is not asked for. */
-static bool read_units(const char *name, enum units_shown *units, struct problems *p)
-{
-    static const char *const names[] = {"", "us", "metric", "both"};
-    for (int i = UNITS_US; name && i <= UNITS_BOTH; i++)
-        if (strcmp(name, names[i]) == 0) {
-            *units = (enum units_shown) i;
-            return true;
-        }
-    return !name
-           || problem(p, (struct place){0}, "units \"%s\": us, metric or both is needed", name);
-}
-
-static bool read_number(const char *typed, const char *what, struct ratio *n, struct problems *p)
-{
-    if (!typed)
-        return true;
-    *n = ratio_read(typed, strlen(typed));
-    return (ratio_finite(*n) && n->over > 0)
-           || problem(p, (struct place){0},
-                      "%s \"%s\": a number above 0 is needed, as 12, 1/2 or 1.5", what, typed);
-}
-
-static bool read_write_options(struct writing *w, const struct dishtake_write_options *o,
-                               struct problems *p)
-{
-    w->dish = o->dish;
-    w->at = o->at;
-    w->one_line = o->one_line;
-    w->style = (struct text){o->style ? o->style : "", o->style_length};
-    w->video_url = text_from(o->video_url);
-    w->detail = o->detail;
-    w->reflow = o->reflow;
-    w->letters = o->letters;
-    w->stills = o->stills;
-    w->stills_count = o->stills_count;
-    if (!url_is_plain(w->video_url))
-        return problem(p, (struct place){0},
-                       "video address \"%s\": http://..., https://... or a path is needed",
-                       o->video_url);
-    return read_units(o->units, &w->units, p) && read_number(o->serves, "serves", &w->serves, p)
-           && read_number(o->times, "times", &w->times, p);
-}
-
-const char *dishtake_write(struct dishtake *d, const char *output, const char *as,
-                           const struct dishtake_write_options *options, size_t *length)
-{
-    struct writing w = {.kitchen = d->grammar->kitchen,
-                        .scratch = &d->scratch,
-                        .at = -1,
-                        .profile = d->means.profile};
-    if (options && !read_write_options(&w, options, &d->problems))
-        return NULL;
-    if (!write_output(d, output, as, &w))
-        return NULL;
-    *length = d->out.length;
-    return buffer_text(&d->out).at;
-}
-
 const char *dishtake_edit(struct dishtake *d, const char *asked, size_t asked_length,
                           size_t *length)
 {
@@ -417,151 +293,6 @@ const char *dishtake_edit_unplaced(const struct dishtake *d, size_t n)
 bool dishtake_edit_known(const struct dishtake *d, const char *key, size_t length)
 {
     return d->edits && edits_have_key(d->edits, (struct text){key, length});
-}
-
-static void put_calculation(struct buffer *out, const struct calculation *c)
-{
-    const struct text parts[] = {c->line, c->source, c->rounding};
-    for (size_t i = 0; i < sizeof parts / sizeof *parts; i++)
-        if (parts[i].length)
-            buffer_format(out, "%s%.*s\n", i ? "  " : "", TEXT(parts[i]));
-}
-
-/* A function of its own, so that no local variable changes between setjmp and the jump. */
-static bool calculate_within_arena(struct dishtake *d, const struct profile *profile,
-                                   struct text input, struct text to)
-{
-    struct calculation c = {0};
-    if (!arena_open(&d->scratch))
-        return problem(&d->problems, (struct place){0}, "no memory is left");
-    if (!calculate(d->grammar->kitchen, &d->scratch, profile, input, to, &c, &d->problems))
-        return false;
-    put_calculation(&d->out, &c);
-    return !d->out.failed || problem(&d->problems, (struct place){0}, "no memory is left");
-}
-
-const char *dishtake_measure(struct dishtake *d, const char *amount, const char *unit,
-                             const char *kitchen, size_t *length)
-{
-    const struct profile *profile = NULL;
-    if (!dishtake_ready(d))
-        return NULL;
-    forget_recording(d);
-    arena_reset(&d->scratch);
-    buffer_clear(&d->out);
-    if (kitchen) {
-        profile = profile_find(&d->grammar->kitchen->units, text_from(kitchen));
-        if (!profile) {
-            no_such_kitchen(d, kitchen);
-            return NULL;
-        }
-    }
-    if (!calculate_within_arena(d, profile, text_from(amount), text_from(unit)))
-        return NULL;
-    *length = d->out.length;
-    return buffer_text(&d->out).at;
-}
-
-bool dishtake_format(size_t i, struct dishtake_format *format)
-{
-    const struct format *f = format_at(i);
-    if (f)
-        *format = (struct dishtake_format){f->output, f->as, f->about};
-    return f != NULL;
-}
-
-bool dishtake_published(const struct dishtake *d, size_t i, struct dishtake_published *file)
-{
-    struct published f;
-    if (!d->read || !published_at(&d->recording, i, &f))
-        return false;
-    *file = (struct dishtake_published){"", f.output, f.as, f.dish};
-    memcpy(file->name, f.name, sizeof file->name);
-    return true;
-}
-
-bool dishtake_still(const struct dishtake *d, size_t i, struct dishtake_still *still)
-{
-    struct still s;
-    if (!d->read || !still_at(&d->recording, i, &s))
-        return false;
-    *still = (struct dishtake_still){"", s.at};
-    memcpy(still->name, s.name, sizeof still->name);
-    return true;
-}
-
-_Static_assert(FILE_NAME_BYTES == DISHTAKE_NAME_BYTES, "names are copied whole");
-
-/* ---- a shopping list over recordings */
-
-struct dishtake_shopping {
-    const struct grammar *grammar; /* borrowed */
-    struct arena arena, scratch;   /* of all that was added; of one output */
-    struct shopping_basket basket;
-    struct buffer out;
-};
-
-struct dishtake_shopping *dishtake_shopping_new(const struct dishtake *d)
-{
-    struct dishtake_shopping *s = calloc(1, sizeof *s);
-    if (!s)
-        return NULL;
-    s->grammar = d->grammar;
-    arena_init(&s->arena, MEMORY_BYTES_USUAL);
-    arena_init(&s->scratch, MEMORY_BYTES_USUAL);
-    return s;
-}
-
-void dishtake_shopping_free(struct dishtake_shopping *s)
-{
-    if (!s)
-        return;
-    arena_release(&s->arena);
-    arena_release(&s->scratch);
-    buffer_release(&s->out);
-    free(s);
-}
-
-/* Functions of their own, so that no local variable changes between setjmp and the jump. */
-static bool add_within_arena(struct dishtake_shopping *s, struct dishtake *d, struct writing *w,
-                             size_t number)
-{
-    w->scratch = &s->arena;
-    if (arena_open(&s->arena))
-        return basket_add(&s->basket, &d->recording, w, number, &d->problems);
-    return problem(&d->problems, (struct place){.file = d->recording.file}, "no memory is left");
-}
-
-bool dishtake_shopping_add(struct dishtake_shopping *s, struct dishtake *d, size_t number,
-                           const struct dishtake_write_options *options)
-{
-    struct writing w = {.kitchen = d->grammar->kitchen, .at = -1, .profile = d->means.profile};
-    if (!d->read || (options && !read_write_options(&w, options, &d->problems)))
-        return false;
-    return add_within_arena(s, d, &w, number);
-}
-
-static bool shop_within_arena(struct dishtake_shopping *s, const struct writing *w, bool html)
-{
-    arena_reset(&s->scratch);
-    buffer_clear(&s->out);
-    if (!arena_open(&s->scratch))
-        return false;
-    basket_put(&s->basket, w, html, &s->out);
-    return !s->out.failed;
-}
-
-const char *dishtake_shopping_write(struct dishtake_shopping *s, const char *as,
-                                    const struct dishtake_write_options *options, size_t *length)
-{
-    struct problems p = {0};
-    struct writing w = {.kitchen = s->grammar->kitchen, .scratch = &s->scratch, .at = -1};
-    bool good = format_find("shopping", as) && (!options || read_write_options(&w, options, &p));
-    problems_release(&p);
-    if (!good || !shop_within_arena(s, &w, strcmp(as, "html") == 0))
-        return NULL;
-    *length = s->out.length;
-    return buffer_text(&s->out).at;
 }
 
 size_t dishtake_dishes(const struct dishtake *d)

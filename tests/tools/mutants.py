@@ -42,7 +42,7 @@ SANITIZERS = "-O1 -fsanitize=address,undefined -fno-sanitize-recover=all -DARENA
 STANDARD = "-std=c11 -fPIC -w -MMD -MP".split()
 SOURCE = "-Isrc -Iinclude -Itests -D_POSIX_C_SOURCE=200809L -DPCRE2_CODE_UNIT_WIDTH=8 -DDISHTAKE_VERSION=0".split()
 LIBRARIES = "libpcre2-8 jansson libutf8proc expat icu-i18n icu-uc cmocka".split()
-CORE_OBJECTS = ["build/dishtake.o", "build/pipeline.o", "build/pack_builtin.o", "build/kitchen_builtin.o", "build/page_files.o"]
+CORE_OBJECTS = ["build/dishtake.o", "build/output.o", "build/shopping.o", "build/pipeline.o", "build/pack_builtin.o", "build/kitchen_builtin.o", "build/page_files.o"]
 LIBRARY = "build/libcore.so"
 
 

@@ -1,0 +1,47 @@
+/* handle.h: the handle that dishtake.h only names; nobody outside src/'s own files includes it.
+ * SPDX-License-Identifier: MIT */
+#ifndef DISHTAKE_HANDLE_H
+#define DISHTAKE_HANDLE_H
+
+#include "dishtake.h"
+#include "pipeline.h"
+#include "write/write.h"
+
+/* Of a recording, where the caller names no other ceiling. */
+#define MEMORY_BYTES_USUAL ((size_t) 1 << 30)
+
+/* The grammar and what was said of it; shared, read-only, by every handle made from the first one.
+ */
+struct grammar {
+    struct pack *pack;
+    struct kitchen *kitchen;
+    struct problems problems;
+};
+
+struct dishtake {
+    struct grammar *grammar;
+    bool owns_grammar;
+    struct matcher *matcher;
+    struct ear *ear;
+    struct arena arena, scratch; /* of the recording; of one output */
+    struct recording recording;
+    struct edits *edits;            /* of this recording; owned; NULL without any */
+    struct problems edits_problems; /* of their file */
+    struct problems problems;       /* of this recording */
+    struct means means;             /* that it was read with */
+    struct kept kept;               /* where it is to be read with other edits */
+    bool keeps;
+    const char *edits_name; /* borrowed */
+    struct buffer out;
+    bool began; /* a recording was asked for: messages are of it, no longer of the grammar */
+    bool read;  /* recording is whole */
+};
+
+/* The recording goes, and what was said of it; messages are of the next one. */
+void handle_forget(struct dishtake *d);
+/* Where "us", "uk", ... stand for one; NULL: none of the grammar's, which is a problem. */
+const struct profile *handle_profile(struct dishtake *d, const char *name);
+/* False with a problem where one of them cannot be used. */
+bool writing_read(struct writing *w, const struct dishtake_write_options *o, struct problems *p);
+
+#endif

@@ -98,21 +98,21 @@ static void check_file(const char *file, size_t least)
     assert_int_equal(bad, 0);
 }
 
-static void test_webvtt(void **state)
+static void test_files(void **state)
 {
+    static const struct {
+        const char *file;
+        size_t least; /* cases */
+    } rows[] = {{"tests/read/webvtt.cases", 50},
+                {"tests/read/limits.cases", 17},
+                {"tests/read/speakers.cases", 20}};
     (void) state;
-    check_file("tests/read/webvtt.cases", 40);
-}
-
-static void test_limits(void **state)
-{
-    (void) state;
-    check_file("tests/read/limits.cases", 15);
+    for (size_t i = 0; i < sizeof rows / sizeof *rows; i++)
+        check_file(rows[i].file, rows[i].least);
 }
 
 int main(void)
 {
-    const struct CMUnitTest tests[] = {cmocka_unit_test(test_webvtt),
-                                       cmocka_unit_test(test_limits)};
+    const struct CMUnitTest tests[] = {cmocka_unit_test(test_files)};
     return cmocka_run_group_tests(tests, NULL, NULL);
 }

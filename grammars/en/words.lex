@@ -256,8 +256,9 @@ miles an hour			mile an hour | mile per hour | miles per hour | kilometer an hou
 other		counts	others
 there			 you'd | we'd | it'd | would | could've | would've | might | may | much | many | thing | things | stuff | sort | sorts | kind | kinds | type | types | variety | way | ways | time | times | because | cause | since | although | while | as | than | same | such | each other | every | ever | always | still | yet | already | else | anything | something | everyone | anyone | today | tonight | here | she's | he's | who's | what's | they've | they're | you've | they | hers | mine | yours | ours | theirs | herself | himself | itself | yourself | myself | isn't it | isn't he | isn't she | isn't that | aren't they | wasn't it | doesn't it | don't they | won't it | watt | watts
 like
-# The second reading of a word that begins sentences: "right down".
+# The second reading of a word that begins sentences: "right down"; of one that denies: "nothing on the other side".
 right
+nothing
 
 # "The frozen kind", "the plain sort": what was named before; repair.rules chooses it.
 @tag IT

@@ -5,9 +5,11 @@
 #include "build/builder.h"
 #include "base/arena.h"
 #include "build/heat.h"
+#include "build/heatof.h"
 #include "build/instruction.h"
 #include "build/line.h"
 #include "build/phrasal.h"
+#include "build/preheat.h"
 #include "build/steptext.h"
 #include "match/capture.h"
 
@@ -122,6 +124,22 @@ static void read_sentence(struct builder *b, const struct sentence *s)
     b->asked = question;
 }
 
+/* The oven of a sentence that is said before the dish; what else it tells is not the dish's. */
+static void read_heat(struct builder *b, const struct sentence *s)
+{
+    size_t kept = b->dish->steps.count;
+    b->sentence = s;
+    chunks_make(&b->chunks, b->r, s);
+    build_steps(b);
+    note_heated(b);
+    for (size_t i = kept; i < b->dish->steps.count; i++)
+        if (b->dish->steps.at[i].temperatures.count)
+            b->dish->steps.at[kept++] = b->dish->steps.at[i];
+    while (b->dish->steps.count > kept)
+        b->dish->steps.at[--b->dish->steps.count] = (struct step){0};
+    b->list_step = 0;
+}
+
 static bool is_inside(const struct dish *d, const struct sentence *s)
 {
     for (size_t i = 0; i < d->spans.count; i++)
@@ -160,20 +178,20 @@ static void reserve_room(const struct recording *r, struct dish *d)
     LIST_RESERVE(r->arena, &d->steps, sentences / 2 + 1);
 }
 
-/* For each sentence the next one, itself too, that may tell the yield of a dish that it is no part
- * of; how many sentences there are where none does. */
+/* For each sentence the next one, itself too, that may tell the yield or set the oven of a dish
+ * that it is no part of; how many sentences there are where none does. */
 static unsigned *find_elsewhere(const struct recording *r)
 {
     size_t count = r->sentences.count;
     unsigned *next = arena_alloc(r->arena, (count + 1) * sizeof *next);
     next[count] = (unsigned) count;
     for (size_t n = count; n-- > 0;)
-        next[n] = yield_is_elsewhere(r, n) ? (unsigned) n : next[n + 1];
+        next[n] = yield_is_elsewhere(r, n) || preheated_dish(r, n) ? (unsigned) n : next[n + 1];
     return next;
 }
 
-/* The first sentence from `n` on that may be the dish's or tell its yield: a long recording has
- * thousands for each of its dishes. */
+/* The first sentence from `n` on that may be the dish's, set its oven or tell its yield: a long
+ * recording has thousands for each of its dishes. */
 static size_t next_sentence(const struct recording *r, const struct dish *d,
                             const unsigned *elsewhere, size_t n)
 {
@@ -208,6 +226,8 @@ bool build_recipes(struct recording *r, const struct pack *k, struct problems *p
             bool inside = is_inside(b.dish, &r->sentences.at[n]);
             if (inside)
                 read_sentence(&b, &r->sentences.at[n]);
+            else if (preheated_dish(r, n) == b.dish)
+                read_heat(&b, &r->sentences.at[n]);
             if (yield_is_of(r, b.dish, n, inside))
                 build_yield(&b, &r->sentences.at[n]);
             else if (r->sentences.at[n].last < r->dishes.at[0].words.first)

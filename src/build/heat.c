@@ -2,6 +2,9 @@
  * SPDX-License-Identifier: MIT */
 #include "build/heat.h"
 
+#include <math.h>
+
+#include "build/heatof.h"
 #include "match/capture.h"
 
 /* Oven numbers from here on are Fahrenheit, since no kitchen oven reaches 260 Celsius in talk
@@ -16,16 +19,9 @@
 #define BARE_MOST 600
 /* Inside a food: Celsius up to here, Fahrenheit above. Water boils at 100 Celsius. */
 #define INSIDE_C_MOST 100
-/* A verb or a fat near the number tells less than "oven" or "middle": as if so many words farther
- * off. */
-#define MARK_TRUST 6
-/* "Oven on. One eighty.": what a number without a thing is of may stand so many sentences before.
- */
-#define HEATED_SENTENCES 2
 #define OVEN_LEAST 90
 #define WATER_C_MOST 100
 #define WATER_LEAST 25
-#define INSIDE_F_MOST 212
 #define OIL_C_LEAST 110
 #define OIL_C_MOST 235
 
@@ -94,69 +90,43 @@ static struct ratio clock_value(struct text t)
     return RATIO(value);
 }
 
-/* What an entry says a temperature is of, and how far that word is trusted, in words of distance.
- */
-static struct text thing_of(const struct entry *e, size_t *away)
-{
-    static const char *const things[] = {"oven", "oil", "inside", "water", "pan"};
-    for (size_t n = 0; n < sizeof things / sizeof *things; n++)
-        if (text_is(entry_value(e), things[n]) && e->tag != TAG_ACTION)
-            return text_from(things[n]);
-    *away += MARK_TRUST;
-    if (e->tag == TAG_OVEN
-        || (e->tag == TAG_ACTION && e->marks & (MARK_OF(ovens) | MARK_OF(changes))))
-        return *away -= e->tag == TAG_OVEN ? MARK_TRUST : 0, TEXT_OF("oven");
-    if (e->tag == TAG_ACTION && e->marks & MARK_OF(deep))
-        return TEXT_OF("oil");
-    if (e->tag == TAG_FOOD && e->marks & MARK_OF(fat) && !(e->marks & MARK_OF(dairy)))
-        return TEXT_OF("oil");
-    return e->tag == TAG_FOOD && e->marks & MARK_OF(water) ? TEXT_OF("water") : TEXT_EMPTY;
-}
-
-/* What the temperature is of, by the nearest word that tells; else what the sentences before spoke
- * of. */
-static struct text heated_thing(const struct builder *b, const struct chunk *c)
-{
-    size_t best = SIZE_MAX;
-    struct text of = TEXT_EMPTY;
-    for (size_t i = 0; i < b->chunks.count; i++) {
-        const struct chunk *k = &b->chunks.at[i];
-        const struct entry *e =
-            k->match ? entry_at(b->r, match_slot(k->match, SLOT_food)) : k->entry;
-        size_t away = k->first > c->last ? k->first - c->last : c->first - k->last;
-        if (!e || k == c)
-            continue;
-        struct text thing = thing_of(e, &away);
-        if (thing.length && away < best) {
-            best = away;
-            of = thing;
-        }
-    }
-    return of.length ? of : b->heated_age <= HEATED_SENTENCES ? b->heated : TEXT_EMPTY;
-}
-
-void note_heated(struct builder *b)
-{
-    b->heated_age++;
-    for (size_t i = 0; i < b->chunks.count; i++) {
-        const struct chunk *k = &b->chunks.at[i];
-        const struct entry *e =
-            k->match ? entry_at(b->r, match_slot(k->match, SLOT_food)) : k->entry;
-        size_t away = 0;
-        struct text thing = e ? thing_of(e, &away) : TEXT_EMPTY;
-        if (text_is(thing, "pan") && text_is(b->heated, "oil") && !b->heated_age)
-            continue; /* "oil in the pan" */
-        if (thing.length && (away == 0 || text_is(thing, "oil"))) {
-            b->heated = thing;
-            b->heated_age = 0;
-        }
-    }
-}
-
 /* Ovens are marked in steps of 25 Fahrenheit: a number that fits needs no word beside it. */
 static bool is_multiple_of_twenty_five(struct ratio value)
 {
     return value.under == 1 && value.over % 25 == 0;
+}
+
+/* Two scales' names of one heat differ by no more, rounded as cooks round them. */
+#define SAME_HEAT_F 15.0
+
+bool has_scale(const struct builder *b, const struct chunk *c)
+{
+    return entry_at(b->r, match_slot(c->match, SLOT_scale));
+}
+
+/* "Two hundred, that's four hundred Fahrenheit": the scale in which the number is a heat that the
+ * sentence also has in the other one; 0 where it has none. */
+static char scale_beside(const struct builder *b, double value)
+{
+    for (size_t i = 0; i < b->chunks.count; i++) {
+        const struct chunk *c = &b->chunks.at[i];
+        if (c->tag != TAG_HEATED || !c->match || !ratio_finite(c->match->low))
+            continue;
+        const struct entry *scale = entry_at(b->r, match_slot(c->match, SLOT_scale));
+        double other = ratio_double(c->match->low);
+        if (is_celsius(scale) && fabs(other * 1.8 + 32 - value) <= SAME_HEAT_F)
+            return 'F';
+        if (scale && text_is(entry_value(scale), "F")
+            && fabs(value * 1.8 + 32 - other) <= SAME_HEAT_F)
+            return 'C';
+    }
+    return 0;
+}
+
+/* "Down from two twenty": what it was before. */
+static bool is_left(const struct builder *b, const struct chunk *c)
+{
+    return c > b->chunks.at && (c - 1)->tag == TAG_FROM;
 }
 
 /* Without a word that tells: an oven number is an oven's, a smaller one is of the food's inside. */
@@ -167,6 +137,8 @@ static void settle(const struct builder *b, struct temperature *t)
     if (!t->of.length)
         t->of = recording == 'F' ? (value < 230 ? TEXT_OF("inside") : TEXT_OF("oven"))
                                  : (value <= INSIDE_C_MOST ? TEXT_OF("inside") : TEXT_OF("oven"));
+    if (!t->unit)
+        t->unit = scale_beside(b, value);
     if (t->unit)
         return;
     if (text_is(t->of, "inside"))
@@ -204,59 +176,6 @@ static bool is_for_a_time(const struct builder *b, const struct chunk *c)
            && c->match->low.under == 1 && c->match->low.over % 5 == 0;
 }
 
-/* What may stand between the two ovens of "two hundred, or one eighty if you have a fan". */
-static bool leads_to_other(const struct chunk *c)
-{
-    return c->tag == TAG_OR || c->tag == TAG_AND || c->tag == TAG_HEDGE || c->tag == TAG_THERE
-           || c->tag == TAG_IF || c->tag == TAG_SO;
-}
-
-/* "Regular two hundred, fan one eighty", "gas four, or 180": a bare number beside an oven's heat
- * that has its scale is an oven's too. */
-static bool is_beside_oven(const struct builder *b, const struct chunk *c)
-{
-    const struct chunk *begin = b->chunks.at, *end = begin + b->chunks.count, *other = c + 1;
-    while (other < end && leads_to_other(other))
-        other++;
-    if (other == end || other->tag != TAG_HEATED)
-        for (other = c - 1; other > begin && leads_to_other(other);)
-            other--;
-    if (other < begin || other >= end || other->tag != TAG_HEATED || !other->match)
-        return false;
-    const struct entry *scale = entry_at(b->r, match_slot(other->match, SLOT_scale));
-    return scale && ratio_double(c->match->low) >= OVEN_LEAST;
-}
-
-/* "It reads one forty-five", "pull it at 135": a heat that a food has inside. */
-static bool is_read_inside(const struct builder *b, const struct chunk *c)
-{
-    const struct chunk *begin = b->chunks.at, *before = c;
-    double value = ratio_double(c->match->low);
-    while (before > begin
-           && ((before - 1)->tag == TAG_AT || (before - 1)->tag == TAG_IT
-               || (before - 1)->tag == TAG_THE || (before - 1)->tag == TAG_HEDGE
-               || (before - 1)->tag == TAG_OTHER))
-        before--;
-    if (before == begin || value < BARE_LEAST || value > INSIDE_F_MOST)
-        return false;
-    bool at = before < c && (c - 1)->tag == TAG_AT;
-    before--;
-    return (before->tag == TAG_BE && chunk_marks(before) & MARK_OF(tells))
-           || (at && before->tag == TAG_ACTION && chunk_marks(before) & MARK_OF(takes));
-}
-
-/* What the number is of, where no word by itself tells, or tells what cannot be. */
-static struct text other_thing(const struct builder *b, const struct chunk *c, struct text of)
-{
-    if (!of.length && is_beside_oven(b, c))
-        return TEXT_OF("oven");
-    if (!of.length && is_read_inside(b, c))
-        return TEXT_OF("inside");
-    if (text_is(of, "inside") && ratio_double(c->match->low) > INSIDE_F_MOST && b->heated.length)
-        return b->heated; /* the thermometer is in the oil */
-    return of;
-}
-
 bool read_temperature(const struct builder *b, const struct chunk *c, struct temperature *out)
 {
     const struct match *m = c->match;
@@ -267,13 +186,13 @@ bool read_temperature(const struct builder *b, const struct chunk *c, struct tem
     out->words = (struct span){c->first, c->last};
     if (clock)
         out->value = clock_value(b->r->words.at[number.last].key);
-    if (!ratio_finite(out->value))
+    if (!ratio_finite(out->value) || is_left(b, c))
         return false;
     double value = ratio_double(out->value);
     if ((bare || clock)
         && (value < BARE_LEAST || value > BARE_MOST || !ratio_equal(m->low, m->high)))
         return false;
-    out->of = other_thing(b, c, heated_thing(b, c));
+    out->of = temperature_of(b, c);
     if (bare && !out->of.length && !is_for_a_time(b, c)
         && (value < BARE_OVEN_LEAST || !is_multiple_of_twenty_five(out->value)))
         return false;

@@ -7,8 +7,8 @@
 
 /* Reads the match of a temperature rule; false when its number is none that a kitchen has. */
 bool read_temperature(const struct builder *b, const struct chunk *c, struct temperature *out);
-/* Remembers what this sentence says is hot, for numbers in the next ones. */
-void note_heated(struct builder *b);
+/* Whether the words of chunk `c` name a scale: "fan", "Celsius". */
+bool has_scale(const struct builder *b, const struct chunk *c);
 /* The scale of the whole recording, 'F' or 'C', from its words and from the numbers that fit only
  * one. */
 char recording_scale(const struct recording *r, const struct pack *k);

@@ -2,6 +2,7 @@
  * SPDX-License-Identifier: MIT */
 #include "build/implied.h"
 
+#include "build/heat.h"
 #include "build/instruction.h"
 #include "build/wording.h"
 #include "match/capture.h"
@@ -41,6 +42,8 @@ struct text implied_heat(const struct pack *k, struct text of)
 {
     if (text_is(of, "inside"))
         return implied_row(k, kinds[IMPLIED_INSIDE_HEAT].row);
+    if (text_is(of, "pan"))
+        return implied_row(k, kinds[IMPLIED_VESSEL_HEAT].row);
     return text_is(of, "oven") ? implied_row(k, kinds[IMPLIED_OVEN_HEAT].row) : TEXT_EMPTY;
 }
 
@@ -178,14 +181,23 @@ static bool is_seasoning(const struct builder *b)
     return salt && (over || (alone && last_heat(b) & MARK_OF(heats)));
 }
 
+/* The oven of a sentence that says its heat, and no time. */
+static size_t find_oven(const struct builder *b)
+{
+    struct temperature t;
+    size_t oven = find_done(b, TAG_OVEN);
+    for (size_t i = 0; i < b->chunks.count && oven != NOWHERE; i++)
+        if (b->chunks.at[i].tag == TAG_HEATED && is_done(&b->chunks.at[i])
+            && read_temperature(b, &b->chunks.at[i], &t) && text_is(t.of, "oven"))
+            return find_done(b, TAG_DURATION) == NOWHERE ? oven : NOWHERE;
+    return NOWHERE;
+}
+
 static size_t place_of(const struct builder *b, enum implied_kind kind)
 {
-    size_t oven = find_done(b, TAG_OVEN), heat = find_done(b, TAG_HEATED);
     switch (kind) {
     case IMPLIED_OVEN_HEAT:
-        return oven != NOWHERE && heat != NOWHERE && find_done(b, TAG_DURATION) == NOWHERE
-                   ? oven
-                   : NOWHERE;
+        return find_oven(b);
     case IMPLIED_VESSEL_HEAT:
         return find_pan_heat(b);
     case IMPLIED_FAT_HEAT:

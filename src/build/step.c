@@ -72,14 +72,16 @@ static void read_until(struct builder *b, struct step *s)
     }
 }
 
-/* A condition counts for the inside of a food: "if you have a thermometer, one forty-five". */
+/* A condition counts for the inside of a food, and for who has another oven: "if you have a
+ * thermometer, one forty-five", "if yours is a fan, one sixty". */
 static bool is_heat_here(const struct builder *b, const struct chunk *c)
 {
     unsigned scope = b->r->words.at[c->first].scope;
     if (scope & (SCOPE_UNREAL | SCOPE_NEGATED | SCOPE_INSTEAD))
         return false;
     struct temperature t;
-    return !(scope & SCOPE_SUPPOSED) || (read_temperature(b, c, &t) && text_is(t.of, "inside"));
+    return !(scope & SCOPE_SUPPOSED)
+           || (read_temperature(b, c, &t) && (text_is(t.of, "inside") || has_scale(b, c)));
 }
 
 /* Adds an action to the sentence's step, in the order in which they were said. */

@@ -209,8 +209,9 @@ static bool is_said_again(struct builder *b, const struct temperature *t)
         struct step *s = &b->dish->steps.at[i];
         for (size_t n = 0; n < s->temperatures.count; n++) {
             struct temperature *old = &s->temperatures.at[n];
-            bool thing = text_equal(old->of, t->of) && old->unit == t->unit && old->fan == t->fan;
-            if (thing && ratio_equal(old->value, t->value) && t->at - old->at < AGAIN_SECONDS)
+            bool thing = text_equal(old->of, t->of) && old->unit == t->unit;
+            if (thing && old->fan == t->fan && ratio_equal(old->value, t->value)
+                && t->at - old->at < AGAIN_SECONDS)
                 return true;
             if (thing && t->words.first - old->words.last < CORRECTION_WORDS
                 && took_back(b, old->words.last, t->words.first)) {

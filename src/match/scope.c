@@ -248,6 +248,9 @@ static size_t condition_end(const struct recording *r, const struct sentence *s,
 {
     size_t last = sentence_end(r, s, m->words.last), first = m->words.first;
     unsigned char before = first > s->first ? word_tag(r, s, first - 1) : (unsigned char) TAG_SO;
+    for (size_t i = m->words.last; m->rule->kind == RULE_instead && i < last; i++)
+        if (r->words.at[i].after >= AFTER_COMMA && word_tag(r, s, next_word(r, s, i)) == TAG_SO)
+            return i; /* "you can use the same oven, but raise it" */
     bool behind = before != TAG_SO && before != TAG_AND && before != TAG_OR
                   && r->words.at[first - 1].after < AFTER_COMMA;
     for (size_t i = m->words.last; m->rule->kind == RULE_supposed && i < last; i++)

@@ -1,0 +1,290 @@
+/* build/heatof.c: what a temperature is of.
+ * SPDX-License-Identifier: MIT */
+#include "build/heatof.h"
+
+#include "build/heat.h"
+#include "build/implied.h"
+#include "build/instruction.h"
+#include "build/wording.h"
+#include "match/capture.h"
+
+/* A verb or a fat near the number tells less than "oven" or "middle": as if so many words farther
+ * off. */
+#define MARK_TRUST 6
+/* "Oven on. One eighty.": what a number without a thing is of may stand so many sentences before.
+ */
+#define HEATED_SENTENCES 2
+#define BARE_LEAST 50
+#define OVEN_LEAST 90
+#define INSIDE_F_MOST 212
+/* A bare number below it is no heat that a Fahrenheit thermometer is waited for. */
+#define INSIDE_F_LEAST 110
+
+/* "Preheat": the verb names the oven itself. */
+static bool is_preheating(const struct entry *e)
+{
+    const uint64_t both = MARK_OF(ovens) | MARK_OF(changes);
+    return e->tag == TAG_ACTION && (e->marks & both) == both;
+}
+
+/* "Put a thermometer in it", "if you want to check it". */
+static bool is_checking(const struct builder *b, const struct entry *e)
+{
+    return e->tag == TAG_ACTION
+           && text_equal(entry_value(e), implied_heat(b->k, TEXT_OF("inside")));
+}
+
+/* A dial, or a stove: may be that of a griddle as well. */
+static bool is_dial(const struct entry *e)
+{
+    return e && e->tag == TAG_OVEN && !(e->marks & (MARK_OF(ovens) | MARK_OF(grills)));
+}
+
+/* What an entry says a temperature is of, and how far that word is trusted, in words of distance.
+ * A pan is trusted least: most pans stand in or on what has the heat. */
+static struct text thing_of(const struct builder *b, const struct entry *e, size_t *away)
+{
+    static const char *const things[] = {"oil", "inside", "water"};
+    for (size_t n = 0; n < sizeof things / sizeof *things; n++)
+        if (text_is(entry_value(e), things[n]) && e->tag != TAG_ACTION)
+            return text_from(things[n]);
+    if (e->tag == TAG_OVEN || is_preheating(e))
+        return TEXT_OF("oven");
+    *away += MARK_TRUST;
+    if (e->tag == TAG_ACTION && e->marks & (MARK_OF(ovens) | MARK_OF(changes)))
+        return TEXT_OF("oven");
+    if (e->tag == TAG_ACTION && e->marks & MARK_OF(deep))
+        return TEXT_OF("oil");
+    if (e->tag == TAG_FOOD && e->marks & MARK_OF(fat) && !(e->marks & MARK_OF(dairy)))
+        return TEXT_OF("oil");
+    if (e->tag == TAG_FOOD && e->marks & MARK_OF(water))
+        return TEXT_OF("water");
+    *away += MARK_TRUST;
+    if (is_checking(b, e))
+        return TEXT_OF("inside");
+    return e->tag == TAG_VESSEL && (e->marks & MARK_OF(fries) || text_is(entry_value(e), "pan"))
+               ? TEXT_OF("pan")
+               : TEXT_EMPTY;
+}
+
+/* What chunk `k` may be the heat of. */
+static struct text thing_at(const struct builder *b, const struct chunk *k, size_t *away)
+{
+    const struct entry *e = k->match ? entry_at(b->r, match_slot(k->match, SLOT_food)) : k->entry;
+    return e ? thing_of(b, e, away) : TEXT_EMPTY;
+}
+
+/* The chunk nearest to `c` that tells what the heat is of; NULL where none does. */
+static const struct chunk *nearest_thing(const struct builder *b, const struct chunk *c,
+                                         struct text *of)
+{
+    size_t best = SIZE_MAX;
+    const struct chunk *nearest = NULL;
+    for (size_t i = 0; i < b->chunks.count; i++) {
+        const struct chunk *k = &b->chunks.at[i];
+        size_t away = k->first > c->last ? k->first - c->last : c->first - k->last;
+        struct text thing = k == c ? TEXT_EMPTY : thing_at(b, k, &away);
+        if (thing.length && away < best) {
+            best = away;
+            nearest = k;
+            *of = thing;
+        }
+    }
+    return nearest;
+}
+
+/* Whether the sentence, or one just before it, speaks of a griddle or frying pan. */
+static bool says_pan(const struct builder *b)
+{
+    for (size_t i = 0; i < b->chunks.count; i++)
+        if (b->chunks.at[i].tag == TAG_VESSEL && chunk_marks(&b->chunks.at[i]) & MARK_OF(fries))
+            return true;
+    return text_is(b->heated, "pan") && b->heated_age <= HEATED_SENTENCES;
+}
+
+/* A number that the inside of a food can have. */
+static bool may_be_inside(const struct builder *b, const struct chunk *c)
+{
+    double value = ratio_double(c->match->low);
+    return value >= (b->scale == 'F' ? INSIDE_F_LEAST : BARE_LEAST) && value <= INSIDE_F_MOST;
+}
+
+/* "The middle is ninety Celsius." */
+static bool is_of_middle(const struct builder *b, const struct chunk *c)
+{
+    return c >= b->chunks.at + 2 && (c - 1)->tag == TAG_BE && (c - 2)->tag == TAG_PLACE;
+}
+
+/* Whether a number without a thing can be of what the sentences before spoke of: no oven is that
+ * cool, no food that hot inside, and a bare number is told of it: "it's at 178". */
+static bool goes_on(const struct builder *b, const struct chunk *c)
+{
+    double value = ratio_double(c->match->low);
+    unsigned char lead = c > b->chunks.at ? (c - 1)->tag : (unsigned char) TAG_SO;
+    if (text_is(b->heated, "oven"))
+        return value >= OVEN_LEAST && !is_of_middle(b, c);
+    if (!text_is(b->heated, "inside") || !text_is(c->match->rule->option, "bare"))
+        return true;
+    return may_be_inside(b, c)
+           && (lead == TAG_AT || lead == TAG_IT || lead == TAG_BE || lead == TAG_THERE
+               || lead == TAG_ACTION || lead == TAG_DOING || lead == TAG_SO || lead == TAG_HEDGE
+               || lead == TAG_TO || lead == TAG_FOR);
+}
+
+/* What the temperature is of, by the nearest word that tells; else what the sentences before spoke
+ * of. */
+static struct text heated_thing(const struct builder *b, const struct chunk *c)
+{
+    struct text of = TEXT_EMPTY;
+    const struct chunk *nearest = nearest_thing(b, c, &of);
+    bool before = b->heated.length && b->heated_age <= HEATED_SENTENCES;
+    if (nearest && is_dial(nearest->entry) && says_pan(b))
+        return TEXT_OF("pan");
+    if (nearest && nearest->entry && is_checking(b, nearest->entry) && !may_be_inside(b, c))
+        of = TEXT_EMPTY; /* the thermometer is in the oil */
+    if (text_is(of, "pan") && before && text_is(b->heated, "oven"))
+        return b->heated;
+    return !of.length && before && goes_on(b, c) ? b->heated : of;
+}
+
+/* Whether the sentence says a heat, a pan, or a verb that heats. */
+static bool gets_hot(const struct builder *b)
+{
+    const uint64_t cooks = MARK_OF(heats) | MARK_OF(fries) | MARK_OF(deep);
+    for (size_t i = 0; i < b->chunks.count; i++) {
+        const struct chunk *k = &b->chunks.at[i];
+        if (k->tag == TAG_HEAT || k->tag == TAG_HEATED
+            || (k->tag == TAG_VESSEL && chunk_marks(k) & (MARK_OF(wet) | MARK_OF(fries)))
+            || ((k->tag == TAG_ACTION || k->tag == TAG_DOING) && chunk_marks(k) & cooks))
+            return true;
+    }
+    return false;
+}
+
+static void set_heated(struct builder *b, struct text thing)
+{
+    b->heated = thing;
+    b->heated_age = 0;
+}
+
+void note_heated(struct builder *b)
+{
+    b->heated_age++;
+    for (size_t i = 0; i < b->chunks.count; i++) {
+        size_t away = 0;
+        struct text thing = thing_at(b, &b->chunks.at[i], &away);
+        if (text_is(thing, "pan") && text_is(b->heated, "oil") && !b->heated_age)
+            continue; /* "oil in the pan" */
+        if (text_is(thing, "oil") && !gets_hot(b))
+            continue; /* "rub them with oil" */
+        if (thing.length && (away == 0 || text_is(thing, "oil") || text_is(thing, "pan")))
+            set_heated(b, thing);
+    }
+    for (size_t i = 0; i < b->chunks.count; i++) {
+        struct temperature t;
+        if (b->chunks.at[i].tag == TAG_HEATED && b->chunks.at[i].match
+            && read_temperature(b, &b->chunks.at[i], &t))
+            set_heated(b, t.of);
+    }
+}
+
+/* What may stand between the two ovens of "two hundred, or one eighty if you have a fan". */
+static bool leads_to_other(const struct chunk *c)
+{
+    return c->tag == TAG_OR || c->tag == TAG_AND || c->tag == TAG_HEDGE || c->tag == TAG_THERE
+           || c->tag == TAG_IF || c->tag == TAG_SO;
+}
+
+/* "Regular two hundred, fan one eighty", "gas four, or 180": a bare number beside an oven's heat
+ * that has its scale is an oven's too. */
+static bool is_beside_oven(const struct builder *b, const struct chunk *c)
+{
+    const struct chunk *begin = b->chunks.at, *end = begin + b->chunks.count, *other = c + 1;
+    while (other < end && leads_to_other(other))
+        other++;
+    if (other == end || other->tag != TAG_HEATED)
+        for (other = c - 1; other > begin && leads_to_other(other);)
+            other--;
+    if (other < begin || other >= end || other->tag != TAG_HEATED || !other->match)
+        return false;
+    const struct entry *scale = entry_at(b->r, match_slot(other->match, SLOT_scale));
+    return scale && ratio_double(c->match->low) >= OVEN_LEAST;
+}
+
+/* What may stand between "at" or "reads" and the number, or between a verb and "at": "them", "the
+ * chops". */
+static bool is_passed_over(const struct chunk *c)
+{
+    return c->tag == TAG_AT || c->tag == TAG_IT || c->tag == TAG_THE || c->tag == TAG_HEDGE
+           || c->tag == TAG_OTHER || c->tag == TAG_LINE || c->tag == TAG_PART;
+}
+
+/* "It reads one forty-five", "pull it at 135", "take the chops off at 140": a heat that a food has
+ * inside. */
+static bool is_read_inside(const struct builder *b, const struct chunk *c)
+{
+    const struct chunk *begin = b->chunks.at, *before = c;
+    double value = ratio_double(c->match->low);
+    if (value < BARE_LEAST || value > INSIDE_F_MOST)
+        return false;
+    while (before > begin && is_passed_over(before - 1))
+        before--;
+    if (before-- == begin)
+        return false;
+    if (before->tag == TAG_BE)
+        return chunk_marks(before) & MARK_OF(tells);
+    const struct entry *does =
+        (c - 1)->tag == TAG_AT ? action_entry(b->k, said_verb(b, (size_t) (before - begin)).action)
+                               : NULL;
+    return does && does->marks & MARK_OF(takes) && may_be_inside(b, c);
+}
+
+/* "It's one sixty-five in there", "one eighty in the breast". */
+static bool is_within(const struct builder *b, const struct chunk *c)
+{
+    const struct chunk *begin = b->chunks.at, *end = begin + b->chunks.count, *at = c + 1;
+    if (c == begin || at == end || at->tag != TAG_INTO || !may_be_inside(b, c)
+        || ((c - 1)->tag != TAG_THERE && (c - 1)->tag != TAG_BE && (c - 1)->tag != TAG_AT))
+        return false;
+    at++;
+    while (at < end && at->tag == TAG_THE)
+        at++;
+    return at < end && (at->tag == TAG_LINE || at->tag == TAG_PART || is_step_word(b, at, "there"));
+}
+
+/* "165 in the breast, and the thigh's at 180": of what the heat before it is of. */
+static bool is_inside_too(const struct builder *b, const struct chunk *c)
+{
+    if (c == b->chunks.at || (c - 1)->tag != TAG_AT || !may_be_inside(b, c))
+        return false;
+    for (const struct chunk *k = c - 1; k >= b->chunks.at; k--)
+        if (k->tag == TAG_HEATED && k->match)
+            return text_is(temperature_of(b, k), "inside");
+    return false;
+}
+
+/* Whether the sentence speaks of a grill or of its lid. */
+static bool says_grill(const struct builder *b)
+{
+    for (size_t i = 0; i < b->chunks.count; i++) {
+        const struct chunk *k = &b->chunks.at[i];
+        if ((k->tag == TAG_OVEN && chunk_marks(k) & MARK_OF(grills)) || is_step_word(b, k, "lid"))
+            return true;
+    }
+    return false;
+}
+
+/* What the number is of, where no word by itself tells, or tells what cannot be. */
+struct text temperature_of(const struct builder *b, const struct chunk *c)
+{
+    struct text of = heated_thing(b, c);
+    if (!of.length && is_beside_oven(b, c))
+        return TEXT_OF("oven");
+    if (!of.length && (is_read_inside(b, c) || is_within(b, c) || is_inside_too(b, c)))
+        return TEXT_OF("inside");
+    if (!text_is(of, "inside") || ratio_double(c->match->low) <= INSIDE_F_MOST)
+        return of;
+    if (says_grill(b))
+        return TEXT_OF("oven"); /* the thermometer is in the lid */
+    return text_is(b->heated, "oil") || text_is(b->heated, "oven") ? b->heated : of;
+}

@@ -1,0 +1,53 @@
+#!/usr/bin/env python3
+"""Whose an oven's heat is that is said before the dish: preheats.txt.
+SPDX-License-Identifier: MIT
+"""
+import json
+import os
+import subprocess
+import sys
+
+HERE = os.path.dirname(os.path.abspath(__file__))
+PROGRAM = os.path.join(os.environ.get("B", "build"), "dishtake")
+
+
+def cases(lines):
+    """(name, transcript, {title's word: its temperatures}) of each case."""
+    found = []
+    for line in map(str.strip, lines):
+        if line.startswith("="):
+            found.append((line[1:].strip(), [], {}))
+        elif line.startswith("["):
+            found[-1][1].append(line)
+        elif line.startswith("-"):
+            word, _, heats = line[1:].strip().partition(" ")
+            found[-1][2][word] = [heat.strip() for heat in heats.split(",") if heat.strip()]
+    return found
+
+
+def given(transcript, words):
+    run = subprocess.run([PROGRAM, "extract", "-"], input="\n".join(transcript) + "\n", capture_output=True, text=True,
+                         check=True)
+    out = {}
+    for dish in json.loads(run.stdout)["dishes"]:
+        key = next((word for word in words if word in dish["title"].lower()), dish["title"])
+        heats = out.setdefault(key, [])
+        heats += [f"{h['value']:g} {h['unit']} {h['of']}" for step in dish["steps"] for h in step["temperatures"]]
+    return out
+
+
+def main():
+    with open(os.path.join(HERE, "preheats.txt"), encoding="utf-8") as file:
+        table = cases(file)
+    failed = 0
+    for name, transcript, wanted in table:
+        heats = given(transcript, wanted)
+        if heats != wanted:
+            failed += 1
+            print(f"wrong: {name}\n  wanted {wanted}\n  given  {heats}")
+    print(f"test_preheats: {len(table) - failed} of {len(table)} talks have their ovens where they belong")
+    return 1 if failed or len(table) < 3 else 0
+
+
+if __name__ == "__main__":
+    sys.exit(main())

@@ -334,7 +334,7 @@ par fry	fry	heats fries prep		verb-last
 
 # --- the cooker ---------------------------------------------------------------------------------------------
 @marks changes
-turn up	increase		whack the heat up | put the heat up | get the heat up | pump up the heat | turn the heat up | turn up the heat | turn it up | turn the oven up
+turn up	increase		turn that up to | turn it up to | turn this up to | turn them up to | turn up to | turn the heat up to | bring the heat up to | put it up to | take it up to | turn the flame up to | turn the gas up to | whack the heat up | put the heat up | get the heat up | pump up the heat | turn the heat up | turn up the heat | turn it up | turn the oven up
 turn down	lower		knock it down | knock it down to low | knock that down | take it down to low | bring it down to low | drop it to low | drop it down to low | turn it down low | turn the heat down | turn down the heat | turn it down | turn that down | turn the oven down | turn it right down | turn the heat right down
 turn to low	lower		turn it to low | turn it down to low | turn the heat to low | turn the heat down to low
 lower	lower		lower the heat | lower the flame | lower the gas
@@ -362,7 +362,7 @@ leave to rest	rest		leave it to rest | leave that to rest | leave them to rest |
 allow to rest	rest		allow it to rest | allow to stand | allow to sit | allow it to sit | allow it to stand
 sit	sit	waits idle	sit there	verb:sits,sitting,sat,sat
 let sit	sit		let it sit | let that sit | let this sit | let them sit | let it hang out | let that hang out | let it do its thing | let that do its thing | let them do their thing | let it do its magic | let it do its work | let it stand | let that stand | let stand | let this stand | let it be	verb:lets,letting,let,let
-leave	leave	waits idle	leave to stand | leave it alone | leave be | leave alone | leave it be	verb:leaves,leaving,left,left
+leave	leave	waits idle	leave to stand | leave it alone | leave them alone | leave that alone | leave those alone | leave this alone | leave these alone | leave them be | leave that be | leave those be | leave be | leave alone | leave it be	verb:leaves,leaving,left,left
 stand	stand	waits idle		verb:stands,standing,stood,stood
 soak	soak	waits prep early	soak in | soak off | presoak
 pre soak	soak	waits prep		verb-last
@@ -687,6 +687,12 @@ peel
 @forms noun
 @marks
 whole clove	clove
+
+# "It's asparagus season": a quarter of a year, which repair.rules chooses.
+@tag TIME
+@forms noun
+@marks
+season	7889400
 
 @tag FOOD
 @forms none

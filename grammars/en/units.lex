@@ -45,7 +45,7 @@ stalk	stalk		rib | stem
 head	head
 bunch	bunch		bundle
 slice	slice		rasher
-piece	piece		chunk | square | segment | spear | floret | floweret | link | pod | log | matchstick | ribbon | half moon | baton | crescent | disc | disk
+piece	piece		chunk | square | segment | spear | floret | floweret | link | pod | log | matchstick | ribbon | half moon | baton | crescent | disc | disk | coin | shard | dice sized piece | bite sized piece | bite size piece | bite sized chunk | bite size chunk | lozenge | nugget
 stick	stick
 leaf	leaf
 ear	ear		cob

@@ -103,6 +103,8 @@ static void read_foods(struct builder *b, bool question)
             build_verb(b, c, i);
         else if (c->tag == TAG_LINE && c->match)
             ask_line(b, c);
+        else if (c->tag == TAG_DISH && !question)
+            build_dish_beside(b, i);
     }
 }
 

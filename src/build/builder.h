@@ -61,6 +61,7 @@ struct builder {
     bool told_amount;  /* what was said was its amount */
     enum yield_sure yield_sure; /* how the dish's yield was said, so far */
     size_t list_step; /* index + 1 of the dish's last step when it only lists foods; else 0 */
+    bool put_in;      /* a list of foods was said to go in: "carrots in" */
     double list_end;  /* seconds: when that list's last food was named */
     const struct match *each; /* "a teaspoon each of": holds for the foods that follow */
 };

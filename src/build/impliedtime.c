@@ -177,6 +177,26 @@ static bool says_oven(const struct builder *b)
     return false;
 }
 
+/* "Under the grill, six minutes": what is a verb elsewhere is a place behind "under the". */
+static bool says_grill(const struct builder *b)
+{
+    for (size_t i = 0; i < b->chunks.count; i++)
+        if (b->chunks.at[i].tag == TAG_OVEN && is_done(&b->chunks.at[i])
+            && chunk_marks(&b->chunks.at[i]) & MARK_OF(grills))
+            return true;
+    return false;
+}
+
+/* "The dough wants an hour": what a component does in that time; empty where the sentence names
+ * none. */
+static struct text done_by_part(const struct builder *b)
+{
+    struct text row = TEXT_OF("part-time");
+    struct text action =
+        find_done(b, TAG_PART) == NOWHERE ? row : action_in_context(b, row, NOWHERE);
+    return text_equal(action, row) ? TEXT_EMPTY : action;
+}
+
 /* "Not an hour. Ten minutes.": the time of the step before, said again. */
 static bool is_repeated(const struct builder *b, size_t i)
 {
@@ -193,10 +213,15 @@ struct text implied_time(const struct builder *b, size_t i)
     if (!is_time(b, i) || is_verbs_time(b, i) || is_repeated(b, i))
         return TEXT_EMPTY;
     const char *row = "time";
+    struct text part = is_hot(b) ? TEXT_EMPTY : done_by_part(b);
     if (says_oven(b))
         row = "oven-time";
     else if (says_cold(b))
         row = "cold-time";
+    else if (part.length)
+        return part;
+    else if (says_grill(b))
+        row = "grill-time";
     else if (waits_for_time(b, i) || !is_hot(b))
         return TEXT_EMPTY;
     return implied_in_context(b, row);

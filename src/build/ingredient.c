@@ -83,10 +83,14 @@ static bool replaces_food(const struct builder *b, const struct chunk *c, size_t
         b->r->words.at[c->first - 1].filler && b->r->words.at[c->first - 1].tag == TAG_SORRY;
     if (last && actual) /* "one red pepper, actually one green pepper" */
         return true;
+    bool taken_back =
+        b->r->words.at[c->first - 1].tag == TAG_SORRY || is_no_by_itself(b->r, c->first - 1);
+    if (index == 1 && taken_back && c->first - line->words.last == 2)
+        return true; /* "a cup of white sugar. No, brown sugar" */
     if (index < 2 || b->chunks.at[index - 2].tag != TAG_LINE
         || line->words.last != b->chunks.at[index - 2].last)
         return is_denied(b, c, index, line);
-    return b->r->words.at[c->first - 1].tag == TAG_SORRY || is_no_by_itself(b->r, c->first - 1);
+    return taken_back;
 }
 
 static void replace_food(struct builder *b, struct ingredient *line, const struct chunk *c,
@@ -239,7 +243,9 @@ void build_line(struct builder *b, const struct chunk *c, size_t index)
         build_its(b, c);
     if (corrects_denied(b, index))
         return;
-    if (span_is_empty(food) || is_left_out(c) || !is_food(b, c, food) || is_compound(b, index))
+    bool offered = is_offered(b, index);
+    if (span_is_empty(food) || (is_left_out(c) && !offered) || !is_food(b, c, food)
+        || is_compound(b, index))
         return;
     const struct entry *entry = food_entry(b, index, &food);
     struct text name = food_name(b, food);
@@ -250,6 +256,10 @@ void build_line(struct builder *b, const struct chunk *c, size_t index)
     carry_same(b, c, &said);
     if (yields_title(b, c, index, entry, &said.amount))
         return;
+    if (offered) {
+        add_alternative(b, last_line(b), name);
+        return;
+    }
     if (is_alternative(b, index)) {
         give_to_both(last_line(b), &said);
         add_alternative(b, last_line(b), name);
@@ -292,6 +302,8 @@ void build_line(struct builder *b, const struct chunk *c, size_t index)
         use_again(b, old, c, used);
         return;
     }
+    if (text_is(c->match->rule->option, "both"))
+        add_first_of_both(b, c, &said);
     struct ingredient *line = add_line(b, c, food, entry, name);
     set_said(line, &said);
     set_scope(line, line_scope(b, index, &said));

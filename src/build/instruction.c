@@ -153,6 +153,24 @@ bool ends_in_subject(const struct builder *b, const struct chunk *c)
            && (e->tag == TAG_IT || e->tag == TAG_THE || e->tag == TAG_THERE);
 }
 
+/* "Get that dough rolled out", "you get it wrapped up tight": the participle of chunk `i` with its
+ * thing before it. */
+static bool is_got_done(const struct builder *b, size_t i)
+{
+    size_t k = i;
+    while (k > 0 && i - k < 4
+           && (is_thing_before(b, k) || b->chunks.at[k - 1].tag == TAG_THE
+               || b->chunks.at[k - 1].tag == TAG_WHOLE))
+        k--;
+    const struct chunk *get = k < i && k ? &b->chunks.at[k - 1] : NULL;
+    bool verb = get && get->entry && (get->tag == TAG_ACTION || get->tag == TAG_SERVE)
+                && !is_third_person(get->entry);
+    bool wants = get && get->tag == TAG_HAVE
+                 && b->chunks.at[i - 1].tag != TAG_LINE /* "you need two apples, cored" */
+                 && step_words_list(b->k, "wants", b->r->words.at[get->last].key);
+    return wants || (verb && text_equal(b->r->words.at[get->last].key, step_word(b->k, "passive")));
+}
+
 /* Whether the verb in chunk `i` tells what to do. */
 static bool is_instruction(const struct builder *b, size_t i)
 {
@@ -169,9 +187,12 @@ static bool is_instruction(const struct builder *b, size_t i)
     else if (before == TAG_HEDGE && has_object(b, i)
              && (i == 1 || b->chunks.at[i - 2].tag == TAG_AND || b->chunks.at[i - 2].tag == TAG_SO))
         before = TAG_SO; /* "roughly chop the herbs" */
+    size_t is = i > 1 ? i - 2 : 0;
+    while (is > 0 && b->chunks.at[is].tag == TAG_SO)
+        is--; /* "what you want to do now is fold it over" */
     if (before == TAG_BE && i > 1
-        && (chunk_marks(&b->chunks.at[i - 2]) & MARK_OF(light)
-            || b->chunks.at[i - 2].tag == TAG_OPENER || b->chunks.at[i - 2].tag == TAG_WILL))
+        && (chunk_marks(&b->chunks.at[is]) & MARK_OF(light) || b->chunks.at[is].tag == TAG_OPENER
+            || b->chunks.at[is].tag == TAG_WILL))
         before = TAG_SO; /* "what I'm going to do is add the wine" */
     const struct chunk *lead = before_subject(b, i);
     if ((before == TAG_IT || before == TAG_YOU || before == TAG_ME) && lead
@@ -196,6 +217,8 @@ static bool is_instruction(const struct builder *b, size_t i)
     if (before == TAG_WILL && is_step_word(b, &b->chunks.at[i - 1], "foretells")
         && !is_done_by_thing(b, i, marks))
         return false; /* "it'll smoke the place out" */
+    if (before == TAG_WILL && lead && lead->tag == TAG_EATER)
+        return false; /* "the kids will finish these off" */
     if (is_consequence(b, i) || (before == TAG_THERE && !comma))
         return false; /* "or it'll stick", "it's open" */
     if (is_third_person(c->entry))
@@ -253,10 +276,18 @@ static bool is_going_on(const struct builder *b, size_t i)
     const struct chunk *before = &b->chunks.at[i - 1];
     if (before->tag == TAG_HAVE && c->tag == TAG_DONE)
         return true;
-    if (c->tag == TAG_DONE && is_passive(b, i - 1))
+    if (c->tag == TAG_DONE && (is_passive(b, i - 1) || is_got_done(b, i)))
         return true;
+    if (c->tag == TAG_DOING && before->tag == TAG_BE && i > 1
+        && b->chunks.at[i - 2].tag == TAG_DOING
+        && chunk_marks(&b->chunks.at[i - 2]) & MARK_OF(light))
+        return true; /* "all I'm doing is folding it in" */
+    if (c->tag == TAG_DOING && before->tag == TAG_BE && i > 1 && b->chunks.at[i - 2].tag == TAG_WILL
+        && !is_step_word(b, &b->chunks.at[i - 2], "foretells"))
+        return true; /* "you should be stirring that", but not "it'll be bubbling" */
     if (c->tag == TAG_DOING && (before->tag == TAG_THERE || before->tag == TAG_BE))
-        return chunk_marks(c) & (MARK_OF(puts) | MARK_OF(takes)); /* "that's coming out" */
+        return chunk_marks(c)
+               & (MARK_OF(puts) | MARK_OF(takes) | MARK_OF(ovens)); /* "that's coming out" */
     bool went = (before->tag == TAG_IT || before->tag == TAG_THE) && c->first < c->last;
     if (c->tag == TAG_DONE) /* "it went in the fridge overnight" */
         return went && chunk_marks(c) & (MARK_OF(waits) | MARK_OF(ovens));

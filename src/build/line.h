@@ -62,10 +62,17 @@ bool build_other_sort(struct builder *b, const struct chunk *c, size_t index,
                       const struct said_amount *said);
 /* "scallions or chives": the second is no line of its own. */
 bool is_alternative(const struct builder *b, size_t index);
+/* "A cup of panko, you could use breadcrumbs", "breadcrumbs work too". */
+bool is_offered(const struct builder *b, size_t index);
 /* "lemon or lime juice": the line's food gets the last word that it shares with its alternative. */
 void add_alternative(struct builder *b, struct ingredient *line, struct text name);
 /* "red or white wine", found as white wine with the state "red". */
 void name_either(struct builder *b, struct ingredient *line, struct span state);
+/* "With a green salad on the side": a dish that is served with this one. */
+void build_dish_beside(struct builder *b, size_t index);
+/* "One each of red and yellow peppers", found as yellow peppers with the state "red": makes a line
+ * of the first. */
+void add_first_of_both(struct builder *b, const struct chunk *c, const struct said_amount *said);
 /* A food without an amount goes in only where something is put in, or beside one that has an
  * amount. */
 bool is_used_here(const struct builder *b, const struct chunk *c, size_t index,

@@ -5,6 +5,7 @@
 #include "base/arena.h"
 #include "build/instruction.h"
 #include "build/wording.h"
+#include "match/subject.h"
 
 /* "Two cloves. Crushed.": participles that begin a sentence so few words after a food are its own.
  */
@@ -85,8 +86,8 @@ struct text plain_participle(const struct builder *b, const struct entry *done)
 static void add_word(struct builder *b, struct ingredient *line, size_t i)
 {
     const struct word *w = &b->r->words.at[i];
-    if (!w->entry)
-        return;
+    if (!w->entry || (w->tag == TAG_STATE && b->r->words.at[i + 1].tag == TAG_OR))
+        return; /* "hot or mild sausage": either will do */
     if (w->tag == TAG_DONE && w->entry->marks & MARK_OF(prep))
         add_prep(b->r->arena, &line->prep, plain_participle(b, w->entry));
     else if ((w->tag == TAG_STATE || w->tag == TAG_FULLNESS) && w->entry->marks & MARK_OF(prep))
@@ -161,9 +162,8 @@ struct prep_phrase participle_at(struct builder *b, size_t i)
         return (struct prep_phrase){0};
     size_t end = pieces_end(b, i);
     bool prep = chunk_marks(k) & MARK_OF(prep);
-    struct text word = end && prep && chunk_marks(k) & MARK_OF(pieces)
-                           ? pieces_word(b, pieces_begin(b, i), end)
-                           : TEXT_EMPTY;
+    bool cut = chunk_marks(k) & MARK_OF(pieces) || (k->first < k->last && leads_to_pieces(b, k));
+    struct text word = end && prep && cut ? pieces_word(b, pieces_begin(b, i), end) : TEXT_EMPTY;
     if (word.length)
         return (struct prep_phrase){word, end};
     if (end && (prep || (is_counter(b, end) && !(chunk_marks(k) & MARK_OF(puts)))))
@@ -204,6 +204,8 @@ static struct prep_phrase prep_at(struct builder *b, size_t i)
         p = participle_at(b, i);
     if (!p.prep.length)
         p = pieces_at(b, i);
+    if (!p.prep.length)
+        p = shape_at(b, i);
     return p.prep.length ? p : state_at(b, i);
 }
 
@@ -226,25 +228,6 @@ static bool means_all(const struct builder *b, size_t i)
     bool ones = i + 2 < c->count && (c->at[i + 2].tag == TAG_IT || c->at[i + 2].tag == TAG_OTHER);
     return is_share(&c->at[i]) || c->at[i].tag == TAG_WHOLE || c->at[i].tag == TAG_EACH
            || (c->at[i].tag == TAG_THE && !ones);
-}
-
-/* "... that I've just chopped", "which I diced up": who did it, before the participle at once; in
- * "and I've chopped the celery" another food was chopped. */
-static bool leads_to_done(const struct builder *b, size_t i)
-{
-    const struct chunks *c = &b->chunks;
-    unsigned char tag = c->at[i].tag;
-    if (tag != TAG_HAVE && tag != TAG_ME && tag != TAG_WILL && tag != TAG_RETURN)
-        return false;
-    while (i < c->count
-           && (c->at[i].tag == TAG_HAVE || c->at[i].tag == TAG_ME || c->at[i].tag == TAG_WILL
-               || c->at[i].tag == TAG_RETURN || c->at[i].tag == TAG_OTHER
-               || c->at[i].tag == TAG_MANNER))
-        i++;
-    if (i >= c->count || c->at[i].tag != TAG_DONE || !(chunk_marks(&c->at[i]) & MARK_OF(prep)))
-        return false;
-    return i + 1 >= c->count || c->at[i + 1].tag != TAG_LINE
-           || b->r->words.at[c->at[i].last].after >= AFTER_COMMA;
 }
 
 /* "Roughly chopped", "about halved": a hedge that is none of an amount. */
@@ -270,14 +253,14 @@ void read_prep_after(struct builder *b, struct ingredient *line, size_t index)
             give_all(b, c->at[i].first, p.prep);
         else if (p.prep.length)
             add_line_prep(b, line, p.prep);
-        else if (aside_end(b, i)) {
-            i = aside_end(b, i);
+        else if (aside_end(b, i) || give_same(b, line, i)) {
+            i = aside_end(b, i) ? aside_end(b, i) : give_same(b, line, i);
             continue;
         } else if (!passes(&c->at[i]) && !leads_to_done(b, i) && !is_roughly(c, i))
             return;
         others += c->at[i].tag == TAG_OTHER || c->at[i].tag == TAG_BE || c->at[i].tag == TAG_THERE;
         all = means_all(b, i) || (all && p.prep.length);
-        back = c->at[i].tag == TAG_SORRY;
+        back = c->at[i].tag == TAG_SORRY || is_no_by_itself(b->r, c->at[i].last);
         i = p.prep.length ? p.last : i;
     }
 }

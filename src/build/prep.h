@@ -66,6 +66,13 @@ size_t object_of(const struct builder *b, size_t index);
 /* "... out of the jar, chopped", "... about an ounce each, skinned", "... a big one, peeled": the
  * last chunk of what stands at chunk `i` between a food and what was done to it; 0 for none. */
 size_t aside_end(const struct builder *b, size_t i);
+/* prepshape.c. "Rough chop", "small dice", "chunks", at chunk `i`. */
+struct prep_phrase shape_at(struct builder *b, size_t i);
+/* "The same", "same way": gives the line what was done to the food before it; the last chunk of the
+ * saying, 0 where none begins at chunk `i`. */
+size_t give_same(struct builder *b, struct ingredient *line, size_t i);
+/* "... that I've just chopped", "which I diced up": who did it, before the participle at once. */
+bool leads_to_done(const struct builder *b, size_t i);
 /* "In rings", "in big chunks", at chunk `i`. */
 struct prep_phrase pieces_at(struct builder *b, size_t i);
 /* "It needs to be cold", "you want those in rounds", "I only want the zest of it": what the chunk

@@ -63,9 +63,41 @@ static size_t each_one(const struct builder *b, size_t i)
     return tag_at(b, i) == TAG_EACH && tag_at(b, i + 1) == TAG_NUMBER ? i + 1 : 0;
 }
 
+/* "a firm kind", "that's the block", "the hard one": which it is, up to the comma. */
+static size_t which_kind(const struct builder *b, size_t i)
+{
+    i += tag_at(b, i) == TAG_THERE;
+    if (tag_at(b, i) != TAG_ARTICLE && tag_at(b, i) != TAG_THE)
+        return 0;
+    size_t end = i;
+    while (b->r->words.at[b->chunks.at[end].last].after < AFTER_COMMA
+           && (describes(tag_at(b, end + 1)) || tag_at(b, end + 1) == TAG_COUNTER
+               || tag_at(b, end + 1) == TAG_CONTAINER || tag_at(b, end + 1) == TAG_IT
+               || (end > i && tag_at(b, end + 1) == TAG_OTHER)))
+        end++;
+    return end > i && b->r->words.at[b->chunks.at[end].last].after == AFTER_COMMA ? end : 0;
+}
+
+/* "Two cans of beans go in, drained": where the food goes, before the comma. */
+static size_t goes_in(const struct builder *b, size_t i)
+{
+    if (tag_at(b, i) != TAG_ACTION || !(chunk_marks(&b->chunks.at[i]) & MARK_OF(puts)))
+        return 0;
+    while (b->r->words.at[b->chunks.at[i].last].after < AFTER_COMMA
+           && (tag_at(b, i + 1) == TAG_INTO || tag_at(b, i + 1) == TAG_OTHER
+               || tag_at(b, i + 1) == TAG_MANNER))
+        i++;
+    bool comma = b->r->words.at[b->chunks.at[i].last].after == AFTER_COMMA;
+    return comma && tag_at(b, i + 1) == TAG_DONE ? i : 0;
+}
+
 size_t aside_end(const struct builder *b, size_t i)
 {
     size_t end = one_like_that(b, i);
+    if (!end)
+        end = which_kind(b, i);
+    if (!end)
+        end = goes_in(b, i);
     if (!end)
         end = from_a_place(b, i);
     if (!end)
@@ -73,4 +105,23 @@ size_t aside_end(const struct builder *b, size_t i)
     if (!end)
         end = each_one(b, i);
     return end ? end : in_there(b, i);
+}
+
+/* "... that I've just chopped", "which I diced up": who did it, before the participle at once; in
+ * "and I've chopped the celery" another food was chopped. */
+bool leads_to_done(const struct builder *b, size_t i)
+{
+    const struct chunks *c = &b->chunks;
+    unsigned char tag = c->at[i].tag;
+    if (tag != TAG_HAVE && tag != TAG_ME && tag != TAG_WILL && tag != TAG_RETURN)
+        return false;
+    while (i < c->count
+           && (c->at[i].tag == TAG_HAVE || c->at[i].tag == TAG_ME || c->at[i].tag == TAG_WILL
+               || c->at[i].tag == TAG_RETURN || c->at[i].tag == TAG_OTHER
+               || c->at[i].tag == TAG_MANNER))
+        i++;
+    if (i >= c->count || c->at[i].tag != TAG_DONE || !(chunk_marks(&c->at[i]) & MARK_OF(prep)))
+        return false;
+    return i + 1 >= c->count || c->at[i + 1].tag != TAG_LINE
+           || b->r->words.at[c->at[i].last].after >= AFTER_COMMA;
 }

@@ -22,6 +22,12 @@ void number_at(const struct recording *r, const struct sentence *s, struct span 
     }
 }
 
+static bool is_number(const struct recording *r, size_t i)
+{
+    unsigned char tag = r->words.at[i].tag;
+    return tag == TAG_NUMBER || tag == TAG_ONES || tag == TAG_TEENS || tag == TAG_TENS;
+}
+
 /* What the words of an amount say beside number and unit: hedges, "at least", "another". */
 static void read_around(const struct recording *r, struct span words, struct said_amount *out)
 {
@@ -29,6 +35,9 @@ static void read_around(const struct recording *r, struct span words, struct sai
         const struct word *w = &r->words.at[i];
         if (!w->entry || w->tag == TAG_INSIDE)
             continue;
+        if (w->tag == TAG_HEDGE && i > words.first && i < words.last && is_number(r, i - 1)
+            && is_number(r, i + 1))
+            continue; /* "two maybe three": the range says so */
         if (w->tag == TAG_HEDGE || w->entry->marks & MARK_OF(approx))
             out->amount.approx = true;
         if (w->tag == TAG_ATLEAST)

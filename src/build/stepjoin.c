@@ -104,6 +104,7 @@ void close_list(struct builder *b, size_t first, bool joins)
     else if (b->list_step && b->list_step == first)
         settle_list(b, first - 1);
     b->list_step = list ? b->dish->steps.count : 0;
+    b->put_in |= list && find_done(b, TAG_INTO) != NOWHERE;
 }
 
 /* A list may go on in sentences that make no step of their own. */
@@ -127,8 +128,12 @@ void note_list(struct builder *b, size_t first)
     }
 }
 
+/* One food of which nobody said what is done goes into nothing; in "carrots in" it was said. */
 void settle_steps(struct builder *b)
 {
-    if (b->list_step)
+    struct dish *d = b->dish;
+    if (b->list_step == 1 && d->steps.count == 1 && d->ingredients.count < 2 && !b->put_in)
+        d->steps.at[--d->steps.count] = (struct step){0};
+    else if (b->list_step)
         settle_list(b, b->list_step - 1);
 }

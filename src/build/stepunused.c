@@ -173,6 +173,8 @@ static void take_up(struct builder *b, const struct unnamed *u)
 void take_up_unnamed(struct builder *b)
 {
     struct dish *d = b->dish;
+    if (!d->steps.count && d->ingredients.count < 2)
+        return; /* one food alone goes into nothing */
     for (size_t i = d->ingredients.count; i-- > 0;) {
         if (!goes_in(d, &d->ingredients.at[i]))
             continue;

@@ -142,6 +142,13 @@ static bool order_goes_on(const struct recording *r, const struct sentence *s, s
     return object == TAG_IT || object == TAG_THE;
 }
 
+/* "I said a cup of sugar, it's half a cup of sugar": what is told is put right. */
+static bool amount_is(const struct recording *r, const struct sentence *s, size_t comma)
+{
+    size_t is = next_word(r, s, comma);
+    return word_tag(r, s, is) == TAG_THERE && line_begins(r, s, next_word(r, s, is));
+}
+
 /* Another clause with a cook of its own, or "but", ends a story. */
 static size_t story_end(const struct recording *r, const struct sentence *s, size_t i)
 {
@@ -150,8 +157,10 @@ static size_t story_end(const struct recording *r, const struct sentence *s, siz
     for (; i < s->last; i++) {
         unsigned char next = word_tag(r, s, next_word(r, s, i));
         bool comma = r->words.at[i].after == AFTER_COMMA;
-        bool other = next == TAG_SO || next == TAG_ME || next == TAG_HAVE
-                     || (comma && (list_goes_on(r, s, first, i) || order_goes_on(r, s, i)));
+        bool other =
+            next == TAG_SO || next == TAG_ME || next == TAG_HAVE
+            || (comma
+                && (list_goes_on(r, s, first, i) || order_goes_on(r, s, i) || amount_is(r, s, i)));
         bool list = !r->punctuated && next == TAG_AND
                     && line_begins(r, s, next_word(r, s, next_word(r, s, i)))
                     && list_goes_on(r, s, first, i);
@@ -193,6 +202,8 @@ static struct span around(const struct recording *r, const struct sentence *s,
         return (struct span){m->words.first, last};
     if (first == m->words.first && first > s->first)
         first = clause_around(r, s, first - 1).first;
+    if (word_tag(r, s, first) == TAG_SO && first > s->first && !has_food(r, first, m->words.first))
+        first = clause_around(r, s, first - 1).first; /* "a cup of nuts, but you can skip those" */
     if (m->rule->kind == RULE_optional || m->rule->kind == RULE_taste)
         first = list_begin(r, s, first, m->words.first);
     return (struct span){first, m->words.last};
@@ -253,6 +264,10 @@ static size_t condition_end(const struct recording *r, const struct sentence *s,
             return i; /* "you can use the same oven, but raise it" */
     bool behind = before != TAG_SO && before != TAG_AND && before != TAG_OR
                   && r->words.at[first - 1].after < AFTER_COMMA;
+    for (size_t i = m->words.last; m->rule->kind == RULE_instead && first == s->first && i < last;
+         i++)
+        if (r->words.at[i].after == AFTER_COMMA && is_base_verb(r, s, next_word(r, s, i)))
+            return i; /* "rather than frying it, bake it" */
     for (size_t i = m->words.last; m->rule->kind == RULE_supposed && i < last; i++)
         if (r->words.at[i].after == AFTER_COMMA
             && (list_goes_on(r, s, m->words.last, i)

@@ -86,6 +86,31 @@ void add_matches(struct checker *c, enum rule_kind kind, unsigned not_in, match_
     }
 }
 
+bool first_number(const struct checker *c, const struct sentence *s, struct span within,
+                  struct amount *count, struct span *where)
+{
+    const struct recording *r = c->r;
+    size_t at = within.first;
+    while (at <= within.last && r->words.at[at].tag != TAG_NUMBER)
+        at++;
+    bool found = at <= within.last && ratio_finite(r->words.at[at].number);
+    if (found) {
+        *count = (struct amount){true, r->words.at[at].number, r->words.at[at].number, TEXT_EMPTY,
+                                 false};
+        *where = (struct span){at, at};
+    }
+    for (size_t i = 0; i < s->match_count; i++) {
+        const struct match *m = &r->matches.at[s->match_first + i];
+        if (m->rule->kind != RULE_number || m->words.first < within.first
+            || m->words.last > within.last || (found && m->words.first >= where->first))
+            continue;
+        *count = (struct amount){true, m->low, m->high, TEXT_EMPTY, false};
+        *where = m->words;
+        found = true;
+    }
+    return found && ratio_finite(count->max);
+}
+
 bool overlap(double low, double high, double other_low, double other_high)
 {
     return low <= other_high * 1.001 && other_low <= high * 1.001;

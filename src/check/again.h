@@ -26,6 +26,11 @@ bool overlap(double low, double high, double other_low, double other_high);
 bool number_in(const struct checker *c, const struct sentence *s, struct span where,
                struct amount *count);
 
+/* The first number, in words or digits, in a part of `s`, and where it stands; false: there is
+ * none. */
+bool first_number(const struct checker *c, const struct sentence *s, struct span within,
+                  struct amount *count, struct span *where);
+
 /* What went in of a food: `most` of it in all, and the last line that is not as much as was said;
  * NULL: there is none. */
 struct went_in {
@@ -45,8 +50,10 @@ bool stands_before(const struct checker *c, const char *set, struct span words);
 /* One file each. */
 void find_heats_again(struct checker *c);
 void find_times_again(struct checker *c);
+void find_told_times(struct checker *c);
 void find_pieces_again(struct checker *c);
 void find_known_again(struct checker *c);
+void find_bare_again(struct checker *c);
 void find_two_measures(struct checker *c);
 void find_proportions(struct checker *c);
 

@@ -29,8 +29,10 @@ bool went_in(const struct checker *c, const struct entry *food, size_t before,
             continue;
         double times = text_equal(line->amount.unit, said->unit)
                            ? 1
-                           : amount_in(c, &once, line->amount.unit, said->unit),
-               one = ratio_double(line->amount.min) * times,
+                           : amount_in(c, &once, line->amount.unit, said->unit);
+        if (times <= 0 && line->package.known) /* "a 500 gram bag" */
+            times = amount_in(c, &line->package, line->package.unit, said->unit);
+        double one = ratio_double(line->amount.min) * times,
                each = ratio_double(line->amount.max) * times;
         if (times <= 0)
             continue;
@@ -173,15 +175,33 @@ static bool states_yield(const struct checker *c, const struct match *m)
            && where.last >= m->words.first;
 }
 
+/* What the yield counts; NULL where it counts people: "pasta for six" is no six of pasta. */
+static const struct entry *counted(const struct checker *c, const struct match *yield)
+{
+    struct span what = match_slot(yield, SLOT_eater), number = match_slot(yield, SLOT_number);
+    bool before = !span_is_empty(what) && !span_is_empty(number) && what.last < number.first;
+    return before ? NULL : entry_at(c->r, what);
+}
+
+static bool is_people(const struct entry *e)
+{
+    return !e || e->tag == TAG_EATER || e->tag == TAG_VESSEL;
+}
+
+/* "Feeds four people", "pasta for six"; "makes twelve" may be of anything. */
+static bool is_served(const struct match *yield, const struct entry *e)
+{
+    return text_is(yield->rule->option, "serving")
+           || (e && is_people(e) && !yield->rule->option.length);
+}
+
 /* "Serves eight" and "makes six bowls": what both count must be the same. */
 static bool counts_same(const struct checker *c, const struct match *a, const struct match *b)
 {
-    const struct entry *x = entry_at(c->r, match_slot(a, SLOT_eater)),
-                       *y = entry_at(c->r, match_slot(b, SLOT_eater));
-    bool people_x = !x || x->tag == TAG_EATER || x->tag == TAG_VESSEL,
-         people_y = !y || y->tag == TAG_EATER || y->tag == TAG_VESSEL;
-    return people_x && people_y ? text_equal(a->rule->option, b->rule->option)
-                                : x && y && text_equal(entry_value(x), entry_value(y));
+    const struct entry *x = counted(c, a), *y = counted(c, b);
+    if (is_people(x) && is_people(y))
+        return text_equal(a->rule->option, b->rule->option) || (is_served(a, x) && is_served(b, y));
+    return x && y && text_equal(entry_value(x), entry_value(y));
 }
 
 /* "It'll feed four, or it'll feed two of my brothers". */
@@ -209,8 +229,10 @@ void find_contradictions(struct checker *c)
 {
     find_heats_again(c);
     find_times_again(c);
+    find_told_times(c);
     find_amounts_again(c);
     find_known_again(c);
+    find_bare_again(c);
     find_two_measures(c);
     find_proportions(c);
     find_yields(c);

@@ -15,6 +15,8 @@
 #define FAN_LESS_C 20.0
 /* An oven that is cooler only keeps things warm (common practice, no source). */
 #define WARM_C 115.0
+/* No dial has less. */
+#define COLDEST_OVEN_C 30.0
 /* The same heat said again. */
 #define AGAIN_SLACK_C 3.0
 
@@ -60,10 +62,13 @@ static void add_heats(struct checker *c, heat_list *heats)
         qsort(heats->at, heats->count, sizeof *heats->at, by_words);
 }
 
-/* "200 Celsius, that's 350 Fahrenheit": neighbours in two scales. */
+/* "200 Celsius, that's 350 Fahrenheit": neighbours in two scales, of one thing. A number that no
+ * oven is set to has no scale that could be told by it. */
 static bool scales_disagree(const struct checker *c, const struct temperature *a,
                             const struct temperature *b)
 {
+    if (!text_equal(a->of, b->of) || (text_is(b->of, "oven") && celsius(c, b) < COLDEST_OVEN_C))
+        return false;
     bool near = b->words.first > a->words.last && b->words.first - a->words.last <= SAME_HEAT_WORDS;
     return near && a->unit != b->unit && fabs(celsius(c, a) - celsius(c, b)) > SCALE_SLACK_C;
 }
@@ -119,7 +124,8 @@ static const struct temperature *unturned(const struct checker *c, const heat_li
         if (text_is(heats->at[i]->of, "oven"))
             other = heats->at[i];
     if (!other || other->unit != t->unit || other->fan != t->fan
-        || said_with(c, "turns_heat", t->words) || said_with(c, "turns_heat", other->words)
+        || said_with(c, "turns_heat", t->words)
+        || (said_with(c, "turns_heat", other->words) && !said_with(c, "turns_on", other->words))
         || alternative(c, other, t))
         return NULL;
     bool warms = celsius(c, t) < WARM_C || celsius(c, other) < WARM_C;

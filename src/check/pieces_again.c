@@ -27,13 +27,22 @@ static bool makes_pieces(const struct checker *c, const struct match *yield, siz
                    && text_equal(entry_value(e), entry_value(c->r->words.at[dish].entry))));
 }
 
+/* "Four by four", "four rows of four". */
+static bool multiplies(const struct checker *c, size_t i)
+{
+    struct span where;
+    return c->r->words.at[i].tag == TAG_BY
+           || (said_find(&c->sayings, c->r, "rows_of", (struct span){i, i + 1}, &where)
+               && where.first == i);
+}
+
 /* "Four by four" is sixteen. */
 static bool grid_in(const struct checker *c, const struct sentence *s, struct span where,
                     struct amount *count)
 {
     struct amount across;
     for (size_t i = where.first + 1; i < where.last; i++) {
-        if (c->r->words.at[i].tag != TAG_BY)
+        if (!multiplies(c, i))
             continue;
         if (!number_in(c, s, (struct span){where.first, i - 1}, &across)
             || !number_in(c, s, (struct span){i, where.last}, count))

@@ -49,15 +49,23 @@ static bool same_time(const struct match *a, const struct match *b)
                    ratio_double(b->high));
 }
 
+/* What was told longer ago is of a dish that is over, unless it is this one's. */
+#define LONG_AGO_WORDS 400
+
 /* Whether the time was said before, of this dish or another: where dishes lie between each other,
  * the words that look back may be of either. */
 static bool time_said(const struct checker *c, const struct match *time)
 {
+    const size_t now = time->words.first;
+    size_t from = now > LONG_AGO_WORDS ? now - LONG_AGO_WORDS : 0;
+    if (from > c->dish->words.first)
+        from = c->dish->words.first;
     for (size_t i = 0; i < c->r->matches.count; i++) {
         const struct match *m = &c->r->matches.at[i];
-        if (m->words.first >= time->words.first)
+        if (m->words.first >= now)
             return false;
-        if (m->rule->kind == RULE_duration && ratio_finite(m->low) && same_time(m, time))
+        if (m->rule->kind == RULE_duration && m->words.first >= from && ratio_finite(m->low)
+            && same_time(m, time))
             return true;
     }
     return false;
@@ -102,6 +110,8 @@ static const struct match *own_other(const match_list *own, const struct match *
 /* A thing is spoken of so near its time, and one wait is told again so soon. */
 #define THING_WORDS 20
 #define SOON_WORDS 80
+
+#define AFTER_WAIT_WORDS 4
 
 static bool is_thing(const struct word *w)
 {
@@ -194,13 +204,24 @@ static void check_spent(struct checker *c, const match_list *own, const struct s
         REPORT(c, said_otherwise, subject_words(c, time->words), said_words(c->r, other->words));
 }
 
+/* "So after that thirty-five minutes, this is what they look like", not "after that ten minutes in
+ * the oven". */
+static bool after_wait(const struct checker *c, const struct match *m)
+{
+    struct span where, behind = {m->words.last + 1, m->words.last + AFTER_WAIT_WORDS};
+    return behind.last < c->r->words.count && stands_before(c, "after_wait", m->words)
+           && said_find(&c->sayings, c->r, "looks_at", behind, &where)
+           && where.first == behind.first;
+}
+
 static void list_spent(struct checker *c)
 {
     for (size_t i = 0; i < c->r->matches.count; i++) {
         const struct match *m = &c->r->matches.at[i];
         if (m->rule->kind == RULE_duration && ratio_finite(m->low)
             && !(c->r->words.at[m->words.last].scope & NOT_SPENT)
-            && looks_back(c, "recap_time", m->words) && !said_with(c, "total", m->words))
+            && (looks_back(c, "recap_time", m->words) || after_wait(c, m))
+            && !said_with(c, "total", m->words))
             *LIST_ADD(c->r->arena, &c->spent) = (struct spent){m, dish_named(c, m->words)};
     }
     c->spent_known = true;

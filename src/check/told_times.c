@@ -1,0 +1,138 @@
+/* check/told_times.c: a time told again by its bare number: "I said twenty-five, it was more like
+ * thirty-five in the end", "forty minutes ... what does the card say? It says thirty-five".
+ * SPDX-License-Identifier: MIT */
+#include "check/again.h"
+
+/* What it took stands so near what was said; what is written, so near the time. */
+#define TOOK_WORDS 12
+#define WRITTEN_WORDS 30
+/* "What have I got it written down as?" stands so near before the answer. */
+#define ASKED_WORDS 8
+/* A number that is further from the time counts something else. */
+#define FURTHEST 3
+
+/* The seconds that one of the time's units has: "forty minutes" counts in 60; none where it has no
+ * number. */
+static struct ratio time_unit(const struct checker *c, const struct match *time)
+{
+    const struct sentence *s = sentence_of(c->r, time->words.first);
+    struct amount number;
+    struct span where;
+    if (!s || !first_number(c, s, time->words, &number, &where) || ratio_double(number.min) <= 0)
+        return RATIO_NONE;
+    return ratio_divide(time->low, number.min);
+}
+
+/* The match of that kind that has the words; NULL: there is none. */
+static const struct match *match_over(const struct checker *c, const struct sentence *s,
+                                      enum rule_kind kind, struct span words)
+{
+    for (size_t i = 0; i < s->match_count; i++) {
+        const struct match *m = &c->r->matches.at[s->match_first + i];
+        if (m->rule->kind == kind && m->words.first <= words.first && m->words.last >= words.last)
+            return m;
+    }
+    return NULL;
+}
+
+/* The first time, or number that no unit makes an amount of, in a part of one sentence; `*count` in
+ * seconds, where `unit` has so many. */
+static bool bare_time(const struct checker *c, struct span within, struct ratio unit,
+                      struct amount *count, struct span *where)
+{
+    const struct sentence *s = sentence_of(c->r, within.first);
+    if (!s || !ratio_known(unit) || !first_number(c, s, within, count, where)
+        || match_over(c, s, RULE_amount, *where))
+        return false;
+    const struct match *time = match_over(c, s, RULE_duration, *where);
+    *where = time ? time->words : *where;
+    count->min = time ? time->low : ratio_multiply(count->min, unit);
+    count->max = time ? time->high : ratio_multiply(count->max, unit);
+    return ratio_finite(count->max);
+}
+
+static bool as_long(const struct match *time, const struct amount *count)
+{
+    return overlap(ratio_double(time->low), ratio_double(time->high), ratio_double(count->min),
+                   ratio_double(count->max));
+}
+
+static bool comparable(const struct match *time, const struct amount *count)
+{
+    double one = ratio_double(time->high), other = ratio_double(count->min);
+    return other > 0 && one <= other * FURTHEST && other <= one * FURTHEST;
+}
+
+/* The last of the dish's times before the word that is as long as the number there says. */
+static const struct match *time_meant(const struct checker *c, const match_list *times,
+                                      struct span where)
+{
+    struct amount count;
+    struct span number;
+    for (size_t i = times->count; i-- > 0;)
+        if (times->at[i]->words.last < where.first && ratio_finite(times->at[i]->high)
+            && bare_time(c, where, time_unit(c, times->at[i]), &count, &number)
+            && as_long(times->at[i], &count))
+            return times->at[i];
+    return NULL;
+}
+
+/* "I said twenty-five, it was more like thirty-five". */
+static void check_gave(struct checker *c, const match_list *times, const struct sentence *s)
+{
+    struct span where, took, number;
+    struct amount count;
+    if (!said_find(&c->sayings, c->r, "gave_time", (struct span){s->first, s->last}, &where))
+        return;
+    struct span said = {where.last, where.last + 1 < s->last ? where.last + 1 : s->last};
+    const struct match *time = time_meant(c, times, said);
+    const struct sentence *next = s;
+    struct span rest = {said.last + 1, s->last};
+    if (rest.first > rest.last && (size_t) (s + 1 - c->r->sentences.at) < c->r->sentences.count) {
+        next = s + 1;
+        rest = (struct span){next->first, next->last};
+    }
+    if (rest.last > said.last + TOOK_WORDS)
+        rest.last = said.last + TOOK_WORDS;
+    if (!time || rest.first > rest.last || !said_find(&c->sayings, c->r, "really_took", rest, &took)
+        || !bare_time(c, (struct span){took.last + 1, next->last}, time_unit(c, time), &count,
+                      &number)
+        || as_long(time, &count) || !comparable(time, &count))
+        return;
+    REPORT(c, said_otherwise, subject_words(c, number), said_words(c->r, time->words));
+}
+
+/* "Forty minutes. What have I got it written down as? It says thirty-five." */
+static void check_written(struct checker *c, const match_list *times, const struct sentence *s)
+{
+    struct span where, number;
+    struct amount count;
+    const struct match *last = NULL;
+    size_t from = s->first > ASKED_WORDS ? s->first - ASKED_WORDS : 0;
+    if (!said_find(&c->sayings, c->r, "written_time", (struct span){from, s->last}, &where)
+        || where.last < s->first || where.last >= s->last)
+        return;
+    for (size_t i = 0; i < times->count && times->at[i]->words.last < where.first; i++)
+        if (where.first - times->at[i]->words.last <= WRITTEN_WORDS)
+            last = times->at[i];
+    if (!last || !ratio_finite(last->high)
+        || !bare_time(c, (struct span){where.last + 1, s->last}, time_unit(c, last), &count,
+                      &number)
+        || number.first > where.last + 2 || as_long(last, &count) || !comparable(last, &count))
+        return;
+    REPORT(c, said_otherwise, subject_words(c, number), said_words(c->r, last->words));
+}
+
+void find_told_times(struct checker *c)
+{
+    match_list times = {0};
+    const size_t until = sentence_until(c->r, c->dish->words.last);
+    add_matches(c, RULE_duration, SCOPE_NEGATED | SCOPE_INSTEAD, &times);
+    for (size_t i = sentence_from(c->r, c->dish->words.first); times.count && i < until; i++) {
+        const struct sentence *s = &c->r->sentences.at[i];
+        if (!in_dish(c, s->first))
+            continue;
+        check_gave(c, &times, s);
+        check_written(c, &times, s);
+    }
+}

@@ -30,6 +30,7 @@ struct feature {
     double weight;        /* of its length: short cries and answers are half a sentence or less */
     double cooking;       /* instructions, amounts, times: how much of the sentence is cooking */
     double opens, closes; /* weight of phrases that announce or end a dish */
+    bool opens_food;      /* "now for the onions": a phrase that announces, and no sure name */
     double bare;          /* weight of a name that stands alone: it opens or ends one */
     bool finished;        /* a yield, or what it is served with, is said here */
     bool past;            /* the name is of what went before */

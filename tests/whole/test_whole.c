@@ -22,9 +22,11 @@ static const struct row {
     bool all;     /* every format, not only those that are read as they are */
     bool explain; /* the tags of all words and what matched, too */
     const char *kitchen, *units, *times, *serves, *list;
+    const char *edits; /* a file of the cook's: captions and the review page, too */
 } rows[] = {
     {"hilltop", "samples/hilltop-canteen.srt", .all = true, .units = "both"},
     {"hilltop-half", "samples/hilltop-canteen.srt", .units = "us", .times = "1/2"},
+    {"hilltop-edited", "samples/hilltop-canteen.srt", .edits = FOLDER "hilltop.edits.json"},
     {"chat", "tests/corpus/pier-chat.txt", .units = "both"},
     {"peppers", "tests/recordings/muffled-peppers.vtt", .units = "both"},
     {"breakfast", "tests/recordings/hill-breakfast.tsv", .explain = true, .units = "metric"},
@@ -48,8 +50,11 @@ static const struct row {
 
 static bool is_asked(const struct row *row, const struct dishtake_format *f)
 {
-    return row->all
-           || (strcmp(f->as, "text") == 0 && (row->explain || strcmp(f->output, "explain") != 0));
+    if (strcmp(f->output, "explain") == 0)
+        return row->all || row->explain;
+    if (strcmp(f->output, "captions") == 0 || strcmp(f->output, "review") == 0)
+        return row->all || row->edits;
+    return row->all || strcmp(f->as, "text") == 0;
 }
 
 static void read_file(const char *name, struct buffer *out)
@@ -124,31 +129,40 @@ static void assert_same(const char *name, struct text is, struct text was)
     }
 }
 
+static void test_row(struct dishtake *d, const struct row *row)
+{
+    struct buffer bytes = {0}, edits = {0}, out = {0}, want = {0};
+    char name[100];
+    read_file(row->file, &bytes);
+    if (row->edits)
+        read_file(row->edits, &edits);
+    const struct dishtake_read_options o = {.size = sizeof o,
+                                            .kitchen = row->kitchen,
+                                            .edits = edits.at,
+                                            .edits_length = edits.length,
+                                            .edits_name = row->edits,
+                                            .list = row->list,
+                                            .list_length = row->list ? strlen(row->list) : 0};
+    snprintf(name, sizeof name, FOLDER "%s.txt", row->name);
+    assert_int_equal(dishtake_read(d, bytes.at, bytes.length, row->file, &o), DISHTAKE_DONE);
+    write_all(d, row, &out);
+    if (getenv("ACCEPT"))
+        accept(name, &out);
+    read_file(name, &want);
+    assert_same(name, buffer_text(&out), buffer_text(&want));
+    buffer_release(&bytes);
+    buffer_release(&edits);
+    buffer_release(&out);
+    buffer_release(&want);
+}
+
 static void test_rows(void **state)
 {
     struct dishtake *d = dishtake_new(NULL, 0);
     (void) state;
     assert_non_null(d);
-    for (size_t i = 0; i < sizeof rows / sizeof *rows; i++) {
-        const struct row *row = &rows[i];
-        struct buffer bytes = {0}, out = {0}, want = {0};
-        const struct dishtake_read_options o = {.size = sizeof o,
-                                                .kitchen = row->kitchen,
-                                                .list = row->list,
-                                                .list_length = row->list ? strlen(row->list) : 0};
-        char name[100];
-        snprintf(name, sizeof name, FOLDER "%s.txt", row->name);
-        read_file(row->file, &bytes);
-        assert_int_equal(dishtake_read(d, bytes.at, bytes.length, row->file, &o), DISHTAKE_DONE);
-        write_all(d, row, &out);
-        if (getenv("ACCEPT"))
-            accept(name, &out);
-        read_file(name, &want);
-        assert_same(name, buffer_text(&out), buffer_text(&want));
-        buffer_release(&bytes);
-        buffer_release(&out);
-        buffer_release(&want);
-    }
+    for (size_t i = 0; i < sizeof rows / sizeof *rows; i++)
+        test_row(d, &rows[i]);
     dishtake_free(d);
 }
 

@@ -105,6 +105,29 @@ class BadInput(unittest.TestCase):
             self.assertEqual(file.read(), run("extract", SAMPLE).bytes)
         self.assertEqual(os.listdir(self.folder), ["out.json"])
 
+    def test_an_output_is_held_until_it_has_its_name(self):
+        """Its lock goes with its last descriptor, and then another run may clear it away; and it is on the disk before."""
+        trace, out = self.path("trace", b""), os.path.join(self.folder, "out.json")
+        done = subprocess.run(["strace", "-o", trace, "-e", "trace=openat,fcntl,write,fsync,close,rename,renameat,renameat2", PROGRAM, "extract", SAMPLE,
+                               "-o", out], capture_output=True, check=False)
+        self.assertEqual(done.returncode, 0, done.stderr)
+        held, synced, named = set(), False, False
+        with open(trace, encoding="utf-8") as file:
+            for line in file:
+                first = re.match(r"\w+\((\d+)", line)
+                result = int((re.search(r" = (-?\d+)", line) or ["", -1])[1])
+                if line.startswith("openat") and ".out.json.new" in line and "O_EXCL" in line:
+                    held = {result}
+                elif line.startswith("rename") and "out.json" in line:
+                    self.assertTrue(held and synced, line)
+                    named = True
+                elif first and int(first[1]) in held:
+                    if line.startswith("fcntl") and "F_DUPFD" in line:
+                        held.add(result)
+                    synced = line.startswith("fsync") or (synced and not line.startswith("write"))
+                    held -= {int(first[1])} if line.startswith("close") else set()
+        self.assertTrue(named)
+
     def test_a_file_that_cannot_be_read_leaves_an_old_output_alone(self):
         out = self.path("out.json", b"old")
         run("extract", "no-such.srt", "-o", out)

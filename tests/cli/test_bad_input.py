@@ -244,7 +244,7 @@ class Grammar(unittest.TestCase):
 
     def test_the_same_grammar_from_disk_gives_the_same(self):
         for folder in (self.pack, self.pack + "/"):
-            self.assertEqual(run("extract", "--grammar", folder, SAMPLE).bytes, run("extract", SAMPLE).bytes)
+            self.assertEqual(run("extract", "--grammar", self.pack, SAMPLE).bytes, run("extract", SAMPLE).bytes)
 
     def test_a_changed_grammar_is_used(self):
         self.append("foods.lex", "@tag FOOD\n@forms noun\nglimberry\n")
@@ -268,6 +268,24 @@ class Grammar(unittest.TestCase):
         self.assertEqual(len(placed), len(set(placed)))
         for name in lines:
             self.assertTrue(any(name in line for line in placed), name)
+
+    # Tables that the kitchen cannot be made without; all others may be missing, and what they are for is then not done.
+    NEEDED = set("""forms kitchen-words unit-words food-forms food-modifiers food-parts shop-aisles findings units food-weights food-aliases foods
+                    kitchens kitchen-metric oven-marks safe-temperatures allergens scaling-notes measures action-times caution-words
+                    title-foods title-rules caution-rules allergen-names""".split())
+
+    def test_any_table_may_be_missing(self):
+        """Those that are needed are named; without the others there are recipes all the same."""
+        path = os.path.join(self.pack, "pack.list")
+        with open(path, encoding="utf-8") as file:
+            lines = file.readlines()
+        for line in [line for line in lines if line.endswith(".tsv\n")]:
+            name = os.path.basename(line)[:-len(".tsv\n")]
+            with open(path, "w", encoding="utf-8") as file:
+                file.writelines(other for other in lines if other != line)
+            ended = run("extract", "-q", "--grammar", self.pack, SAMPLE)
+            self.assertEqual(ended.status, UNREADABLE if name in self.NEEDED else 0, line)
+            self.assertEqual(f"{name}.tsv" in ended.err, name in self.NEEDED, ended.err)
 
     def test_no_pack_at_all(self):
         ended = run("extract", "--grammar", self.folder, SAMPLE)

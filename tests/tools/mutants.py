@@ -70,9 +70,7 @@ def link_core():
 
 
 def link_program(build, output, *inputs):
-    """Its test alone; the core is a library that is loaded."""
-    if os.path.exists(output) and all(os.path.getmtime(name) <= os.path.getmtime(output) for name in inputs):
-        return
+    """With the core as a library that is loaded."""
     flags = subprocess.run(["pkg-config", "--cflags", "--libs", *LIBRARIES], stdout=subprocess.PIPE, check=True, text=True).stdout.split()
     os.makedirs(os.path.dirname(output), exist_ok=True)
     if not cc(*STANDARD, *BUILDS[build], *SOURCE, "-o", output, *inputs, f"{build}/libcore.so", *flags, "-lm", "-lpthread", "-ldl",
@@ -90,8 +88,9 @@ def make_all(programs):
     link_program("build", "build/dishtake", *(name for folder in ("disk", "review", "cli") for name in sorted(glob.glob(f"build/{folder}/*.o"))),
                  "build/asset_files.o")
     for program in programs:
-        link_program("build/san", program, program.replace("build/san/", "") + ".c", *(["tests/fuzz/replay.c"] if "/fuzz_" in program else []),
-                     "build/san/libdisk.a")
+        inputs = [program.replace("build/san/", "") + ".c", *(["tests/fuzz/replay.c"] if "/fuzz_" in program else []), "build/san/libdisk.a"]
+        if not os.path.exists(program) or any(os.path.getmtime(name) > os.path.getmtime(program) for name in inputs):
+            link_program("build/san", program, *inputs)
 
 
 def places(folders):

@@ -609,6 +609,8 @@ seeds
 @forms verb
 @marks prep cuts
 juice	juiced
+@marks puts
+ladle
 @marks
 fork
 plate		serves

@@ -163,6 +163,19 @@ static size_t find_into(const struct builder *b)
     return NOWHERE;
 }
 
+/* "Black pepper, plenty." It seasons as salt does, but half a teaspoon of it is one of a list. */
+static bool is_pepper(const struct builder *b, const struct chunk *c, const struct entry *food)
+{
+    if (!step_words_list(b->k, "pepper", entry_value(food)))
+        return false;
+    for (size_t n = b->dish->ingredients.count; n-- > 0;) {
+        const struct ingredient *line = &b->dish->ingredients.at[n];
+        if (line->id >= c->first && line->id <= c->last)
+            return !line->amount.known || line->vague;
+    }
+    return true;
+}
+
 /* "And salt, a teaspoon": salt alone in what is being cooked. "Salt and pepper on both sides." */
 static bool is_seasoning(const struct builder *b)
 {
@@ -172,6 +185,8 @@ static bool is_seasoning(const struct builder *b)
         const struct entry *food =
             c->tag == TAG_LINE && c->match ? entry_at(b->r, match_slot(c->match, SLOT_food)) : NULL;
         uint64_t marks = food ? food->marks : 0;
+        if (food && is_pepper(b, c, food))
+            marks |= MARK_OF(salt);
         over |= c->tag == TAG_SIDE;
         salt |= (marks & MARK_OF(salt)) != 0;
         alone &= (marks & MARK_OF(salt)) != 0 || c->tag != TAG_LINE;
@@ -190,6 +205,16 @@ static size_t find_oven(const struct builder *b)
         if (b->chunks.at[i].tag == TAG_HEATED && is_done(&b->chunks.at[i])
             && read_temperature(b, &b->chunks.at[i], &t) && text_is(t.of, "oven"))
             return find_done(b, TAG_DURATION) == NOWHERE ? oven : NOWHERE;
+    return NOWHERE;
+}
+
+/* "So, dal in bowls": what the dish is served in, once it was cooked. */
+static size_t find_served(const struct builder *b)
+{
+    for (size_t i = 1; i < b->chunks.count && last_heat(b); i++)
+        if (b->chunks.at[i].tag == TAG_VESSEL && is_done(&b->chunks.at[i])
+            && b->chunks.at[i - 1].tag == TAG_INTO && is_step_word(b, &b->chunks.at[i], "served"))
+            return i;
     return NOWHERE;
 }
 
@@ -214,6 +239,8 @@ static size_t place_of(const struct builder *b, enum implied_kind kind)
         return find_line(b, SCOPE_GARNISH, false);
     case IMPLIED_BESIDE:
         return find_line(b, SCOPE_BESIDE, false);
+    case IMPLIED_SERVED:
+        return find_served(b);
     case IMPLIED_TASTE:
         return find_line(b, SCOPE_TASTE, false);
     default:

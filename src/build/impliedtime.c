@@ -222,7 +222,8 @@ struct text implied_time(const struct builder *b, size_t i)
         return part;
     else if (says_grill(b))
         row = "grill-time";
-    else if (waits_for_time(b, i) || !is_hot(b))
+    else if (find_done(b, TAG_HEAT) == NOWHERE && !is_proving(b)
+             && (waits_for_time(b, i) || !is_hot(b)))
         return TEXT_EMPTY;
     return implied_in_context(b, row);
 }

@@ -275,7 +275,7 @@ static bool is_going_on(const struct builder *b, size_t i)
         return false;
     const struct chunk *before = &b->chunks.at[i - 1];
     if (before->tag == TAG_HAVE && c->tag == TAG_DONE)
-        return true;
+        return !(chunk_marks(c) & MARK_OF(serves)); /* "I've eaten it in a tent" */
     if (c->tag == TAG_DONE && (is_passive(b, i - 1) || is_got_done(b, i)))
         return true;
     if (c->tag == TAG_DOING && before->tag == TAG_BE && i > 1

@@ -602,6 +602,10 @@ learn	learn
 confit
 
 # --- second readings: words that are verbs first, and things second ---
+@tag OTHER
+@forms none
+@marks
+skin
 @tag OVEN
 @forms noun
 @marks

@@ -136,33 +136,6 @@ static size_t goes_on(const struct builder *b, size_t line)
     return is_recap(b, line) || (list_goes_on(b, line) && !is_next(b)) ? NOWHERE : line;
 }
 
-/* "And then into the tin", "onto a tray": a clause that begins with where it goes. */
-#define PLACE_CHUNKS 4
-
-static bool is_into(const struct builder *b, size_t i)
-{
-    const struct chunk *c = &b->chunks.at[i];
-    bool begins = !i || b->chunks.at[i - 1].tag == TAG_SO || b->chunks.at[i - 1].tag == TAG_AND
-                  || b->r->words.at[b->chunks.at[i - 1].last].after >= AFTER_COMMA;
-    if (!begins || c->tag != TAG_INTO || !is_done(c) || !is_step_word(b, c, "place"))
-        return false;
-    for (size_t n = i + 1; n < b->chunks.count && n <= i + PLACE_CHUNKS; n++) {
-        if (b->chunks.at[n].tag == TAG_VESSEL || b->chunks.at[n].tag == TAG_CONTAINER)
-            return true;
-        if (b->r->words.at[b->chunks.at[n].last].after >= AFTER_COMMA)
-            return false;
-    }
-    return false;
-}
-
-static size_t find_into(const struct builder *b)
-{
-    for (size_t i = 0; i < b->chunks.count && !b->rundown; i++)
-        if (is_into(b, i))
-            return i;
-    return NOWHERE;
-}
-
 /* "Black pepper, plenty." It seasons as salt does, but half a teaspoon of it is one of a list. */
 static bool is_pepper(const struct builder *b, const struct chunk *c, const struct entry *food)
 {
@@ -208,16 +181,6 @@ static size_t find_oven(const struct builder *b)
     return NOWHERE;
 }
 
-/* "So, dal in bowls": what the dish is served in, once it was cooked. */
-static size_t find_served(const struct builder *b)
-{
-    for (size_t i = 1; i < b->chunks.count && last_heat(b); i++)
-        if (b->chunks.at[i].tag == TAG_VESSEL && is_done(&b->chunks.at[i])
-            && b->chunks.at[i - 1].tag == TAG_INTO && is_step_word(b, &b->chunks.at[i], "served"))
-            return i;
-    return NOWHERE;
-}
-
 static size_t place_of(const struct builder *b, enum implied_kind kind)
 {
     switch (kind) {
@@ -239,6 +202,8 @@ static size_t place_of(const struct builder *b, enum implied_kind kind)
         return find_line(b, SCOPE_GARNISH, false);
     case IMPLIED_BESIDE:
         return find_line(b, SCOPE_BESIDE, false);
+    case IMPLIED_OUT:
+        return find_out(b);
     case IMPLIED_SERVED:
         return find_served(b);
     case IMPLIED_TASTE:

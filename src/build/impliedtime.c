@@ -135,7 +135,7 @@ static bool waits_for_time(const struct builder *b, size_t time)
                                 : NULL;
     uint64_t marks = e ? e->marks : 0;
     if (marks & MARK_OF(puts) || says_side(b))
-        marks = last_heat(b) ? marks : 0;
+        marks = last_heat(b) || b->pan ? marks : 0;
     const uint64_t busy = MARK_OF(heats) | MARK_OF(ovens) | MARK_OF(waits) | MARK_OF(mixes);
     bool done = is_momentary(marks) || (last_heat(b) && !(marks & busy));
     return last && last->durations.count == 0 && !done;

@@ -7,6 +7,16 @@
 
 /* A yield of a hundred thousand is a subscriber count. */
 #define YIELD_MOST 2000
+/* Foods that go into a dish, and do not come of it. */
+#define RAW_MARKS                                                                            \
+    (MARK_OF(poultry) | MARK_OF(ground) | MARK_OF(meat) | MARK_OF(fish) | MARK_OF(shellfish) \
+     | MARK_OF(produce) | MARK_OF(egg))
+/* A longer word names no pieces. */
+#define WORD_BYTES 96
+/* So near its end nothing more goes into a dish: "Two loaves." */
+#define END_SENTENCES 4
+/* So many people are talked of, and not fed, unless the cook says so: "two hundred children". */
+#define COMPANY_LEAST 99
 /* So many sentences before "so that's sixteen squares" say that it is cut. */
 #define CUT_SENTENCES 2
 
@@ -24,17 +34,62 @@ static bool serves(const struct recording *r, const struct match *m)
     return first_entry(r, m)->tag == TAG_SERVE;
 }
 
+/* "That makes", behind an amount. */
+static bool is_counting(const struct recording *r, size_t i)
+{
+    while (r->words.at[i].tag == TAG_INSIDE)
+        i++;
+    return r->words.at[i].tag == TAG_SERVE && r->words.at[i].entry->marks & MARK_OF(counts);
+}
+
 /* Whether the words say how many pieces come of it: "makes twelve", not "feeds twelve". */
 static bool counts_pieces(const struct recording *r, const struct match *m)
 {
     return serves(r, m) && first_entry(r, m)->entry->marks & MARK_OF(counts);
 }
 
-/* What a dish's title says in the plural: "muffin" of "Banana oat muffins". */
+/* The first word of the sentences in which it is said to be cut. */
+static size_t cut_from(const struct builder *b)
+{
+    const struct sentence *s = b->sentence;
+    for (size_t back = 0; back < CUT_SENTENCES && s > b->r->sentences.at; back++)
+        s--;
+    return s->first;
+}
+
+static struct text folded_word(struct text word, char room[WORD_BYTES])
+{
+    return word.length && word.length < WORD_BYTES / 3
+               ? (struct text){room, fold_word(word, room, WORD_BYTES)}
+               : TEXT_EMPTY;
+}
+
+/* "Pork meatballs" of "Pork meatballs in gravy". */
+static struct text head_of(const struct pack *k, struct text title)
+{
+    struct text rest = title, word;
+    char room[WORD_BYTES];
+    while (rest.length && text_part(&rest, ' ', &word)) {
+        const struct entry *e = pack_find(k, folded_word(word, room), NULL);
+        size_t at = (size_t) (word.at - title.at);
+        if (at && e && (e->tag == TAG_WITH || e->tag == TAG_INTO))
+            return text_slice(title, 0, at - 1);
+    }
+    return title;
+}
+
+/* What a dish's title says in the plural: "muffin" of "Banana oat muffins with nuts", "slice" of
+ * "Almond slices". */
 static const struct entry *piece_of(const struct pack *k, struct text title)
 {
-    const struct entry *e = pack_find(k, text_last_word(title), NULL),
-                       *dish = entry_as(e, TAG_DISH), *piece = dish ? dish : entry_as(e, TAG_FOOD);
+    char room[WORD_BYTES];
+    struct text last = folded_word(text_last_word(head_of(k, title)), room);
+    const struct entry *e = pack_find(k, last, NULL), *dish = entry_as(e, TAG_DISH),
+                       *piece = dish ? dish : entry_as(e, TAG_FOOD);
+    if (!piece)
+        piece = entry_as(e, TAG_COUNTER);
+    if (piece && piece->tag == TAG_FOOD && piece->marks & RAW_MARKS)
+        return NULL; /* "eight chicken thighs" go in */
     return piece && piece->marks & MARK_OF(plural) ? piece : NULL;
 }
 
@@ -47,6 +102,7 @@ static const struct entry *titled_piece(const struct builder *b)
 static const struct entry *eater_of(const struct builder *b, const struct match *m)
 {
     return text_is(m->rule->option, "slices") || text_is(m->rule->option, "kind")
+                   || text_is(m->rule->option, "after")
                ? b->r->words.at[m->words.last].entry
                : entry_at(b->r, match_slot(m, SLOT_eater));
 }
@@ -62,7 +118,9 @@ static struct text piece_name(const struct entry *e)
 static bool needs_title(const struct builder *b, const struct match *m)
 {
     struct text option = m->rule->option;
-    return !eater_of(b, m)
+    const struct entry *e = eater_of(b, m);
+    bool part = e && e->tag == TAG_PART && e->marks & MARK_OF(plural); /* "it makes four patties" */
+    return (!e || part)
            && (counts_pieces(b->r, m) || text_is(option, "cut") || text_is(option, "pieces")
                || text_is(option, "made") || text_is(option, "named"));
 }
@@ -72,11 +130,24 @@ static bool needs_pieces(const struct match *m)
     return text_is(m->rule->option, "pieces") || text_is(m->rule->option, "named");
 }
 
+/* "Mark it into squares": what it was cut into, just before; "piece" where that was not said. */
+static struct text cut_into(const struct builder *b, const struct match *m)
+{
+    size_t first = cut_from(b);
+    for (size_t i = m->words.first; i-- > first;) {
+        const struct word *w = &b->r->words.at[i];
+        if (w->tag == TAG_COUNTER && w->entry && w->entry->marks & MARK_OF(plural)
+            && b->r->words.at[w->entry_first ? w->entry_first - 1 : 0].tag == TAG_INTO)
+            return entry_value(w->entry);
+    }
+    return TEXT_OF("piece");
+}
+
 static struct text counted(const struct builder *b, const struct match *m)
 {
     const struct entry *e = eater_of(b, m);
     if (!e && text_is(m->rule->option, "cut"))
-        return TEXT_OF("piece");
+        return cut_into(b, m);
     if (text_is(m->rule->option, "serving") || text_is(m->rule->option, "served") || !e
         || e->tag == TAG_SIDE || e->tag == TAG_PART)
         return TEXT_OF("serving");
@@ -117,12 +188,38 @@ static bool is_denied(const struct builder *b, size_t i)
     return false;
 }
 
+/* "It's a fish curry, I learned it at sea, and it'll do six": the story begins behind the name. */
+static bool is_named_before_story(const struct builder *b)
+{
+    bool named = false;
+    for (size_t i = b->sentence->first; i <= b->sentence->last; i++) {
+        unsigned char tag = b->r->words.at[i].tag;
+        if (tag == TAG_STORY)
+            return named;
+        named |= tag == TAG_DISH;
+    }
+    return named;
+}
+
+/* "One fish does two people": what a piece does is no yield of the dish. */
+static bool is_of_one_piece(const struct builder *b, const struct match *m)
+{
+    const struct word *at = b->r->words.at;
+    size_t food = m->words.first;
+    if (!serves(b->r, m) || food < b->sentence->first + 2 || at[--food].tag != TAG_FOOD)
+        return false;
+    size_t first = at[food].entry_first;
+    return first > b->sentence->first
+           && (at[first - 1].tag == TAG_ONES || at[first - 1].tag == TAG_EACH);
+}
+
 /* Whether the words say it of this dish: not in a story, nor as another way to say it ("... or
  * it'll feed two ukulele players"). */
 static bool is_said(const struct builder *b, const struct match *m)
 {
     const struct recording *r = b->r;
-    bool named = serves(r, m) && b->sentence->names && !(b->sentence->flags & SENTENCE_STORY);
+    bool named = serves(r, m) && b->sentence->names
+                 && (!(b->sentence->flags & SENTENCE_STORY) || is_named_before_story(b));
     for (size_t i = m->words.first; i <= m->words.last; i++)
         if ((r->words.at[i].scope & SCOPE_NEGATED && is_denied(b, i))
             || (r->words.at[i].scope & SCOPE_UNREAL && !named && !is_supposed_later(b, i)))
@@ -144,14 +241,23 @@ static bool is_like_title(const struct builder *b, const struct entry *e)
 
 static bool is_cut_before(const struct builder *b, const struct match *m)
 {
-    const struct sentence *s = b->sentence;
-    for (size_t back = 0; back < CUT_SENTENCES && s > b->r->sentences.at; back++)
-        s--;
-    for (size_t i = s->first; i < m->words.first; i++) {
+    for (size_t i = cut_from(b); i < m->words.first; i++) {
         const struct word *w = &b->r->words.at[i];
         if (w->tag == TAG_ACTION && w->entry && w->entry->marks & MARK_OF(cuts))
             return true;
     }
+    return false;
+}
+
+/* Whether the sentence is among the dish's last ones, and the dish was made before. */
+static bool is_at_end(const struct builder *b)
+{
+    const struct span *last =
+        b->dish->spans.count ? &b->dish->spans.at[b->dish->spans.count - 1] : &b->dish->words;
+    const struct sentence *s = b->sentence, *end = b->r->sentences.at + b->r->sentences.count;
+    for (size_t n = 0; n < END_SENTENCES && s < end; n++, s++)
+        if (s->last >= last->last)
+            return b->dish->steps.count > 0;
     return false;
 }
 
@@ -189,16 +295,23 @@ static bool counts_other(const struct builder *b, const struct match *m)
  * them. */
 static bool counts(const struct builder *b, const struct match *m)
 {
-    if (counts_other(b, m))
+    if (counts_other(b, m) || is_of_one_piece(b, m))
         return false;
     const struct entry *e = eater_of(b, m);
+    if (e && e->tag == TAG_EATER && !serves(b->r, m)
+        && ratio_compare(m->high, RATIO(COMPANY_LEAST)) > 0)
+        return false;
     const struct entry *verb = entry_at(b->r, match_slot(m, SLOT_action));
     if (text_is(m->rule->option, "slices"))
         return e && e->tag == TAG_COUNTER && is_cut_before(b, m);
     if (text_is(m->rule->option, "dish"))
         return is_kind_of_dish(b, e);
     if (text_is(m->rule->option, "kind"))
-        return e && e->tag == TAG_COUNTER && is_like_title(b, e);
+        return e && e->tag == TAG_COUNTER && (is_like_title(b, e) || is_at_end(b));
+    if (text_is(m->rule->option, "end"))
+        return is_at_end(b);
+    if (text_is(m->rule->option, "after"))
+        return e && is_counting(b->r, m->words.last + 1);
     if (text_is(m->rule->option, "named"))
         return is_named(b) && b->r->words.at[m->words.last].tag == TAG_IT;
     if (text_is(m->rule->option, "pieces"))
@@ -213,12 +326,31 @@ static enum yield_sure sureness(const struct builder *b, const struct match *m)
     if (text_is(m->rule->option, "slices"))
         return YIELD_CUT;
     if (text_is(m->rule->option, "weak") || text_is(m->rule->option, "pieces")
-        || text_is(m->rule->option, "dish") || text_is(m->rule->option, "kind"))
+        || text_is(m->rule->option, "dish") || text_is(m->rule->option, "kind")
+        || text_is(m->rule->option, "end"))
         return YIELD_COUNTED;
     if (b->r->words.at[m->words.first].scope & SCOPE_SUPPOSED
         && !is_supposed_later(b, m->words.first))
         return YIELD_CUT;
     return serves(b->r, m) || text_is(m->rule->option, "serving") ? YIELD_SERVED : YIELD_SAID;
+}
+
+/* Whether to take it for what was said before. "You'll have one cookie" is said of one piece, where
+ * more are counted; the same number again may say better of what: "which makes eight squares",
+ * "apple turnovers, eight of them". */
+static bool is_surer(const struct builder *b, const struct match *m, enum yield_sure *sure)
+{
+    const struct yield *before = &b->dish->yield;
+    if (ratio_equal(m->high, RATIO(1))) {
+        if (*sure <= YIELD_COUNTED && !text_is(m->rule->option, "kind")
+            && !text_is(m->rule->option, "end"))
+            return false; /* "here's a plate" counts nothing */
+        const struct entry *e = eater_of(b, m);
+        if (e && e->tag == TAG_DISH && !(e->marks & MARK_OF(plural)))
+            *sure = YIELD_CUT;
+    }
+    bool same = before->known && ratio_equal(before->max, m->high) && *sure >= YIELD_SAID;
+    return *sure >= b->yield_sure || same;
 }
 
 /* The last one said counts, since it is said with the finished dish in sight; what is only cut or
@@ -234,8 +366,8 @@ void build_yield(struct builder *b, const struct sentence *s)
             || ratio_compare(m->high, RATIO(YIELD_MOST)) > 0)
             continue;
         enum yield_sure sure = sureness(b, m);
-        if (sure < b->yield_sure || (sure <= YIELD_COUNTED && ratio_equal(m->high, RATIO(1))))
-            continue; /* "here's a plate" counts nothing */
+        if (!is_surer(b, m, &sure))
+            continue;
         b->yield_sure = sure;
         enum yield_pieces pieces = !needs_title(b, m) ? YIELD_OF_WHAT_IS_SAID
                                    : needs_pieces(m)  ? YIELD_OF_PIECES_ONLY

@@ -58,9 +58,11 @@ static struct span last_words(const struct dish *d)
     return last;
 }
 
-/* Whether it is one of the dish's own ingredients: bread, for a sandwich. */
+/* Whether it is one of the dish's own ingredients: bread, for a sandwich; never what it makes. */
 static bool goes_in(const struct dish *d, const struct entry *e)
 {
+    if (d->yield.known && text_equal(d->yield.of, entry_value(e)))
+        return false;
     for (size_t i = 0; i < d->ingredients.count && i < LINES_MOST; i++)
         if (text_equal(d->ingredients.at[i].kind, entry_value(e))
             || text_equal(d->ingredients.at[i].food, entry_words(e)))
@@ -94,7 +96,7 @@ static struct dish_word bare_title(const struct pack *k, struct arena *a, struct
             pack_find(k, (struct text){key, fold_word(title, key, 3 * title.length)}, NULL),
             TAG_DISH)
                                                  : NULL;
-    return e && !(e->marks & MARK_OF(generic)) ? word_of(e) : NO_WORD;
+    return e && !(e->marks & (MARK_OF(generic) | MARK_OF(names))) ? word_of(e) : NO_WORD;
 }
 
 static void title_recipe(struct recording *r, const struct kitchen *k,

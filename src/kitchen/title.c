@@ -12,6 +12,8 @@
 /* What goes into a sauce, or on top at the end, says less about the dish. */
 #define GROUP_SHARE 0.3
 #define GARNISH_SHARE 0.2
+/* "The fish", where trout stands beside it, is the trout. */
+#define GENERIC_SHARE 0.3
 /* Grams of a food that says much: with less of everything a dish is about nothing. */
 #define ABOUT_LEAST 5.0
 /* The cook's own word is filled up by no less: 150 g of a vegetable, 50 g of meat. */
@@ -212,6 +214,8 @@ static double about_food(const struct naming *n, const struct told *t)
                                                  : 1;
     if (t->line->role == ROLE_SERVE_WITH || is_one_of(t, &n->rule->unnamed))
         return 0;
+    if (t->line->entry && t->line->entry->marks & MARK_OF(generic))
+        share *= GENERIC_SHARE;
     return (n->rule->sweet ? t->as->sweet : t->as->savory) * share * t->grams;
 }
 

@@ -3,6 +3,7 @@
 #include "split/name.h"
 
 #include "base/arena.h"
+#include "match/capture.h"
 #include "split/passing.h"
 #include "split/title.h"
 #include "split/topic.h"
@@ -14,6 +15,13 @@
 /* A dish's word said in passing whose food the dish has not. */
 #define PASSING_WEIGHT 0.65
 #define TELLING_LEAST 0.5
+#define COOKED_WEIGHT 0.5
+/* A dish's own name said in passing: more than "tart", less than what is announced. */
+#define OWN_WEIGHT 3.5
+/* Such a food is one that the dish is about, beside its main one. */
+#define ABOUT_SHARE 0.34
+/* A name's weight (title_weight) that has a dish's word. */
+#define KIND_WEIGHT 3
 /* A name is surer in so many sentences at the beginning and at the end, where the cook no longer
  * says "the fish". */
 #define NAMING_SENTENCES 3
@@ -33,23 +41,27 @@
 /* How much of a weak name has to fit a dish in which it was not said. */
 #define SURE_SHARE 0.9
 
-/* "Pudding" names less than "rhubarb crumble". */
+/* "Pudding" names less than "rhubarb crumble", "colcannon" does not. */
 static double name_weight(const struct recording *r, struct span title)
 {
-    return title_weight(r, title) * (title.first == title.last ? 1.0 : 2.0);
+    bool kind = title.first == title.last && !is_own_name(&r->words.at[title.first]);
+    return title_weight(r, title) * (kind ? 1.0 : 2.0);
 }
 
-/* How far the stretch speaks of such a food or such a dish elsewhere than in sentence `but`: 1 of
- * the very one, LIKE_SHARE of one that may be meant by it ("the potatoes" are sweet potatoes). */
+/* How far the stretch speaks of such a food or such a dish elsewhere than once in sentence `but`: 1
+ * of the very one, LIKE_SHARE of one that may be meant by it ("the potatoes" are sweet potatoes).
+ */
 static double speaks_elsewhere(const struct feature *f, struct stretch s, size_t but,
                                struct text kind)
 {
     double found = 0;
+    size_t there = 0; /* how often in sentence `but`; once is the name's own */
     for (size_t i = s.first; i <= s.last; i++)
-        for (size_t n = 0; i != but && n < f[i].mentions_count; n++) {
-            if (text_equal(f[i].mentions[n].kind, kind))
+        for (size_t n = 0; n < f[i].mentions_count; n++) {
+            bool equal = text_equal(f[i].mentions[n].kind, kind);
+            if (equal && (i != but || there++ > 0))
                 return 1;
-            if (is_same_food(f[i].mentions[n].kind, kind))
+            if (i != but && is_same_food(f[i].mentions[n].kind, kind))
                 found = LIKE_SHARE;
         }
     return found;
@@ -139,14 +151,29 @@ static void offer(struct naming *n, size_t d, struct span name, double weight)
     n->best[d] = name;
 }
 
-/* Whether it names a food of dish `d` that tells something. */
+/* How much dish `d`, near stretch `k`, is about a food, as a share of the one it is most about. */
+static double share_of_dish(const struct naming *n, size_t d, size_t k, struct text kind)
+{
+    double most = 0;
+    for (size_t j = near_first(k); j < n->count && j <= k + STRETCHES_AWAY; j++) {
+        double share = n->dish[j] == d ? share_about(n->f, telling_part(n->s[j]), kind) : 0;
+        most = share > most ? share : most;
+    }
+    return most;
+}
+
+/* Whether it names a food of dish `d` that tells something; one that the dish is about, unless it
+ * says what kind of dish it is: "that's dried mint" names no cucumbers in yogurt. */
 static bool is_told_of(const struct naming *n, size_t d, size_t k, size_t i, struct span told)
 {
-    for (size_t w = told.first; w <= told.last; w++)
-        if (n->r->words.at[w].tag == TAG_FOOD && n->r->words.at[w].entry
-            && telling(n->r->words.at[w].entry->marks) >= TELLING_LEAST
-            && fits(n, d, k, i, (struct span){w, w}) > 0)
+    bool kind = title_weight(n->r, told) >= KIND_WEIGHT;
+    for (size_t w = told.first; w <= told.last; w++) {
+        const struct word *word = &n->r->words.at[w];
+        if (word->tag == TAG_FOOD && word->entry && telling(word->entry->marks) >= TELLING_LEAST
+            && fits(n, d, k, i, (struct span){w, w}) > 0
+            && (kind || share_of_dish(n, d, k, entry_value(word->entry)) >= ABOUT_SHARE))
             return true;
+    }
     return false;
 }
 
@@ -182,11 +209,16 @@ static void offer_weak(struct naming *n, size_t home, size_t k, size_t i)
             home != NO_DISH && n->s[k].last - i < NAMING_SENTENCES && name.first < name.last;
         size_t d = several || ends ? owner(n, home, k, i, name) : NO_DISH;
         double fit = d != NO_DISH ? fits(n, d, k, i, name) : 0;
-        if (d == home ? fit > 0 && is_told_of(n, d, k, i, name)
-                      : fit >= SURE_SHARE * name_tells(n->r, name)) {
-            note(n, i, d);
-            offer(n, d, name, TOLD_WEIGHT + TOLD_FIT * fit);
-        }
+        bool whole = fit >= SURE_SHARE * name_tells(n->r, name),
+             kind = title_weight(n->r, name) >= KIND_WEIGHT;
+        if (d == NO_DISH || (d == home ? fit <= 0 : !whole)
+            || !((d != home && kind) || is_told_of(n, d, k, i, name)))
+            continue;
+        bool sure = whole && several && kind
+                    && (n->r->words.at[name.last].tag == TAG_DISH
+                        || span_has_tag(n->r, name, TAG_WITH)); /* no "gravy boat" */
+        note(n, i, d);
+        offer(n, d, name, (sure ? name_weight(n->r, name) : TOLD_WEIGHT) + TOLD_FIT * fit);
     }
 }
 
@@ -227,12 +259,25 @@ static bool has_its_food(const struct naming *n, size_t k, struct span name)
     return false;
 }
 
+/* "Jollof now", "taste that colcannon": one word is the whole name. */
+static void offer_own(struct naming *n, size_t k)
+{
+    size_t sentence = n->s[k].first;
+    struct span name = own_name(n->r, n->s[k], &sentence);
+    if (name.first <= name.last && OWN_WEIGHT > n->weight[n->dish[k]])
+        offer(n, n->dish[k], name, OWN_WEIGHT);
+    name = cooked_name(n->r, n->f, n->s[k], &sentence);
+    if (name.first <= name.last && COOKED_WEIGHT > n->weight[n->dish[k]])
+        offer(n, n->dish[k], name, COOKED_WEIGHT);
+}
+
 static void offer_stretch(struct naming *n, size_t k)
 {
     size_t sentence = n->s[k].first;
     struct span passing = named_in_passing(n->r, n->s[k], &sentence);
     for (size_t i = n->s[k].first; i <= n->s[k].last; i++)
         offer_names(n, n->dish[k], k, i);
+    offer_own(n, k);
     if (passing.first > passing.last)
         return;
     double weight = has_its_food(n, k, passing) ? name_weight(n->r, passing) : PASSING_WEIGHT;

@@ -676,7 +676,8 @@ skewers
 @forms noun
 @marks
 serving			portion | helping
-plate	serving		plateful | bowl | bowlful
+plate	serving		plateful
+bowl			bowlful
 glass
 ramekin
 mug

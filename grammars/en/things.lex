@@ -539,7 +539,8 @@ brownie			blondie
 cookie			chocolate chip cookie | sugar cookie | oatmeal cookie | peanut butter cookie | biscotti | snickerdoodle | ginger cookie | macaroon | macaron | anzac biscuit | thumbprint cookie | cutout cookie | bar cookie
 shortbread			shortbread bars | millionaire's shortbread
 flapjack
-bars			lemon bars | granola bar | energy ball | energy bite | traybake | cereal bar | lemon bar
+bars	bars	plural	lemon bars	none
+granola bar	bars		energy ball | energy bite | traybake | cereal bar | lemon bar
 chocolate truffles	truffles
 semifreddo	ice cream		granita | popsicle | ice lolly | parfait | sundae | milkshake
 mousse			chocolate mousse

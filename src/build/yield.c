@@ -107,10 +107,27 @@ static const struct entry *eater_of(const struct builder *b, const struct match 
                : entry_at(b->r, match_slot(m, SLOT_eater));
 }
 
-/* "Apple turnovers" are counted as turnovers. */
+static bool ends_so(struct text whole, struct text end)
+{
+    return end.length < whole.length
+           && text_equal(text_slice(whole, whole.length - end.length, whole.length), end);
+}
+
+/* "Big bowls" are bowls, which people eat from; NULL for what they do not. */
+static const struct entry *eater_reading(const struct pack *k, const struct entry *e)
+{
+    const struct entry *whole = entry_as(pack_find(k, entry_shown(e), NULL), TAG_EATER);
+    struct text last = text_last_word(entry_shown(e));
+    return whole ? whole : entry_as(pack_find(k, last, NULL), TAG_EATER);
+}
+
+/* "Apple turnovers" are counted as turnovers, cheeseburgers as burgers. */
 static struct text piece_name(const struct entry *e)
 {
-    return e->tag == TAG_DISH ? text_last_word(entry_shown(e)) : entry_shown(e);
+    struct text shown = entry_shown(e), kind = entry_value(e);
+    if (e->tag != TAG_DISH)
+        return shown;
+    return ends_so(shown, kind) ? text_last_word(kind) : text_last_word(shown);
 }
 
 /* Whether the words count pieces without saying of what: the title, which may not be made yet,
@@ -136,9 +153,10 @@ static struct text cut_into(const struct builder *b, const struct match *m)
     size_t first = cut_from(b);
     for (size_t i = m->words.first; i-- > first;) {
         const struct word *w = &b->r->words.at[i];
+        unsigned char before = b->r->words.at[w->entry_first ? w->entry_first - 1 : 0].tag;
         if (w->tag == TAG_COUNTER && w->entry && w->entry->marks & MARK_OF(plural)
-            && b->r->words.at[w->entry_first ? w->entry_first - 1 : 0].tag == TAG_INTO)
-            return entry_value(w->entry);
+            && (before == TAG_INTO || before == TAG_ACTION))
+            return piece_name(w->entry);
     }
     return TEXT_OF("piece");
 }
@@ -151,7 +169,7 @@ static struct text counted(const struct builder *b, const struct match *m)
     if (text_is(m->rule->option, "serving") || text_is(m->rule->option, "served") || !e
         || e->tag == TAG_SIDE || e->tag == TAG_PART)
         return TEXT_OF("serving");
-    const struct entry *eater = entry_as(pack_find(b->k, entry_shown(e), NULL), TAG_EATER);
+    const struct entry *eater = eater_reading(b->k, e);
     if (eater)
         return entry_value(eater);
     return text_is(m->rule->option, "dish") ? text_last_word(entry_shown(e)) : piece_name(e);
@@ -307,7 +325,10 @@ static bool counts(const struct builder *b, const struct match *m)
     if (text_is(m->rule->option, "dish"))
         return is_kind_of_dish(b, e);
     if (text_is(m->rule->option, "kind"))
-        return e && e->tag == TAG_COUNTER && (is_like_title(b, e) || is_at_end(b));
+        return e
+               && ((e->tag == TAG_COUNTER && is_like_title(b, e))
+                   || ((e->tag == TAG_COUNTER || e->tag == TAG_CONTAINER || e->tag == TAG_VESSEL)
+                       && is_at_end(b)));
     if (text_is(m->rule->option, "end"))
         return is_at_end(b);
     if (text_is(m->rule->option, "after"))
@@ -317,7 +338,7 @@ static bool counts(const struct builder *b, const struct match *m)
     if (text_is(m->rule->option, "pieces"))
         return verb && verb->marks & (MARK_OF(cuts) | MARK_OF(light) | MARK_OF(prep));
     return !e || e->tag != TAG_VESSEL || !text_is(m->rule->option, "weak")
-           || entry_as(pack_find(b->k, entry_shown(e), NULL), TAG_EATER);
+           || eater_reading(b->k, e);
 }
 
 /* How sure it is that these words say how much the dish makes: what is only cut or named least. */
@@ -333,6 +354,15 @@ static enum yield_sure sureness(const struct builder *b, const struct match *m)
         && !is_supposed_later(b, m->words.first))
         return YIELD_CUT;
     return serves(b->r, m) || text_is(m->rule->option, "serving") ? YIELD_SERVED : YIELD_SAID;
+}
+
+/* Whether the title says of what the pieces are, and whether they are none where it does not. */
+static enum yield_pieces pieces_of(const struct builder *b, const struct match *m, struct text of)
+{
+    bool cut = text_is(m->rule->option, "cut") && !text_is(of, "piece");
+    if (cut || !needs_title(b, m))
+        return YIELD_OF_WHAT_IS_SAID;
+    return needs_pieces(m) ? YIELD_OF_PIECES_ONLY : YIELD_OF_PIECES;
 }
 
 /* Whether to take it for what was said before. "You'll have one cookie" is said of one piece, where
@@ -369,10 +399,8 @@ void build_yield(struct builder *b, const struct sentence *s)
         if (!is_surer(b, m, &sure))
             continue;
         b->yield_sure = sure;
-        enum yield_pieces pieces = !needs_title(b, m) ? YIELD_OF_WHAT_IS_SAID
-                                   : needs_pieces(m)  ? YIELD_OF_PIECES_ONLY
-                                                      : YIELD_OF_PIECES;
-        b->dish->yield = (struct yield){true, m->low, m->high, counted(b, m), m->words, pieces};
+        struct text of = counted(b, m);
+        b->dish->yield = (struct yield){true, m->low, m->high, of, m->words, pieces_of(b, m, of)};
     }
 }
 

@@ -16,6 +16,8 @@
 #define PASSING_WEIGHT 0.65
 #define TELLING_LEAST 0.5
 #define COOKED_WEIGHT 0.5
+/* So many sentences behind a dish are still said of it, where they fit no other. */
+#define BEHIND_SENTENCES 3
 /* A dish's own name said in passing: more than "tart", less than what is announced. */
 #define OWN_WEIGHT 3.5
 /* Such a food is one that the dish is about, beside its main one. */
@@ -287,19 +289,38 @@ static void offer_stretch(struct naming *n, size_t k)
 }
 
 /* Names said between the stretches belong to the dish that they fit. */
+/* What is said right behind stretch `k`, before any other, and fits no dish: leave is taken of its
+ * dish, and a yield is its own ("Brownie in a mug. Serves one."). */
+static void offer_behind(struct naming *n, size_t k, size_t i)
+{
+    struct span name = n->f[i].closing_title;
+    if (n->dish[k] == NO_DISH || i > n->s[k].last + BEHIND_SENTENCES
+        || (n->named && n->named[i] != NO_DISH))
+        return;
+    if (title_weight(n->r, name) > 1)
+        offer(n, n->dish[k], name, name_weight(n->r, name));
+    if (title_weight(n->r, name) > 1 || n->f[i].finished)
+        note(n, i, n->dish[k]);
+}
+
 static void offer_all(struct naming *n)
 {
     size_t i = 0;
     for (size_t k = 0; k < n->count; k++) {
-        for (; i < n->s[k].first; i++)
+        for (; i < n->s[k].first; i++) {
             offer_names(n, NO_DISH, k, i);
+            if (k > 0)
+                offer_behind(n, k - 1, i);
+        }
         if (n->dish[k] != NO_DISH)
             offer_stretch(n, k);
         if (i <= n->s[k].last)
             i = n->s[k].last + 1;
     }
-    for (; n->count && i < n->r->sentences.count; i++)
+    for (; n->count && i < n->r->sentences.count; i++) {
         offer_names(n, NO_DISH, n->count - 1, i);
+        offer_behind(n, n->count - 1, i);
+    }
 }
 
 static void set_title(struct recording *r, const struct naming *n, size_t k)

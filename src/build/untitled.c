@@ -28,13 +28,22 @@ static bool stands_beside(const struct recording *r, size_t i)
            || (first > 1 && r->words.at[first - 2].tag == TAG_WITH);
 }
 
+/* "There's toast with that. Sourdough." */
+static bool stands_alone(const struct recording *r, size_t i)
+{
+    size_t first = r->words.at[i].entry_first;
+    return r->words.at[i].after >= AFTER_STOP
+           && (!first || r->words.at[first - 1].after >= AFTER_STOP);
+}
+
 /* Foods too, where the same word is a dish ("flatbread"), but none that is a kind only ("bread").
  * The words with which a dish is spoken of here and now, of those that say what kind it is. */
 static const struct entry *dish_word_at(const struct recording *r, size_t i)
 {
     const struct word *w = &r->words.at[i];
     if ((w->tag != TAG_DISH && w->tag != TAG_FOOD) || w->scope & SCOPE_NOT_DONE || !w->entry
-        || w->entry->marks & MARK_OF(generic) || stands_beside(r, i))
+        || w->entry->marks & MARK_OF(generic) || stands_beside(r, i)
+        || (w->tag == TAG_FOOD && stands_alone(r, i)))
         return NULL;
     return w->tag == TAG_DISH ? w->entry : entry_as(w->readings, TAG_DISH);
 }

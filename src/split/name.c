@@ -16,6 +16,7 @@
 #define PASSING_WEIGHT 0.65
 #define TELLING_LEAST 0.5
 #define COOKED_WEIGHT 0.5
+#define AHEAD_SENTENCES 5
 /* So many sentences behind a dish are still said of it, where they fit no other. */
 #define BEHIND_SENTENCES 3
 /* A dish's own name said in passing: more than "tart", less than what is announced. */
@@ -81,12 +82,50 @@ struct naming {
     size_t *named; /* of each sentence, the dish that it names, or NO_DISH; NULL: not asked for */
 };
 
+/* "Zucchini slice", in one entry. */
+static bool is_long_own_name(const struct word *w)
+{
+    return w->tag == TAG_DISH && w->entry && w->entry->words_count > 1 && is_own_name(w);
+}
+
 /* How much a word of a name tells of which dish it is: its foods, and less what kind it is. */
 static double word_tells(const struct word *w)
 {
     if (!w->entry)
         return 0;
-    return w->tag == TAG_FOOD ? 1 : w->tag == TAG_DISH ? KIND_TELLS : 0;
+    if (w->tag == TAG_FOOD || is_long_own_name(w))
+        return 1;
+    return w->tag == TAG_DISH ? KIND_TELLS : 0;
+}
+
+/* "Sausage", of "curried sausages". */
+static bool has_food(struct text words, struct text kind)
+{
+    struct text part;
+    while (words.length && text_part(&words, ' ', &part))
+        if (part.length >= kind.length && part.length <= kind.length + 1
+            && text_equal(text_slice(part, 0, kind.length), kind))
+            return true;
+    return false;
+}
+
+/* Whether the stretch speaks of a food that is in a dish's own name. */
+static bool speaks_of_its_food(const struct feature *f, struct stretch s, const struct entry *name)
+{
+    for (size_t i = s.first; i <= s.last; i++)
+        for (size_t n = 0; n < f[i].mentions_count; n++)
+            if (!f[i].mentions[n].part && has_food(entry_words(name), f[i].mentions[n].kind))
+                return true;
+    return false;
+}
+
+/* How far the stretch speaks of what a word of a name says, but for sentence `i`: 0 to 1. */
+static double word_fits(const struct naming *n, struct stretch s, size_t i, const struct word *w)
+{
+    double said = speaks_elsewhere(n->f, s, i, entry_value(w->entry));
+    if (said < LIKE_SHARE && is_long_own_name(w) && speaks_of_its_food(n->f, s, w->entry))
+        said = LIKE_SHARE;
+    return said;
 }
 
 static double name_tells(const struct recording *r, struct span name)
@@ -113,9 +152,7 @@ static double fits(const struct naming *n, size_t d, size_t k, size_t i, struct 
         if (word_tells(word) == 0)
             continue;
         for (size_t j = near_first(k); most < 1 && j < n->count && j <= k + STRETCHES_AWAY; j++) {
-            double said = n->dish[j] == d ? speaks_elsewhere(n->f, telling_part(n->s[j]), i,
-                                                             entry_value(word->entry))
-                                          : 0;
+            double said = n->dish[j] == d ? word_fits(n, telling_part(n->s[j]), i, word) : 0;
             if (said > most)
                 most = said;
         }
@@ -261,16 +298,28 @@ static bool has_its_food(const struct naming *n, size_t k, struct span name)
     return false;
 }
 
+/* The stretch with what is said right before it and behind it, and in no other. */
+static struct stretch with_edges(const struct naming *n, size_t k)
+{
+    struct stretch s = n->s[k];
+    size_t from = k > 0 ? n->s[k - 1].last + 1 : 0;
+    size_t to = k + 1 < n->count ? n->s[k + 1].first : n->r->sentences.count;
+    s.first = s.first > from + AHEAD_SENTENCES ? s.first - AHEAD_SENTENCES : from;
+    s.last = s.last + BEHIND_SENTENCES < to ? s.last + BEHIND_SENTENCES : to - 1;
+    return s;
+}
+
 /* "Jollof now", "taste that colcannon": one word is the whole name. */
 static void offer_own(struct naming *n, size_t k)
 {
-    size_t sentence = n->s[k].first;
-    struct span name = own_name(n->r, n->s[k], &sentence);
-    if (name.first <= name.last && OWN_WEIGHT > n->weight[n->dish[k]])
-        offer(n, n->dish[k], name, OWN_WEIGHT);
-    name = cooked_name(n->r, n->f, n->s[k], &sentence);
-    if (name.first <= name.last && COOKED_WEIGHT > n->weight[n->dish[k]])
-        offer(n, n->dish[k], name, COOKED_WEIGHT);
+    size_t sentence = n->s[k].first, d = n->dish[k];
+    struct stretch s = with_edges(n, k);
+    struct span name = own_name(n->r, s, &sentence);
+    if (name.first <= name.last && OWN_WEIGHT > n->weight[d] && owner(n, d, k, sentence, name) == d)
+        offer(n, d, name, OWN_WEIGHT);
+    name = cooked_name(n->r, n->f, s, &sentence);
+    if (name.first <= name.last && COOKED_WEIGHT > n->weight[d])
+        offer(n, d, name, COOKED_WEIGHT);
 }
 
 static void offer_stretch(struct naming *n, size_t k)
@@ -289,11 +338,19 @@ static void offer_stretch(struct naming *n, size_t k)
 }
 
 /* Names said between the stretches belong to the dish that they fit. */
+/* "Brownie in a mug. Serves one. Garlic shrimp, now ...": a yield behind a name that stands alone,
+ * which looked like the next dish's. */
+static bool takes_leave(const struct naming *n, size_t i)
+{
+    return n->f[i].bare > 0 && i + 1 < n->r->sentences.count && n->f[i + 1].finished
+           && n->f[i + 1].lines == 0;
+}
+
 /* What is said right behind stretch `k`, before any other, and fits no dish: leave is taken of its
  * dish, and a yield is its own ("Brownie in a mug. Serves one."). */
 static void offer_behind(struct naming *n, size_t k, size_t i)
 {
-    struct span name = n->f[i].closing_title;
+    struct span name = takes_leave(n, i) ? n->f[i].opening_title : n->f[i].closing_title;
     if (n->dish[k] == NO_DISH || i > n->s[k].last + BEHIND_SENTENCES
         || (n->named && n->named[i] != NO_DISH))
         return;
@@ -303,12 +360,24 @@ static void offer_behind(struct naming *n, size_t k, size_t i)
         note(n, i, n->dish[k]);
 }
 
+/* What is announced right before stretch `k`, and fits no dish, is its dish's name. */
+static void offer_ahead(struct naming *n, size_t k, size_t i)
+{
+    struct span name = n->f[i].opening_title;
+    if (n->dish[k] == NO_DISH || i + AHEAD_SENTENCES < n->s[k].first || takes_leave(n, i)
+        || (n->named && n->named[i] != NO_DISH) || title_weight(n->r, name) <= 1)
+        return;
+    offer(n, n->dish[k], name, name_weight(n->r, name));
+    note(n, i, n->dish[k]);
+}
+
 static void offer_all(struct naming *n)
 {
     size_t i = 0;
     for (size_t k = 0; k < n->count; k++) {
         for (; i < n->s[k].first; i++) {
             offer_names(n, NO_DISH, k, i);
+            offer_ahead(n, k, i);
             if (k > 0)
                 offer_behind(n, k - 1, i);
         }

@@ -191,7 +191,8 @@ int title_weight(const struct recording *r, struct span title)
         unsigned char tag = r->words.at[i].tag;
         uint64_t marks = r->words.at[i].entry ? r->words.at[i].entry->marks : 0;
         bool generic = marks & MARK_OF(generic) && !(marks & MARK_OF(aside)); /* bread is one */
-        if (word_names_dish(&r->words.at[i]) && (tag == TAG_DISH || i > title.first))
+        if (word_names_dish(&r->words.at[i])
+            && (tag == TAG_DISH || i > title.first || is_own_name(&r->words.at[i])))
             return 3;
         food |= tag == TAG_DISH;
         joined |= food && (tag == TAG_PART || (tag == TAG_FOOD && (join || word_is_next(r, i))));

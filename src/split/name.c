@@ -4,6 +4,7 @@
 
 #include "base/arena.h"
 #include "match/capture.h"
+#include "split/owner.h"
 #include "split/passing.h"
 #include "split/title.h"
 #include "split/topic.h"
@@ -33,11 +34,6 @@
  * "English muffins, four of them". */
 #define BARE_SHARE 0.5
 #define CLOSING_BONUS 1.5
-/* How far off a name's dish is looked for, so that time does not grow with the square. */
-#define STRETCHES_AWAY 10
-/* A dish's word tells less of which dish it is than a food. */
-#define KIND_TELLS 0.25
-#define LIKE_SHARE 0.75
 /* How much of a name has to fit a dish that may be a part of another, and what it weighs there. */
 #define PART_SHARE 0.5
 #define PART_WEIGHT 0.25
@@ -51,136 +47,6 @@ static double name_weight(const struct recording *r, struct span title)
     return title_weight(r, title) * (kind ? 1.0 : 2.0);
 }
 
-/* How far the stretch speaks of such a food or such a dish elsewhere than once in sentence `but`: 1
- * of the very one, LIKE_SHARE of one that may be meant by it ("the potatoes" are sweet potatoes).
- */
-static double speaks_elsewhere(const struct feature *f, struct stretch s, size_t but,
-                               struct text kind)
-{
-    double found = 0;
-    size_t there = 0; /* how often in sentence `but`; once is the name's own */
-    for (size_t i = s.first; i <= s.last; i++)
-        for (size_t n = 0; n < f[i].mentions_count; n++) {
-            bool equal = text_equal(f[i].mentions[n].kind, kind);
-            if (equal && (i != but || there++ > 0))
-                return 1;
-            if (i != but && is_same_food(f[i].mentions[n].kind, kind))
-                found = LIKE_SHARE;
-        }
-    return found;
-}
-
-/* What names are chosen from. */
-struct naming {
-    const struct recording *r;
-    const struct feature *f;
-    const struct stretch *s;
-    const size_t *dish; /* of each stretch; NO_DISH is possible */
-    size_t count;
-    struct span *best; /* of each dish; first > last while there is none */
-    double *weight;
-    size_t *named; /* of each sentence, the dish that it names, or NO_DISH; NULL: not asked for */
-};
-
-/* "Zucchini slice", in one entry. */
-static bool is_long_own_name(const struct word *w)
-{
-    return w->tag == TAG_DISH && w->entry && w->entry->words_count > 1 && is_own_name(w);
-}
-
-/* How much a word of a name tells of which dish it is: its foods, and less what kind it is. */
-static double word_tells(const struct word *w)
-{
-    if (!w->entry)
-        return 0;
-    if (w->tag == TAG_FOOD || is_long_own_name(w))
-        return 1;
-    return w->tag == TAG_DISH ? KIND_TELLS : 0;
-}
-
-/* "Sausage", of "curried sausages". */
-static bool has_food(struct text words, struct text kind)
-{
-    struct text part;
-    while (words.length && text_part(&words, ' ', &part))
-        if (part.length >= kind.length && part.length <= kind.length + 1
-            && text_equal(text_slice(part, 0, kind.length), kind))
-            return true;
-    return false;
-}
-
-/* Whether the stretch speaks of a food that is in a dish's own name. */
-static bool speaks_of_its_food(const struct feature *f, struct stretch s, const struct entry *name)
-{
-    for (size_t i = s.first; i <= s.last; i++)
-        for (size_t n = 0; n < f[i].mentions_count; n++)
-            if (!f[i].mentions[n].part && has_food(entry_words(name), f[i].mentions[n].kind))
-                return true;
-    return false;
-}
-
-/* How far the stretch speaks of what a word of a name says, but for sentence `i`: 0 to 1. */
-static double word_fits(const struct naming *n, struct stretch s, size_t i, const struct word *w)
-{
-    double said = speaks_elsewhere(n->f, s, i, entry_value(w->entry));
-    if (said < LIKE_SHARE && is_long_own_name(w) && speaks_of_its_food(n->f, s, w->entry))
-        said = LIKE_SHARE;
-    return said;
-}
-
-static double name_tells(const struct recording *r, struct span name)
-{
-    double tells = 0;
-    for (size_t w = name.first; w <= name.last; w++)
-        tells += word_tells(&r->words.at[w]);
-    return tells;
-}
-
-static size_t near_first(size_t k)
-{
-    return k > STRETCHES_AWAY ? k - STRETCHES_AWAY : 0;
-}
-
-/* How much of what the name tells is spoken of in dish `d`, near stretch `k`, but for sentence `i`
- * in which the name was said. */
-static double fits(const struct naming *n, size_t d, size_t k, size_t i, struct span name)
-{
-    double found = 0;
-    for (size_t w = name.first; w <= name.last; w++) {
-        const struct word *word = &n->r->words.at[w];
-        double most = 0;
-        if (word_tells(word) == 0)
-            continue;
-        for (size_t j = near_first(k); most < 1 && j < n->count && j <= k + STRETCHES_AWAY; j++) {
-            double said = n->dish[j] == d ? word_fits(n, telling_part(n->s[j]), i, word) : 0;
-            if (said > most)
-                most = said;
-        }
-        found += most * word_tells(word);
-    }
-    return found;
-}
-
-/* The dish that the name fits best; the one in which it is said, `home`, when none fits better.
- * "White bean soup. And rosemary focaccia": two dishes are named in the last one's stretch. NO_DISH
- * where it is said outside of all and fits none. */
-static size_t owner(const struct naming *n, size_t home, size_t k, size_t i, struct span name)
-{
-    size_t best = home;
-    double most = home != NO_DISH ? fits(n, home, k, i, name) : 0;
-    if (home != NO_DISH && (most >= name_tells(n->r, name) || name_tells(n->r, name) < 1))
-        return home;
-    for (size_t j = near_first(k); j < n->count && j <= k + STRETCHES_AWAY; j++) {
-        double found =
-            n->dish[j] != NO_DISH && n->dish[j] != best ? fits(n, n->dish[j], k, i, name) : 0;
-        if (found > most) {
-            most = found;
-            best = n->dish[j];
-        }
-    }
-    return best;
-}
-
 /* Keeps the surest name of dish `d`; of two that are as sure the later. */
 static void offer(struct naming *n, size_t d, struct span name, double weight)
 {
@@ -188,17 +54,6 @@ static void offer(struct naming *n, size_t d, struct span name, double weight)
         return;
     n->weight[d] = weight;
     n->best[d] = name;
-}
-
-/* How much dish `d`, near stretch `k`, is about a food, as a share of the one it is most about. */
-static double share_of_dish(const struct naming *n, size_t d, size_t k, struct text kind)
-{
-    double most = 0;
-    for (size_t j = near_first(k); j < n->count && j <= k + STRETCHES_AWAY; j++) {
-        double share = n->dish[j] == d ? share_about(n->f, telling_part(n->s[j]), kind) : 0;
-        most = share > most ? share : most;
-    }
-    return most;
 }
 
 /* Whether it names a food of dish `d` that tells something; one that the dish is about, unless it
@@ -209,7 +64,7 @@ static bool is_told_of(const struct naming *n, size_t d, size_t k, size_t i, str
     for (size_t w = told.first; w <= told.last; w++) {
         const struct word *word = &n->r->words.at[w];
         if (word->tag == TAG_FOOD && word->entry && telling(word->entry->marks) >= TELLING_LEAST
-            && fits(n, d, k, i, (struct span){w, w}) > 0
+            && name_fits(n, d, k, i, (struct span){w, w}) > 0
             && (kind || share_of_dish(n, d, k, entry_value(word->entry)) >= ABOUT_SHARE))
             return true;
     }
@@ -228,11 +83,11 @@ static void note(struct naming *n, size_t i, size_t d)
 static void offer_owner(struct naming *n, size_t home, size_t k, size_t i, struct span name,
                         double weight)
 {
-    size_t best = owner(n, home, k, i, name);
+    size_t best = name_owner(n, home, k, i, name);
     note(n, i, best);
     offer(n, best, name, weight);
     if (best != home && home != NO_DISH
-        && fits(n, home, k, i, name) >= PART_SHARE * name_tells(n->r, name))
+        && name_fits(n, home, k, i, name) >= PART_SHARE * name_tells(n->r, name))
         offer(n, home, name, PART_WEIGHT * weight);
 }
 
@@ -246,8 +101,8 @@ static void offer_weak(struct naming *n, size_t home, size_t k, size_t i)
         bool several = name.first < name.last && n->r->words.at[name.last].entry_first > name.first;
         bool ends =
             home != NO_DISH && n->s[k].last - i < NAMING_SENTENCES && name.first < name.last;
-        size_t d = several || ends ? owner(n, home, k, i, name) : NO_DISH;
-        double fit = d != NO_DISH ? fits(n, d, k, i, name) : 0;
+        size_t d = several || ends ? name_owner(n, home, k, i, name) : NO_DISH;
+        double fit = d != NO_DISH ? name_fits(n, d, k, i, name) : 0;
         bool whole = fit >= SURE_SHARE * name_tells(n->r, name),
              kind = title_weight(n->r, name) >= KIND_WEIGHT;
         if (d == NO_DISH || (d == home ? fit <= 0 : !whole)
@@ -272,7 +127,7 @@ static void offer_names(struct naming *n, size_t home, size_t k, size_t i)
          ends = inside && s->last - i < NAMING_SENTENCES;
     offer_weak(n, home, k, i);
     if (title_weight(n->r, f->opening_title) > 1) {
-        size_t d = inside ? home : owner(n, home, k, i, f->opening_title);
+        size_t d = inside ? home : name_owner(n, home, k, i, f->opening_title);
         note(n, i, d);
         offer(n, d, f->opening_title, name_weight(n->r, f->opening_title) + OPENING_BONUS * begins);
     }
@@ -315,7 +170,8 @@ static void offer_own(struct naming *n, size_t k)
     size_t sentence = n->s[k].first, d = n->dish[k];
     struct stretch s = with_edges(n, k);
     struct span name = own_name(n->r, s, &sentence);
-    if (name.first <= name.last && OWN_WEIGHT > n->weight[d] && owner(n, d, k, sentence, name) == d)
+    if (name.first <= name.last && OWN_WEIGHT > n->weight[d]
+        && name_owner(n, d, k, sentence, name) == d)
         offer(n, d, name, OWN_WEIGHT);
     name = cooked_name(n->r, n->f, s, &sentence);
     if (name.first <= name.last && COOKED_WEIGHT > n->weight[d])
@@ -332,7 +188,7 @@ static void offer_stretch(struct naming *n, size_t k)
     if (passing.first > passing.last)
         return;
     double weight = has_its_food(n, k, passing) ? name_weight(n->r, passing) : PASSING_WEIGHT;
-    size_t d = owner(n, n->dish[k], k, sentence, passing);
+    size_t d = name_owner(n, n->dish[k], k, sentence, passing);
     if (weight > n->weight[d])
         offer_owner(n, n->dish[k], k, sentence, passing, weight);
 }

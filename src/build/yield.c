@@ -2,178 +2,15 @@
  * SPDX-License-Identifier: MIT */
 #include "build/yield.h"
 
-#include "build/builder.h"
+#include "build/yieldof.h"
 #include "match/capture.h"
 
 /* A yield of a hundred thousand is a subscriber count. */
 #define YIELD_MOST 2000
-/* Foods that go into a dish, and do not come of it. */
-#define RAW_MARKS                                                                            \
-    (MARK_OF(poultry) | MARK_OF(ground) | MARK_OF(meat) | MARK_OF(fish) | MARK_OF(shellfish) \
-     | MARK_OF(produce) | MARK_OF(egg))
-/* A longer word names no pieces. */
-#define WORD_BYTES 96
 /* So near its end nothing more goes into a dish: "Two loaves." */
 #define END_SENTENCES 4
 /* So many people are talked of, and not fed, unless the cook says so: "two hundred children". */
 #define COMPANY_LEAST 99
-/* So many sentences before "so that's sixteen squares" say that it is cut. */
-#define CUT_SENTENCES 2
-
-static const struct word *first_entry(const struct recording *r, const struct match *m)
-{
-    const struct word *w = &r->words.at[m->words.first];
-    while (w->tag == TAG_INSIDE)
-        w++;
-    return w;
-}
-
-/* "Feeds", "does", "makes": nothing but a yield is said so. */
-static bool serves(const struct recording *r, const struct match *m)
-{
-    return first_entry(r, m)->tag == TAG_SERVE;
-}
-
-/* "That makes", behind an amount. */
-static bool is_counting(const struct recording *r, size_t i)
-{
-    while (r->words.at[i].tag == TAG_INSIDE)
-        i++;
-    return r->words.at[i].tag == TAG_SERVE && r->words.at[i].entry->marks & MARK_OF(counts);
-}
-
-/* Whether the words say how many pieces come of it: "makes twelve", not "feeds twelve". */
-static bool counts_pieces(const struct recording *r, const struct match *m)
-{
-    return serves(r, m) && first_entry(r, m)->entry->marks & MARK_OF(counts);
-}
-
-/* The first word of the sentences in which it is said to be cut. */
-static size_t cut_from(const struct builder *b)
-{
-    const struct sentence *s = b->sentence;
-    for (size_t back = 0; back < CUT_SENTENCES && s > b->r->sentences.at; back++)
-        s--;
-    return s->first;
-}
-
-static struct text folded_word(struct text word, char room[WORD_BYTES])
-{
-    return word.length && word.length < WORD_BYTES / 3
-               ? (struct text){room, fold_word(word, room, WORD_BYTES)}
-               : TEXT_EMPTY;
-}
-
-/* "Pork meatballs" of "Pork meatballs in gravy". */
-static struct text head_of(const struct pack *k, struct text title)
-{
-    struct text rest = title, word;
-    char room[WORD_BYTES];
-    while (rest.length && text_part(&rest, ' ', &word)) {
-        const struct entry *e = pack_find(k, folded_word(word, room), NULL);
-        size_t at = (size_t) (word.at - title.at);
-        if (at && e && (e->tag == TAG_WITH || e->tag == TAG_INTO))
-            return text_slice(title, 0, at - 1);
-    }
-    return title;
-}
-
-/* What a dish's title says in the plural: "muffin" of "Banana oat muffins with nuts", "slice" of
- * "Almond slices". */
-static const struct entry *piece_of(const struct pack *k, struct text title)
-{
-    char room[WORD_BYTES];
-    struct text last = folded_word(text_last_word(head_of(k, title)), room);
-    const struct entry *e = pack_find(k, last, NULL), *dish = entry_as(e, TAG_DISH),
-                       *piece = dish ? dish : entry_as(e, TAG_FOOD);
-    if (!piece)
-        piece = entry_as(e, TAG_COUNTER);
-    if (piece && piece->tag == TAG_FOOD && piece->marks & RAW_MARKS)
-        return NULL; /* "eight chicken thighs" go in */
-    return piece && piece->marks & MARK_OF(plural) ? piece : NULL;
-}
-
-static const struct entry *titled_piece(const struct builder *b)
-{
-    return piece_of(b->k, b->dish->title);
-}
-
-/* "Twenty squares" is one match, whose last word is counted. */
-static const struct entry *eater_of(const struct builder *b, const struct match *m)
-{
-    return text_is(m->rule->option, "slices") || text_is(m->rule->option, "kind")
-                   || text_is(m->rule->option, "after")
-               ? b->r->words.at[m->words.last].entry
-               : entry_at(b->r, match_slot(m, SLOT_eater));
-}
-
-static bool ends_so(struct text whole, struct text end)
-{
-    return end.length < whole.length
-           && text_equal(text_slice(whole, whole.length - end.length, whole.length), end);
-}
-
-/* "Big bowls" are bowls, which people eat from; NULL for what they do not. */
-static const struct entry *eater_reading(const struct pack *k, const struct entry *e)
-{
-    const struct entry *whole = entry_as(pack_find(k, entry_shown(e), NULL), TAG_EATER);
-    struct text last = text_last_word(entry_shown(e));
-    return whole ? whole : entry_as(pack_find(k, last, NULL), TAG_EATER);
-}
-
-/* "Apple turnovers" are counted as turnovers, cheeseburgers as burgers. */
-static struct text piece_name(const struct entry *e)
-{
-    struct text shown = entry_shown(e), kind = entry_value(e);
-    if (e->tag != TAG_DISH)
-        return shown;
-    return ends_so(shown, kind) ? text_last_word(kind) : text_last_word(shown);
-}
-
-/* Whether the words count pieces without saying of what: the title, which may not be made yet,
- * says. */
-static bool needs_title(const struct builder *b, const struct match *m)
-{
-    struct text option = m->rule->option;
-    const struct entry *e = eater_of(b, m);
-    bool part = e && e->tag == TAG_PART && e->marks & MARK_OF(plural); /* "it makes four patties" */
-    return (!e || part)
-           && (counts_pieces(b->r, m) || text_is(option, "cut") || text_is(option, "pieces")
-               || text_is(option, "made") || text_is(option, "named"));
-}
-
-static bool needs_pieces(const struct match *m)
-{
-    return text_is(m->rule->option, "pieces") || text_is(m->rule->option, "named");
-}
-
-/* "Mark it into squares": what it was cut into, just before; "piece" where that was not said. */
-static struct text cut_into(const struct builder *b, const struct match *m)
-{
-    size_t first = cut_from(b);
-    for (size_t i = m->words.first; i-- > first;) {
-        const struct word *w = &b->r->words.at[i];
-        unsigned char before = b->r->words.at[w->entry_first ? w->entry_first - 1 : 0].tag;
-        if (w->tag == TAG_COUNTER && w->entry && w->entry->marks & MARK_OF(plural)
-            && (before == TAG_INTO || before == TAG_ACTION))
-            return piece_name(w->entry);
-    }
-    return TEXT_OF("piece");
-}
-
-static struct text counted(const struct builder *b, const struct match *m)
-{
-    const struct entry *e = eater_of(b, m);
-    if (!e && text_is(m->rule->option, "cut"))
-        return cut_into(b, m);
-    if (text_is(m->rule->option, "serving") || text_is(m->rule->option, "served") || !e
-        || e->tag == TAG_SIDE || e->tag == TAG_PART)
-        return TEXT_OF("serving");
-    const struct entry *eater = eater_reading(b->k, e);
-    if (eater)
-        return entry_value(eater);
-    return text_is(m->rule->option, "dish") ? text_last_word(entry_shown(e)) : piece_name(e);
-}
 
 /* "I get nine, if I don't eat the scraps": what is supposed behind it takes nothing back. */
 static bool is_supposed_later(const struct builder *b, size_t i)
@@ -224,7 +61,7 @@ static bool is_of_one_piece(const struct builder *b, const struct match *m)
 {
     const struct word *at = b->r->words.at;
     size_t food = m->words.first;
-    if (!serves(b->r, m) || food < b->sentence->first + 2 || at[--food].tag != TAG_FOOD)
+    if (!yield_serves(b->r, m) || food < b->sentence->first + 2 || at[--food].tag != TAG_FOOD)
         return false;
     size_t first = at[food].entry_first;
     return first > b->sentence->first
@@ -236,7 +73,7 @@ static bool is_of_one_piece(const struct builder *b, const struct match *m)
 static bool is_said(const struct builder *b, const struct match *m)
 {
     const struct recording *r = b->r;
-    bool named = serves(r, m) && b->sentence->names
+    bool named = yield_serves(r, m) && b->sentence->names
                  && (!(b->sentence->flags & SENTENCE_STORY) || is_named_before_story(b));
     for (size_t i = m->words.first; i <= m->words.last; i++)
         if ((r->words.at[i].scope & SCOPE_NEGATED && is_denied(b, i))
@@ -290,7 +127,7 @@ static bool is_named(const struct builder *b)
  */
 static bool is_kind_of_dish(const struct builder *b, const struct entry *e)
 {
-    const struct entry *piece = titled_piece(b);
+    const struct entry *piece = dish_piece(b);
     if (!e || !(e->marks & MARK_OF(plural)))
         return false;
     return e->tag == TAG_DISH || entry_as(pack_find(b->k, entry_shown(e), NULL), TAG_DISH)
@@ -302,7 +139,7 @@ static bool is_kind_of_dish(const struct builder *b, const struct entry *e)
 static bool counts_other(const struct builder *b, const struct match *m)
 {
     size_t next = m->words.last + 1;
-    if (next > b->sentence->last || eater_of(b, m) || !serves(b->r, m)
+    if (next > b->sentence->last || yield_eater(b, m) || !yield_serves(b->r, m)
         || b->r->words.at[next - 1].after >= AFTER_COMMA)
         return false;
     const struct word *w = &b->r->words.at[next];
@@ -315,8 +152,8 @@ static bool counts(const struct builder *b, const struct match *m)
 {
     if (counts_other(b, m) || is_of_one_piece(b, m))
         return false;
-    const struct entry *e = eater_of(b, m);
-    if (e && e->tag == TAG_EATER && !serves(b->r, m)
+    const struct entry *e = yield_eater(b, m);
+    if (e && e->tag == TAG_EATER && !yield_serves(b->r, m)
         && ratio_compare(m->high, RATIO(COMPANY_LEAST)) > 0)
         return false;
     const struct entry *verb = entry_at(b->r, match_slot(m, SLOT_action));
@@ -332,7 +169,7 @@ static bool counts(const struct builder *b, const struct match *m)
     if (text_is(m->rule->option, "end"))
         return is_at_end(b);
     if (text_is(m->rule->option, "after"))
-        return e && is_counting(b->r, m->words.last + 1);
+        return e && is_counting_verb(b->r, m->words.last + 1);
     if (text_is(m->rule->option, "named"))
         return is_named(b) && b->r->words.at[m->words.last].tag == TAG_IT;
     if (text_is(m->rule->option, "pieces"))
@@ -353,16 +190,16 @@ static enum yield_sure sureness(const struct builder *b, const struct match *m)
     if (b->r->words.at[m->words.first].scope & SCOPE_SUPPOSED
         && !is_supposed_later(b, m->words.first))
         return YIELD_CUT;
-    return serves(b->r, m) || text_is(m->rule->option, "serving") ? YIELD_SERVED : YIELD_SAID;
+    return yield_serves(b->r, m) || text_is(m->rule->option, "serving") ? YIELD_SERVED : YIELD_SAID;
 }
 
 /* Whether the title says of what the pieces are, and whether they are none where it does not. */
 static enum yield_pieces pieces_of(const struct builder *b, const struct match *m, struct text of)
 {
     bool cut = text_is(m->rule->option, "cut") && !text_is(of, "piece");
-    if (cut || !needs_title(b, m))
+    if (cut || !yield_needs_title(b, m))
         return YIELD_OF_WHAT_IS_SAID;
-    return needs_pieces(m) ? YIELD_OF_PIECES_ONLY : YIELD_OF_PIECES;
+    return yield_needs_pieces(m) ? YIELD_OF_PIECES_ONLY : YIELD_OF_PIECES;
 }
 
 /* Whether to take it for what was said before. "You'll have one cookie" is said of one piece, where
@@ -375,7 +212,7 @@ static bool is_surer(const struct builder *b, const struct match *m, enum yield_
         if (*sure <= YIELD_COUNTED && !text_is(m->rule->option, "kind")
             && !text_is(m->rule->option, "end"))
             return false; /* "here's a plate" counts nothing */
-        const struct entry *e = eater_of(b, m);
+        const struct entry *e = yield_eater(b, m);
         if (e && e->tag == TAG_DISH && !(e->marks & MARK_OF(plural)))
             *sure = YIELD_CUT;
     }
@@ -399,7 +236,7 @@ void build_yield(struct builder *b, const struct sentence *s)
         if (!is_surer(b, m, &sure))
             continue;
         b->yield_sure = sure;
-        struct text of = counted(b, m);
+        struct text of = yield_counted(b, m);
         b->dish->yield = (struct yield){true, m->low, m->high, of, m->words, pieces_of(b, m, of)};
     }
 }
@@ -418,7 +255,7 @@ void share_yield(struct builder *b, const struct sentence *s)
 
 void settle_yield(const struct pack *k, struct dish *d)
 {
-    const struct entry *piece = d->yield.pieces ? piece_of(k, d->title) : NULL;
+    const struct entry *piece = d->yield.pieces ? title_piece(k, d->title) : NULL;
     if (piece)
         d->yield.of = piece_name(piece);
     else if (d->yield.pieces == YIELD_OF_PIECES_ONLY)
@@ -436,7 +273,7 @@ bool yields_title(struct builder *b, const struct chunk *c, size_t index, const 
                   const struct amount *said)
 {
     const struct dish *d = b->dish;
-    const struct entry *piece = d->title_said && d->steps.count ? titled_piece(b) : NULL;
+    const struct entry *piece = d->title_said && d->steps.count ? dish_piece(b) : NULL;
     if (!piece || !food || !said->known || said->unit.length || !is_presented(b, index)
         || !(food->marks & MARK_OF(plural)) || !ratio_finite(said->max)
         || !text_equal(text_last_word(entry_shown(food)), text_last_word(entry_shown(piece))))

@@ -306,6 +306,15 @@ static void add_vessel(struct naming *n, struct text vessel)
     *LIST_ADD(n->a, &n->vessels) = vessel;
 }
 
+/* "An hour at two hundred": baked, with no verb that says so. */
+static void add_heat(struct naming *n, const struct temperature *t)
+{
+    if (!text_is(t->of, "oven"))
+        return;
+    n->cooks = true;
+    *LIST_ADD(n->a, &n->deeds) = (struct deed){TEXT_EMPTY, MARK_OF(ovens) | MARK_OF(heats)};
+}
+
 static void tell_steps(struct naming *n)
 {
     for (size_t i = 0; i < n->dish->steps.count && i < STEPS_MOST; i++) {
@@ -313,6 +322,8 @@ static void tell_steps(struct naming *n)
         for (size_t j = 0; j < s->actions.count; j++)
             add_deed(n, s->actions.at[j]);
         add_vessel(n, s->vessel);
+        for (size_t j = 0; j < s->temperatures.count; j++)
+            add_heat(n, &s->temperatures.at[j]);
     }
 }
 

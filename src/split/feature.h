@@ -52,8 +52,9 @@ struct feature {
     bool pronoun; /* "it" or "them" stands before any food: something spoken of before */
     /* The names said there; first > last for none. */
     struct span opening_title, closing_title, bare_title;
-    struct span told_title;   /* less sure than those */
-    struct mention *mentions; /* in spoken order, MENTIONS_MOST at most; arena */
+    struct span told_title;    /* less sure than those */
+    struct span foreign_title; /* of words that the language has not: least sure */
+    struct mention *mentions;  /* in spoken order, MENTIONS_MOST at most; arena */
     size_t mentions_count;
     size_t units;    /* cups, spoons, cloves */
     bool main_first; /* its first food is a main one: meat, fish, a vegetable */

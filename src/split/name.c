@@ -17,6 +17,7 @@
 #define PASSING_WEIGHT 0.65
 #define TELLING_LEAST 0.5
 #define COOKED_WEIGHT 0.5
+#define FOREIGN_WEIGHT 0.45
 #define AHEAD_SENTENCES 5
 /* So many sentences behind a dish are still said of it, where they fit no other. */
 #define BEHIND_SENTENCES 3
@@ -126,6 +127,8 @@ static void offer_names(struct naming *n, size_t home, size_t k, size_t i)
     bool begins = inside && i - s->first < NAMING_SENTENCES,
          ends = inside && s->last - i < NAMING_SENTENCES;
     offer_weak(n, home, k, i);
+    if (inside && f->foreign_title.first <= f->foreign_title.last)
+        offer(n, home, f->foreign_title, FOREIGN_WEIGHT);
     if (title_weight(n->r, f->opening_title) > 1) {
         size_t d = inside ? home : name_owner(n, home, k, i, f->opening_title);
         note(n, i, d);

@@ -1005,7 +1005,7 @@ savoury mince			savory mince
 @tag EATER
 @forms noun
 @marks
-person	serving		guest | diner | adult | kid | child | eater | hungry person | lad | teenager | grown up
+person	serving		guest | diner | adult | kid | child | eater | hungry person | lad | teenager | grown up | pax
 @forms none
 people	serving	plural	hungry people | of us | of you | children | folks | friends | hungry eaters | big eaters
 

@@ -168,6 +168,8 @@ static bool counts(const struct builder *b, const struct match *m)
                        && is_at_end(b)));
     if (text_is(m->rule->option, "end"))
         return is_at_end(b);
+    if (text_is(m->rule->option, "measure"))
+        return e && e->tag != TAG_EATER && is_counting_verb(b->r, m->words.first);
     if (text_is(m->rule->option, "after"))
         return e && is_counting_verb(b->r, m->words.last + 1);
     if (text_is(m->rule->option, "named"))
@@ -185,7 +187,7 @@ static enum yield_sure sureness(const struct builder *b, const struct match *m)
         return YIELD_CUT;
     if (text_is(m->rule->option, "weak") || text_is(m->rule->option, "pieces")
         || text_is(m->rule->option, "dish") || text_is(m->rule->option, "kind")
-        || text_is(m->rule->option, "end"))
+        || text_is(m->rule->option, "end") || text_is(m->rule->option, "measure"))
         return YIELD_COUNTED;
     if (b->r->words.at[m->words.first].scope & SCOPE_SUPPOSED
         && !is_supposed_later(b, m->words.first))
@@ -208,11 +210,11 @@ static enum yield_pieces pieces_of(const struct builder *b, const struct match *
 static bool is_surer(const struct builder *b, const struct match *m, enum yield_sure *sure)
 {
     const struct yield *before = &b->dish->yield;
-    if (ratio_equal(m->high, RATIO(1))) {
+    const struct entry *e = yield_eater(b, m);
+    if (ratio_equal(m->high, RATIO(1)) && !(e && e->tag == TAG_UNIT)) {
         if (*sure <= YIELD_COUNTED && !text_is(m->rule->option, "kind")
-            && !text_is(m->rule->option, "end"))
+            && !text_is(m->rule->option, "end") && !text_is(m->rule->option, "measure"))
             return false; /* "here's a plate" counts nothing */
-        const struct entry *e = yield_eater(b, m);
         if (e && e->tag == TAG_DISH && !(e->marks & MARK_OF(plural)))
             *sure = YIELD_CUT;
     }

@@ -86,10 +86,23 @@ const struct entry *dish_piece(const struct builder *b)
     return title_piece(b->k, b->dish->title);
 }
 
+/* "A liter and a half" is liters. */
+static const struct entry *measured_in(const struct recording *r, struct span words)
+{
+    for (size_t i = words.last + 1; i-- > words.first;) {
+        unsigned char tag = r->words.at[i].tag;
+        if (tag == TAG_UNIT || tag == TAG_COUNTER || tag == TAG_CONTAINER || tag == TAG_VESSEL)
+            return r->words.at[i].entry;
+    }
+    return r->words.at[words.last].entry;
+}
+
 const struct entry *yield_eater(const struct builder *b, const struct match *m)
 {
-    return text_is(m->rule->option, "slices") || text_is(m->rule->option, "kind")
-                   || text_is(m->rule->option, "after")
+    struct text option = m->rule->option;
+    if (text_is(option, "after") || text_is(option, "measure"))
+        return measured_in(b->r, m->words);
+    return text_is(option, "slices") || text_is(option, "kind")
                ? b->r->words.at[m->words.last].entry
                : entry_at(b->r, match_slot(m, SLOT_eater));
 }

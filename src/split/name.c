@@ -129,7 +129,7 @@ static void offer_names(struct naming *n, size_t home, size_t k, size_t i)
     offer_weak(n, home, k, i);
     if (inside && f->foreign_title.first <= f->foreign_title.last)
         offer(n, home, f->foreign_title, FOREIGN_WEIGHT);
-    if (title_weight(n->r, f->opening_title) > 1) {
+    if (title_weight(n->r, f->opening_title) > 1 || f->announces_food) {
         size_t d = inside ? home : name_owner(n, home, k, i, f->opening_title);
         note(n, i, d);
         offer(n, d, f->opening_title, name_weight(n->r, f->opening_title) + OPENING_BONUS * begins);

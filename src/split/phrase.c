@@ -147,14 +147,15 @@ static int sure_enough(const struct recording *r, const struct match *m)
                : 2;
 }
 
-/* "Today we're making custard.": what is made is a dish, whatever else it is put into. */
+/* "Today we're making custard.", "next up is my garlic bread": what is made is a dish, whatever
+ * else it is put into. */
 static bool announces_food(const struct recording *r, const struct sentence *s,
                            const struct match *m, struct span title)
 {
     const struct entry *e = r->words.at[m->words.first].entry;
-    const uint64_t announces = MARK_OF(names) | MARK_OF(strong);
-    return m->rule->kind == RULE_opening && e && e->tag == TAG_OPENER
-           && (e->marks & announces) == announces && span_has_tag(r, title, TAG_FOOD)
+    return m->rule->kind == RULE_opening && e && e->tag == TAG_OPENER && e->marks & MARK_OF(strong)
+           && (e->marks & MARK_OF(names) || text_is(m->rule->option, "is"))
+           && span_has_tag(r, title, TAG_FOOD)
            && (title.last == s->last || r->words.at[title.last].after >= AFTER_COMMA);
 }
 

@@ -151,7 +151,8 @@ static bool is_perceived(const struct builder *b, size_t i)
         const struct chunk *c = &b->chunks.at[n];
         if (b->r->words.at[c->last].after >= AFTER_COMMA || c->tag == TAG_AND || c->tag == TAG_SO)
             return false;
-        if (n + 1 < i && c->tag == TAG_ACTION && is_step_word(b, c, "perceives"))
+        if (n + 1 < i && c->tag == TAG_ACTION && chunk_marks(c) & (MARK_OF(light) | MARK_OF(hidden))
+            && is_step_word(b, c, "perceives"))
             return true;
     }
     return false;

@@ -104,6 +104,10 @@ bool lacks_unit(const struct checker *c, const struct ingredient *line);
 /* "Black pepper, plenty", "salt, by eye": whether what is vague stands behind the line's food;
  * `*where` is the food up to there. */
 bool vague_behind(const struct checker *c, const struct ingredient *line, struct span *where);
+/* "Half a teaspoon of, hang on, what is this jar. Smoked paprika.": whether the food of an amount
+ * that breaks off at word `last` is said soon, by itself; and whether that word is such a food. */
+bool resumes(const struct checker *c, size_t last);
+bool resumed(const struct checker *c, size_t food);
 /* Whether the words say spoons, and not themselves which. */
 bool says_spoon(const struct checker *c, struct span words);
 /* Whether the word belongs to c->dish. */

@@ -118,6 +118,8 @@ static void find_set_aside(struct checker *c)
             || c->r->words.at[where.first].scope & SCOPE_NOT_DONE)
             continue;
         const struct word *thing = thing_in(c, where.first, where.last);
+        if (said_with(c, "kept_for", where))
+            continue; /* "for the top": it is told when */
         if (thing && !comes_back(c, thing, s->last + 1))
             REPORT(c, not_back,
                    ((struct subject_of){c->r->words.at[where.first].start, where,

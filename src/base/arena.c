@@ -2,6 +2,7 @@
  * SPDX-License-Identifier: MIT */
 #include "base/arena.h"
 
+#include <assert.h>
 #include <stdarg.h>
 #include <stdint.h>
 #include <stdio.h>
@@ -35,9 +36,11 @@ static void free_blocks(struct arena_block *block)
 void arena_release(struct arena *a)
 {
     free_blocks(a->blocks);
+    free_blocks(a->other);
     free_blocks(a->spare);
-    a->blocks = a->spare = NULL;
-    a->used = 0;
+    a->blocks = a->other = a->spare = NULL;
+    a->used = a->other_used = 0;
+    a->aside = false;
 }
 
 struct arena_mark arena_mark(const struct arena *a)
@@ -45,13 +48,13 @@ struct arena_mark arena_mark(const struct arena *a)
     return (struct arena_mark){a->blocks, a->blocks ? a->blocks->used : 0, a->used};
 }
 
-/* Blocks of the usual size are kept; a big one is given back, so that one long recording does not
- * hold its memory for a whole batch. */
-void arena_rewind(struct arena *a, struct arena_mark mark)
+/* The blocks before `end` go. Those of the usual size are kept; a big one is given back, so that
+ * one long recording does not hold its memory for a whole batch. */
+static void give_back(struct arena *a, struct arena_block **blocks, const struct arena_block *end)
 {
-    while (a->blocks != mark.block) {
-        struct arena_block *block = a->blocks;
-        a->blocks = block->next;
+    while (*blocks != end) {
+        struct arena_block *block = *blocks;
+        *blocks = block->next;
         if (block->size == BLOCK_BYTES) {
             block->next = a->spare;
             a->spare = block;
@@ -59,6 +62,45 @@ void arena_rewind(struct arena *a, struct arena_mark mark)
             free(block);
         }
     }
+}
+
+static void change_sides(struct arena *a)
+{
+    struct arena_block *blocks = a->blocks;
+    size_t used = a->used - a->other_used; /* of the side that was open */
+    a->blocks = a->other;
+    a->other = blocks;
+    a->other_used = used;
+    a->aside = !a->aside;
+}
+
+void arena_aside(struct arena *a)
+{
+    assert(!a->aside);
+    change_sides(a);
+}
+
+void arena_back(struct arena *a)
+{
+    assert(a->aside);
+    change_sides(a);
+}
+
+void arena_drop(struct arena *a)
+{
+    assert(!a->aside);
+    give_back(a, &a->other, NULL);
+    a->used -= a->other_used;
+    a->other_used = 0;
+}
+
+/* A jump may have left the other side open. */
+void arena_rewind(struct arena *a, struct arena_mark mark)
+{
+    if (a->aside)
+        arena_back(a);
+    arena_drop(a);
+    give_back(a, &a->blocks, mark.block);
     if (mark.block) {
         mark.block->used = mark.block_used;
         mark.block->used_before = true;

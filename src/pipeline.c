@@ -37,9 +37,9 @@ static bool check_with_list(struct recording *r, const struct means *m, struct p
 {
     struct ingredient_list list;
     if (!m->list_name)
-        return check_recipes(r, m->k, NULL, p);
+        return check_recipes(r, m->k, m->sayings, NULL, p);
     return list_read(&list, m->list, m->list_name, r, m->k, m->matcher, p)
-           && check_recipes(r, m->k, &list, p);
+           && check_recipes(r, m->k, m->sayings, &list, p);
 }
 
 /* ---- the parts. The cook's edits enter where what they correct has been found, and before

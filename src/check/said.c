@@ -2,6 +2,10 @@
  * SPDX-License-Identifier: MIT */
 #include "check/said.h"
 
+#define LIST_BYTES ((size_t) 64 << 20)
+/* It stands in one block while it needs no more; that of the pack does. */
+#define LIST_BLOCK ((size_t) 1 << 20)
+
 static bool saying_read(struct saying *s, struct arena *a, const struct table *t, size_t row,
                         struct problems *p)
 {
@@ -32,8 +36,8 @@ static bool begins_set(const struct table *t, size_t row, struct problems *p)
 }
 
 /* The row joins the set before it, or begins one. */
-static bool join_set(struct sayings *list, struct arena *a, struct saying *s, struct problems *p,
-                     struct place at)
+static bool join_set(struct saying_list *list, struct arena *a, struct saying *s,
+                     struct problems *p, struct place at)
 {
     size_t row = list->all.count - 1;
     struct saying_set *set = list->sets.count ? &list->sets.at[list->sets.count - 1] : NULL;
@@ -41,7 +45,8 @@ static bool join_set(struct sayings *list, struct arena *a, struct saying *s, st
         if (list->sets.count == FITS_MOST)
             return problem(p, at, "there are at most %d sets", FITS_MOST);
         set = LIST_ADD(a, &list->sets);
-        *set = (struct saying_set){.name = s->set, .first = row};
+        set->name = s->set;
+        set->first = row;
     }
     s->number = list->sets.count - 1;
     set->end = row + 1;
@@ -52,35 +57,8 @@ static bool join_set(struct sayings *list, struct arena *a, struct saying *s, st
     return true;
 }
 
-/* The sets that a word may begin. A token also takes the whole entry that the word is in. */
-static struct unit_set sets_from(const struct sayings *list, const struct recording *r, size_t i)
-{
-    struct unit_set sets = {{0}};
-    fits_find(&list->begins, &r->words.at[i], false, &sets);
-    while (r->words.at[i].tag == TAG_INSIDE && i + 1 < r->words.count)
-        fits_find(&list->begins, &r->words.at[++i], false, &sets);
-    return sets;
-}
-
-static void find_places(struct sayings *list, struct arena *a, const struct recording *r)
-{
-    struct unit_set always = {{0}};
-    for (size_t n = 0; n < list->sets.count; n++) {
-        struct saying_set *set = &list->sets.at[n];
-        set->places = arena_alloc(a, (r->words.count / 64 + 1) * sizeof *set->places);
-        if (set->anything)
-            unit_set_add(&always, (unsigned char) n);
-    }
-    for (size_t i = 0; i < r->words.count; i++) {
-        struct unit_set sets = sets_from(list, r, i);
-        unit_set_join(&sets, &always);
-        for (int n = unit_set_next(&sets, 0); n >= 0; n = unit_set_next(&sets, n + 1))
-            list->sets.at[n].places[i / 64] |= (uint64_t) 1 << i % 64;
-    }
-}
-
-bool sayings_load(struct sayings *list, struct arena *a, const struct pack *k,
-                  const struct recording *r, struct problems *p)
+static bool list_load(struct saying_list *list, struct arena *a, const struct pack *k,
+                      struct problems *p)
 {
     const struct table *t = pack_table(k, "check-words");
     list->table = t;
@@ -93,7 +71,95 @@ bool sayings_load(struct sayings *list, struct arena *a, const struct pack *k,
         if (!join_set(list, a, s, p, (struct place){t->file, t->lines[row], 0}))
             return false;
     }
-    find_places(list, a, r);
+    return true;
+}
+
+/* The jump of a full arena ends here, and in the next one. */
+static struct saying_list *begin(struct arena *memory)
+{
+    arena_init(memory, LIST_BYTES);
+    if (!arena_open(memory))
+        return NULL;
+    arena_reserve(memory, LIST_BLOCK);
+    return arena_alloc(memory, sizeof(struct saying_list));
+}
+
+static bool fill(struct saying_list *list, const struct pack *k, struct problems *p)
+{
+    return arena_open(&list->memory) && list_load(list, &list->memory, k, p);
+}
+
+struct saying_list *saying_list_new(const struct pack *k, struct problems *p)
+{
+    struct arena memory;
+    struct saying_list *list = begin(&memory);
+    if (!list)
+        return NULL;
+    list->memory = memory;
+    if (fill(list, k, p))
+        return list;
+    saying_list_free(list);
+    return NULL;
+}
+
+struct saying_list *saying_list_open(const struct ready *image, const struct pack *k)
+{
+    struct saying_list *list = ready_open(image, k);
+    if (list)
+        list->table = pack_table(k, "check-words");
+    return list;
+}
+
+void saying_list_free(struct saying_list *list)
+{
+    if (!list)
+        return;
+    struct arena memory = list->memory; /* which it stands in itself */
+    arena_release(&memory);
+}
+
+/* ---- in a recording */
+
+/* The sets that a word may begin. A token also takes the whole entry that the word is in. */
+static struct unit_set sets_from(const struct saying_list *list, const struct recording *r,
+                                 size_t i)
+{
+    struct unit_set sets = {{0}};
+    fits_find(&list->begins, &r->words.at[i], false, &sets);
+    while (r->words.at[i].tag == TAG_INSIDE && i + 1 < r->words.count)
+        fits_find(&list->begins, &r->words.at[++i], false, &sets);
+    return sets;
+}
+
+static void find_places(struct sayings *s, struct arena *a, const struct recording *r)
+{
+    const struct saying_list *list = s->list;
+    struct unit_set always = {{0}};
+    s->places = arena_alloc(a, (list->sets.count + 1) * sizeof *s->places);
+    for (size_t n = 0; n < list->sets.count; n++) {
+        s->places[n] = arena_alloc(a, (r->words.count / 64 + 1) * sizeof *s->places[n]);
+        if (list->sets.at[n].anything)
+            unit_set_add(&always, (unsigned char) n);
+    }
+    for (size_t i = 0; i < r->words.count; i++) {
+        struct unit_set sets = sets_from(list, r, i);
+        unit_set_join(&sets, &always);
+        for (int n = unit_set_next(&sets, 0); n >= 0; n = unit_set_next(&sets, n + 1))
+            s->places[n][i / 64] |= (uint64_t) 1 << i % 64;
+    }
+}
+
+bool sayings_load(struct sayings *s, const struct saying_list *list, struct arena *a,
+                  const struct pack *k, const struct recording *r, struct problems *p)
+{
+    if (!list) {
+        struct saying_list *own = arena_alloc(a, sizeof *own);
+        if (!list_load(own, a, k, p))
+            return false;
+        list = own;
+    }
+    s->list = list;
+    find_places(s, a, r);
     return true;
 }
 
@@ -131,40 +197,51 @@ static size_t said_from(const struct saying *s, const struct recording *r, size_
     return next > i ? said_from(s, r, n + 1, next, last) : 0;
 }
 
-/* Whether the word can fit the row's first place; most cannot. */
-static bool may_begin(const struct saying *s, const struct word *w, uint64_t key, uint64_t value)
+/* What a row's first place is held against: the word, and the last one of the entry that it is in,
+ * for which step_over looks too. */
+struct looks {
+    unsigned char tag, end_tag;
+    uint64_t keys, values; /* bits of text_shape() */
+};
+
+static struct looks looks_of(const struct recording *r, size_t i, size_t last)
 {
-    const struct token *t = &s->places[0].token;
-    return s->places[0].gap || w->tag == TAG_INSIDE || unit_set_has(&t->tags, w->tag)
-           || (t->word_shapes & key) | (t->value_shapes & value);
+    const struct word *w = &r->words.at[i], *end = w;
+    while (end < &r->words.at[last] && end->tag == TAG_INSIDE)
+        end++;
+    return (struct looks){w->tag, end->tag, word_shape(w) | word_shape(end),
+                          (w->entry ? entry_shape(w->entry) : 0)
+                              | (end->entry ? entry_shape(end->entry) : 0)};
 }
 
-static const struct saying_set *set_named(const struct sayings *list, const char *name)
+/* Whether the row can begin there; most cannot. */
+static bool may_begin(const struct saying *s, const struct looks *looks)
 {
-    size_t row = list->table ? table_find(list->table, text_from(name)) : list->all.count;
-    return row < list->all.count ? &list->sets.at[list->all.at[row].number] : NULL;
+    const struct token *t = &s->places[0].token;
+    return s->places[0].gap || unit_set_has(&t->tags, looks->tag)
+           || unit_set_has(&t->tags, looks->end_tag)
+           || (t->word_shapes & looks->keys) | (t->value_shapes & looks->values);
 }
 
 /* The word after what the set says at word `i`; 0 where it says nothing there. */
-static size_t said_at(const struct sayings *list, const struct saying_set *set,
+static size_t said_at(const struct saying_list *list, const struct saying_set *set,
                       const struct recording *r, size_t i, size_t last)
 {
-    const struct word *w = &r->words.at[i];
-    uint64_t key = word_shape(w), value = w->entry ? entry_shape(w->entry) : 0;
+    const struct looks looks = looks_of(r, i, last);
     for (size_t n = set->first; n < set->end; n++) {
         const struct saying *s = &list->all.at[n];
-        size_t end = s->count && may_begin(s, w, key, value) ? said_from(s, r, 0, i, last) : 0;
+        size_t end = s->count && may_begin(s, &looks) ? said_from(s, r, 0, i, last) : 0;
         if (end)
             return end;
     }
     return 0;
 }
 
-/* The first of the set's places in words [word, last]; last + 1 where there is none. */
-static size_t next_place(const struct saying_set *set, size_t word, size_t last)
+/* The first of the places in words [word, last]; last + 1 where there is none. */
+static size_t next_place(const uint64_t *places, size_t word, size_t last)
 {
     for (size_t n = word / 64; word <= last; word = ++n * 64) {
-        uint64_t rest = set->places[n] >> word % 64;
+        uint64_t rest = places[n] >> word % 64;
         if (rest) {
             word += (size_t) __builtin_ctzll(rest);
             return word <= last ? word : last + 1;
@@ -173,15 +250,18 @@ static size_t next_place(const struct saying_set *set, size_t word, size_t last)
     return last + 1;
 }
 
-bool said_find(const struct sayings *list, const struct recording *r, const char *set,
+bool said_find(const struct sayings *sayings, const struct recording *r, const char *set,
                struct span within, struct span *where)
 {
-    const struct saying_set *s = set_named(list, set);
-    if (!s || within.first > within.last || within.last >= r->words.count)
+    const struct saying_list *list = sayings->list;
+    size_t row = list->table ? table_find(list->table, text_from(set)) : list->all.count;
+    if (row >= list->all.count || within.first > within.last || within.last >= r->words.count)
         return false;
-    for (size_t i = next_place(s, within.first, within.last); i <= within.last;
-         i = next_place(s, i + 1, within.last)) {
-        size_t end = said_at(list, s, r, i, within.last);
+    size_t number = list->all.at[row].number;
+    const uint64_t *places = sayings->places[number];
+    for (size_t i = next_place(places, within.first, within.last); i <= within.last;
+         i = next_place(places, i + 1, within.last)) {
+        size_t end = said_at(list, &list->sets.at[number], r, i, within.last);
         if (end) {
             *where = (struct span){i, end - 1};
             return true;

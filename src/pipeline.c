@@ -37,9 +37,9 @@ static bool check_with_list(struct recording *r, const struct means *m, struct p
 {
     struct ingredient_list list;
     if (!m->list_name)
-        return check_recipes(r, m->k, m->sayings, NULL, p);
+        return check_recipes(r, m->k, NULL, p);
     return list_read(&list, m->list, m->list_name, r, m->k, m->matcher, p)
-           && check_recipes(r, m->k, m->sayings, &list, p);
+           && check_recipes(r, m->k, &list, p);
 }
 
 /* ---- the parts. The cook's edits enter where what they correct has been found, and before
@@ -57,7 +57,8 @@ static bool understand(struct recording *r, const struct means *m, struct proble
            && tag_words(r, m->k, p)               /* words -> one tag each */
            && hear_words(r, m->ear, p)            /* misheard words -> what was meant */
            && match_rules(r, m->k, m->matcher, p) /* tag string -> amounts, foods, actions */
-           && split_dishes(r, m->k, p);           /* sentences -> dishes */
+           && split_dishes(r, m->k, p)            /* sentences -> dishes */
+           && listen_for(r, m->sayings, m->k, p); /* what checks listen for, by words */
 }
 
 static bool build(struct recording *r, const struct means *m, struct problems *p)

@@ -45,14 +45,15 @@ static void drop_repeats(const struct checker *c)
     r->findings.count = kept;
 }
 
-bool check_recipes(struct recording *r, const struct pack *k, const struct saying_list *sayings,
-                   const struct ingredient_list *list, struct problems *p)
+bool check_recipes(struct recording *r, const struct pack *k, const struct ingredient_list *list,
+                   struct problems *p)
 {
     struct checker *c = arena_alloc(r->arena, sizeof *c);
     c->r = r;
     c->k = k;
     c->list = list;
-    if (!findings_load(c, p) || !sayings_load(&c->sayings, sayings, r->arena, k, r, p))
+    c->sayings = *r->sayings;
+    if (!findings_load(c, p))
         return false;
     for (size_t i = 0; i < r->dishes.count; i++) {
         look_at(c, i);

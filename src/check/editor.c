@@ -144,10 +144,12 @@ static bool add_portion(const struct checker *c, const struct sentence *s, const
                         const struct ingredient *line, double *sum)
 {
     struct said_amount said;
+    if (m->rule->kind != RULE_line)
+        return false;
     struct span food = match_slot(m, SLOT_food);
     const struct entry *e = span_is_empty(food) ? NULL : entry_at(c->r, food);
-    if (m->rule->kind != RULE_line || !e || !text_equal(entry_value(e), line->kind)
-        || !in_dish(c, m->words.first) || !is_portion(c, m, food))
+    if (!e || !text_equal(entry_value(e), line->kind) || !in_dish(c, m->words.first)
+        || !is_portion(c, m, food))
         return false;
     line_amount(c->r, s, m, &said);
     double count = amount_in(c, &said.amount, said.amount.unit, line->amount.unit);

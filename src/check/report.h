@@ -23,11 +23,13 @@ struct finding_row {
     enum finding_level level;
 };
 
-/* A length of time in words that look back, "they've had their ten minutes", and the dish that is
- * named there, by its number. */
+/* A length of time in words that look back, "they've had their ten minutes", the dish that is
+ * named there, by its number, or else the last other time before that is of the same thing; NULL:
+ * none is. */
 struct spent {
     const struct match *time;
     size_t dish;
+    const struct match *linked;
 };
 typedef LIST(struct spent) spent_list;
 

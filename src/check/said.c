@@ -131,13 +131,13 @@ static struct unit_set sets_from(const struct saying_list *list, const struct re
     return sets;
 }
 
-static void find_places(struct sayings *s, struct arena *a, const struct recording *r)
+static void find_places(struct sayings *s, const struct recording *r)
 {
     const struct saying_list *list = s->list;
     struct unit_set always = {{0}};
-    s->places = arena_alloc(a, (list->sets.count + 1) * sizeof *s->places);
+    s->places = arena_alloc(r->arena, (list->sets.count + 1) * sizeof *s->places);
     for (size_t n = 0; n < list->sets.count; n++) {
-        s->places[n] = arena_alloc(a, (r->words.count / 64 + 1) * sizeof *s->places[n]);
+        s->places[n] = arena_alloc(r->arena, (r->words.count / 64 + 1) * sizeof *s->places[n]);
         if (list->sets.at[n].anything)
             unit_set_add(&always, (unsigned char) n);
     }
@@ -149,56 +149,79 @@ static void find_places(struct sayings *s, struct arena *a, const struct recordi
     }
 }
 
-bool sayings_load(struct sayings *s, const struct saying_list *list, struct arena *a,
-                  const struct pack *k, const struct recording *r, struct problems *p)
+bool listen_for(struct recording *r, const struct saying_list *list, const struct pack *k,
+                struct problems *p)
 {
+    struct sayings *s = arena_alloc(r->arena, sizeof *s);
     if (!list) {
-        struct saying_list *own = arena_alloc(a, sizeof *own);
-        if (!list_load(own, a, k, p))
+        struct saying_list *own = arena_alloc(r->arena, sizeof *own);
+        if (!list_load(own, r->arena, k, p))
             return false;
         list = own;
     }
     s->list = list;
-    find_places(s, a, r);
+    find_places(s, r);
+    r->sayings = s;
     return true;
+}
+
+/* A look at words up to `last`. `bounded`: with another last word it might find what it does not,
+ * or not what it does. */
+struct look {
+    const struct recording *r;
+    size_t last;
+    bool bounded;
+};
+
+/* Whether a look that ends within the entry of words [i, end] would take one of them. */
+static bool fits_within(const struct token *t, const struct recording *r, size_t i, size_t end)
+{
+    for (i++; i < end; i++)
+        if (token_fits(t, &r->words.at[i], false))
+            return true;
+    return false;
 }
 
 /* The word after the one that a token takes, or after the entry that it takes; `i` itself where it
  * does not fit. */
-static size_t step_over(const struct token *t, const struct recording *r, size_t i, size_t last)
+static size_t step_over(const struct token *t, struct look *l, size_t i)
 {
+    const struct recording *r = l->r;
     size_t end = i;
     if (token_fits(t, &r->words.at[i], false))
         return i + 1;
-    while (end < last && r->words.at[end].tag == TAG_INSIDE)
+    while (end < l->last && r->words.at[end].tag == TAG_INSIDE)
         end++;
+    l->bounded |= r->words.at[end].tag == TAG_INSIDE || fits_within(t, r, i, end);
     return end > i && token_fits(t, &r->words.at[end], false) ? end + 1 : i;
 }
 
 /* The word after the saying's rest, from token `n` on; 0 where it is not said at word `i`. */
-static size_t said_from(const struct saying *s, const struct recording *r, size_t n, size_t i,
-                        size_t last)
+static size_t said_from(const struct saying *s, struct look *l, size_t n, size_t i)
 {
     if (n == s->count)
         return i;
     if (s->places[n].gap) {
-        for (size_t skip = 0; skip <= GAP_WORDS && i + skip <= last; skip++) {
-            size_t end = said_from(s, r, n + 1, i + skip, last);
+        for (size_t skip = 0; skip <= GAP_WORDS && i + skip <= l->last; skip++) {
+            size_t end = said_from(s, l, n + 1, i + skip);
             if (end)
                 return end;
         }
+        l->bounded |= i + GAP_WORDS > l->last;
         return 0;
     }
-    if (i > last)
-        return s->places[n].token.end ? i : 0;
-    size_t next = step_over(&s->places[n].token, r, i, last);
-    if (next == i && n && r->words.at[i].filler)
-        return said_from(s, r, n, i + 1, last); /* "half a teaspoon of, um, hang on" */
-    return next > i ? said_from(s, r, n + 1, next, last) : 0;
+    const struct token *t = &s->places[n].token;
+    l->bounded |= t->end || i > l->last;
+    if (i > l->last)
+        return t->end ? i : 0;
+    size_t next = step_over(t, l, i);
+    if (next == i && n && l->r->words.at[i].filler)
+        return said_from(s, l, n, i + 1); /* "half a teaspoon of, um, hang on" */
+    return next > i ? said_from(s, l, n + 1, next) : 0;
 }
 
-/* What a row's first place is held against: the word, and the last one of the entry that it is in,
- * for which step_over looks too. */
+/* What a row's first place is held against: the word, and those behind it of the entry that it is
+ * in, for which step_over looks too. */
 struct looks {
     unsigned char tag, end_tag;
     uint64_t keys, values; /* bits of text_shape() */
@@ -206,12 +229,15 @@ struct looks {
 
 static struct looks looks_of(const struct recording *r, size_t i, size_t last)
 {
-    const struct word *w = &r->words.at[i], *end = w;
-    while (end < &r->words.at[last] && end->tag == TAG_INSIDE)
-        end++;
-    return (struct looks){w->tag, end->tag, word_shape(w) | word_shape(end),
-                          (w->entry ? entry_shape(w->entry) : 0)
-                              | (end->entry ? entry_shape(end->entry) : 0)};
+    struct looks looks = {.tag = r->words.at[i].tag};
+    for (;; i++) {
+        const struct word *w = &r->words.at[i];
+        looks.end_tag = w->tag;
+        looks.keys |= word_shape(w);
+        looks.values |= w->entry ? entry_shape(w->entry) : 0;
+        if (i >= last || w->tag != TAG_INSIDE)
+            return looks;
+    }
 }
 
 /* Whether the row can begin there; most cannot. */
@@ -224,16 +250,17 @@ static bool may_begin(const struct saying *s, const struct looks *looks)
 }
 
 /* The word after what the set says at word `i`; 0 where it says nothing there. */
-static size_t said_at(const struct saying_list *list, const struct saying_set *set,
-                      const struct recording *r, size_t i, size_t last)
+static size_t said_at(const struct saying_list *list, const struct saying_set *set, struct look *l,
+                      size_t i)
 {
-    const struct looks looks = looks_of(r, i, last);
+    const struct looks looks = looks_of(l->r, i, l->last);
     for (size_t n = set->first; n < set->end; n++) {
         const struct saying *s = &list->all.at[n];
-        size_t end = s->count && may_begin(s, &looks) ? said_from(s, r, 0, i, last) : 0;
+        size_t end = s->count && may_begin(s, &looks) ? said_from(s, l, 0, i) : 0;
         if (end)
             return end;
     }
+    l->bounded |= looks.end_tag == TAG_INSIDE; /* there is more of the entry */
     return 0;
 }
 
@@ -258,14 +285,17 @@ bool said_find(const struct sayings *sayings, const struct recording *r, const c
     if (row >= list->all.count || within.first > within.last || within.last >= r->words.count)
         return false;
     size_t number = list->all.at[row].number;
-    const uint64_t *places = sayings->places[number];
+    uint64_t *places = sayings->places[number];
     for (size_t i = next_place(places, within.first, within.last); i <= within.last;
          i = next_place(places, i + 1, within.last)) {
-        size_t end = said_at(list, &list->sets.at[number], r, i, within.last);
+        struct look look = {r, within.last, false};
+        size_t end = said_at(list, &list->sets.at[number], &look, i);
         if (end) {
             *where = (struct span){i, end - 1};
             return true;
         }
+        if (!look.bounded)
+            places[i / 64] &= ~((uint64_t) 1 << i % 64);
     }
     return false;
 }

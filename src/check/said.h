@@ -54,16 +54,18 @@ struct saying_list *saying_list_open(const struct ready *image, const struct pac
 struct saying_list *saying_list_builtin(const struct pack *k);
 void saying_list_free(struct saying_list *list); /* NULL is fine */
 
-/* The same for one recording. */
+/* The same for one recording, while its words are what they are. */
 struct sayings {
     const struct saying_list *list;
-    uint64_t **places; /* for each set a bit for each word, with which one of it may begin: a look
-                          for the set passes over all others */
+    uint64_t **places; /* for each set a bit for each word with which one of it may begin, so that a
+                          look for the set passes over all others; where a look has found that none
+                          does, however it is bounded, the bit goes */
 };
 
-/* `list` NULL: reads the pack's table; false with a problem where a row is wrong. Arena. */
-bool sayings_load(struct sayings *s, const struct saying_list *list, struct arena *a,
-                  const struct pack *k, const struct recording *r, struct problems *p);
+/* Sets r->sayings, for the words as they are. `list` NULL: reads the pack's table; false with a
+ * problem where a row is wrong. */
+bool listen_for(struct recording *r, const struct saying_list *list, const struct pack *k,
+                struct problems *p);
 /* The first place in words [first, last] of that recording where one of the set is said; false when
  * there is none. */
 bool said_find(const struct sayings *sayings, const struct recording *r, const char *set,

@@ -58,14 +58,14 @@ bool cautions_load(struct cautions *s, struct arena *a, const struct pack *k, st
     return true;
 }
 
-static bool line_is_meant(const struct kitchen *k, const struct caution_rule *rule,
-                          const struct ingredient *line)
+/* `food` is what it is weighed as. */
+static bool line_is_meant(const struct caution_rule *rule, const struct ingredient *line,
+                          const struct food *food)
 {
     if (line->entry && line->entry->marks & rule->marks)
         return true;
     if (!rule->foods.length)
         return false;
-    const struct food *food = weighed_as(k, line);
     return text_has_part(rule->foods, '|', line->food)
            || text_has_part(rule->foods, '|', line->kind)
            || (food && text_has_part(rule->foods, '|', food->name));
@@ -80,13 +80,14 @@ static bool dish_does(const struct caution_rule *rule, const struct dish *dish)
     return !rule->actions.length;
 }
 
+/* `foods` are what the dish's lines are weighed as. */
 static void add_caution(const struct kitchen *k, struct arena *a, const struct caution_rule *rule,
-                        struct dish *dish)
+                        const struct food *const *foods, struct dish *dish)
 {
     struct caution made = {.rule = rule->id, .source = rule->source};
     for (size_t i = 0; i < dish->ingredients.count; i++)
         if (dish->ingredients.at[i].role != ROLE_SERVE_WITH
-            && line_is_meant(k, rule, &dish->ingredients.at[i]))
+            && line_is_meant(rule, &dish->ingredients.at[i], foods[i]))
             *LIST_ADD(a, &made.because) = dish->ingredients.at[i].id;
     if (!made.because.count && (rule->marked || rule->foods.length))
         return;
@@ -99,10 +100,13 @@ static void add_caution(const struct kitchen *k, struct arena *a, const struct c
 void find_cautions(const struct kitchen *k, struct arena *a, struct dish *dish)
 {
     bool cooks = dish_cooks(k, dish);
+    const struct food **foods = arena_alloc(a, dish->ingredients.count * sizeof *foods);
+    for (size_t i = 0; i < dish->ingredients.count; i++)
+        foods[i] = weighed_as(k, &dish->ingredients.at[i]);
     dish->cautions.count = 0;
     for (size_t i = 0; i < k->cautions.rules.count; i++) {
         const struct caution_rule *rule = &k->cautions.rules.at[i];
         if (!(rule->uncooked && cooks) && dish_does(rule, dish))
-            add_caution(k, a, rule, dish);
+            add_caution(k, a, rule, foods, dish);
     }
 }

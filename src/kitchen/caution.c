@@ -24,6 +24,15 @@ static uint64_t marks_of(struct text list)
     return marks;
 }
 
+static uint64_t shapes_of(struct text list)
+{
+    uint64_t shapes = 0;
+    struct text name;
+    while (list.length && text_part(&list, '|', &name))
+        shapes |= text_shape(name);
+    return shapes;
+}
+
 static bool load_rule(struct cautions *s, struct arena *a, const struct rows *rules, size_t row,
                       const struct rows *words, const struct rows *table, struct problems *p)
 {
@@ -33,6 +42,7 @@ static bool load_rule(struct cautions *s, struct arena *a, const struct rows *ru
     rule->marks = marks_of(rows_cell(rules, row, 1));
     rule->marked = rows_cell(rules, row, 1).length > 0;
     rule->foods = rows_cell(rules, row, 2);
+    rule->food_shapes = shapes_of(rule->foods);
     rule->actions = rows_cell(rules, row, 3);
     rule->uncooked = text_is(rows_cell(rules, row, 4), "no");
     if (!find_row(words, rule->id, &said) || !find_row(table, rule->id, &published))
@@ -58,17 +68,17 @@ bool cautions_load(struct cautions *s, struct arena *a, const struct pack *k, st
     return true;
 }
 
+static bool has_food(const struct caution_rule *rule, struct text food)
+{
+    return rule->food_shapes & text_shape(food) && text_has_part(rule->foods, '|', food);
+}
+
 /* `food` is what it is weighed as. */
 static bool line_is_meant(const struct caution_rule *rule, const struct ingredient *line,
                           const struct food *food)
 {
-    if (line->entry && line->entry->marks & rule->marks)
-        return true;
-    if (!rule->foods.length)
-        return false;
-    return text_has_part(rule->foods, '|', line->food)
-           || text_has_part(rule->foods, '|', line->kind)
-           || (food && text_has_part(rule->foods, '|', food->name));
+    return (line->entry && line->entry->marks & rule->marks) || has_food(rule, line->food)
+           || has_food(rule, line->kind) || (food && has_food(rule, food->name));
 }
 
 static bool dish_does(const struct caution_rule *rule, const struct dish *dish)

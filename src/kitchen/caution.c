@@ -44,6 +44,7 @@ static bool load_rule(struct cautions *s, struct arena *a, const struct rows *ru
     rule->foods = rows_cell(rules, row, 2);
     rule->food_shapes = shapes_of(rule->foods);
     rule->actions = rows_cell(rules, row, 3);
+    rule->action_shapes = shapes_of(rule->actions);
     rule->uncooked = text_is(rows_cell(rules, row, 4), "no");
     if (!find_row(words, rule->id, &said) || !find_row(table, rule->id, &published))
         return problem(p, rows_place(rules, row),
@@ -85,7 +86,8 @@ static bool dish_does(const struct caution_rule *rule, const struct dish *dish)
 {
     for (size_t i = 0; i < dish->steps.count; i++)
         for (size_t n = 0; n < dish->steps.at[i].actions.count; n++)
-            if (text_has_part(rule->actions, '|', dish->steps.at[i].actions.at[n]))
+            if (rule->action_shapes & text_shape(dish->steps.at[i].actions.at[n])
+                && text_has_part(rule->actions, '|', dish->steps.at[i].actions.at[n]))
                 return true;
     return !rule->actions.length;
 }

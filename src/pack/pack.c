@@ -140,7 +140,7 @@ static const struct image_key *find_key(const struct image *m, struct section s,
     uint32_t hash = key_hash(t);
     if (!s.count || !t.length)
         return NULL;
-    for (size_t i = hash & (s.count - 1); keys[i].text.length; i = (i + 1) & (s.count - 1))
+    for (size_t i = hash & (s.count - 1); keys[i].text.at; i = (i + 1) & (s.count - 1))
         if (keys[i].hash == hash && text_equal(ref_text(&keys[i].text), t))
             return &keys[i];
     return NULL;

@@ -67,7 +67,7 @@ static uintptr_t word_of(const struct twin *t, size_t i)
     return word;
 }
 
-enum word_kind { WORD_PLAIN, WORD_WITHIN, WORD_TO_PACK, WORD_STRANGE };
+#define WORD_STRANGE (READY_TO_PACK + 1)
 
 /* Whether both words point equally far into what begins at `first` and at `second`. */
 static bool points_into(uintptr_t a, uintptr_t b, const void *first, const void *second,
@@ -77,21 +77,20 @@ static bool points_into(uintptr_t a, uintptr_t b, const void *first, const void 
 }
 
 /* `*value`: what is to stand there; nothing where the opened one gets its own. */
-static enum word_kind judge_word(const struct twin *a, const struct twin *b, size_t i,
-                                 uintptr_t *value)
+static int judge_word(const struct twin *a, const struct twin *b, size_t i, uintptr_t *value)
 {
     uintptr_t one = word_of(a, i), other = word_of(b, i);
     struct text pack = pack_bytes(a->pack);
     bool left_out = i * sizeof one < a->tables;
     *value = left_out ? 0 : one;
     if (left_out || one == other)
-        return WORD_PLAIN;
+        return READY_PLAIN;
     if (points_into(one, other, a->made, b->made, a->made->used)) {
         *value -= (uintptr_t) a->made;
-        return WORD_WITHIN;
+        return READY_WITHIN;
     }
     *value -= (uintptr_t) pack.at;
-    return points_into(one, other, pack.at, pack_bytes(b->pack).at, pack.length) ? WORD_TO_PACK
+    return points_into(one, other, pack.at, pack_bytes(b->pack).at, pack.length) ? READY_TO_PACK
                                                                                  : WORD_STRANGE;
 }
 
@@ -123,26 +122,57 @@ static bool can_stand_anywhere(const struct thing *t, const struct twin *a, cons
     return true;
 }
 
-static void write_words(const struct thing *t, const struct twin *a, const struct twin *b)
+/* The code being written. */
+struct code {
+    size_t length; /* numbers so far */
+    size_t zeros;  /* words since the last one that is not 0 */
+};
+
+static void put_number(struct code *c, uint32_t number)
 {
-    printf("static const uintptr_t %s_words[] = {", t->name);
-    for (size_t i = 0; i < words_of(a); i++) {
-        uintptr_t value;
-        judge_word(a, b, i, &value);
-        printf("%s0x%" PRIxPTR ",", i % 12 ? "" : "\n", value);
-    }
-    printf("\n};\n");
+    printf("%s%" PRIu32 ",", c->length++ % 16 ? "" : "\n", number);
 }
 
-static void write_pointers(const struct thing *t, const struct twin *a, const struct twin *b,
-                           enum word_kind kind, const char *what)
+static void put_kind(struct code *c, uintptr_t value, enum ready_kind kind)
 {
-    printf("static const uint32_t %s_%s[] = {", t->name, what);
-    for (size_t i = 0, count = 0; i < words_of(a); i++) {
-        uintptr_t value;
-        if (judge_word(a, b, i, &value) == kind)
-            printf("%s%zu,", count++ % 16 ? "" : "\n", i);
+    put_number(c, (uint32_t) value << READY_KIND_BITS | (uint32_t) kind);
+}
+
+static void put_zeros(struct code *c)
+{
+    if (c->zeros)
+        put_kind(c, c->zeros, READY_ZEROS);
+    c->zeros = 0;
+}
+
+static void put_word(struct code *c, uintptr_t value, enum ready_kind kind)
+{
+    uint32_t parts[sizeof value / sizeof(uint32_t)];
+    if (!value && kind == READY_PLAIN) {
+        c->zeros++;
+        return;
     }
+    put_zeros(c);
+    if (value <= UINT32_MAX >> READY_KIND_BITS) {
+        put_kind(c, value, kind);
+        return;
+    }
+    memcpy(parts, &value, sizeof value);
+    put_kind(c, 0, READY_ZEROS);
+    for (size_t i = 0; i < sizeof parts / sizeof *parts; i++)
+        put_number(c, parts[i]);
+}
+
+static void write_code(const struct thing *t, const struct twin *a, const struct twin *b)
+{
+    struct code c = {0, 0};
+    printf("static const uint32_t %s_code[] = {", t->name);
+    for (size_t i = 0; i < words_of(a); i++) {
+        uintptr_t value;
+        int kind = judge_word(a, b, i, &value);
+        put_word(&c, value, (enum ready_kind) kind);
+    }
+    put_zeros(&c);
     printf("\n};\n");
 }
 
@@ -159,17 +189,12 @@ static void write_maker(const struct thing *t)
 
 static void write_image(const struct thing *t, const struct twin *a, const struct twin *b)
 {
-    const char *n = t->name;
-    write_words(t, a, b);
-    write_pointers(t, a, b, WORD_WITHIN, "within");
-    write_pointers(t, a, b, WORD_TO_PACK, "to_pack");
-    printf("\nstruct %s *%s_builtin(const struct pack *pack)\n{\n"
-           "    static const struct ready image = {\n"
-           "        %s_words, sizeof %s_words / sizeof *%s_words,\n"
-           "        {%s_within, sizeof %s_within / sizeof *%s_within},\n"
-           "        {%s_to_pack, sizeof %s_to_pack / sizeof *%s_to_pack}};\n"
-           "    return %s_open(&image, pack);\n}\n\n",
-           t->type, n, n, n, n, n, n, n, n, n, n, n);
+    write_code(t, a, b);
+    printf(
+        "\nstruct %s *%s_builtin(const struct pack *pack)\n{\n"
+        "    static const struct ready image = {%s_code, sizeof %s_code / sizeof *%s_code, %zu};\n"
+        "    return %s_open(&image, pack);\n}\n\n",
+        t->type, t->name, t->name, t->name, t->name, words_of(a), t->name);
 }
 
 static void tell(const struct problems *p)

@@ -7,19 +7,21 @@
 #include "base/arena.h"
 #include "pack/pack.h"
 
-/* Numbers of words of the block that are pointers; each has there how many bytes from the begin of
- * what it points into. */
-struct pointers {
-    const uint32_t *at;
-    size_t count;
+/* The code tells the block word by word, each by a number whose last two bits say what it is. */
+enum ready_kind {
+    READY_ZEROS, /* so many words that are 0; none: the word itself follows, in the next numbers */
+    READY_PLAIN,
+    READY_WITHIN, /* a pointer so many bytes into the block */
+    READY_TO_PACK /* and into pack_bytes() */
 };
+#define READY_KIND_BITS 2
+#define READY_KINDS 3u /* those bits */
 
 /* The block begins with a struct whose first member is its arena. That, and what the struct has
  * before its tables, is not set. */
 struct ready {
-    const uintptr_t *block;
-    size_t words;
-    struct pointers within, to_pack; /* into the block itself; into pack_bytes() */
+    const uint32_t *code;
+    size_t length, words; /* of the code, in numbers; of the block */
 };
 
 /* A copy with pointers of its own, for the pack that it was made of, which must outlive it.

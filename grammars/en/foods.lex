@@ -1189,7 +1189,7 @@ pulses	pulse	generic plural		none
 legume	pulse	generic
 @forms none
 @marks uncounted
-tofu		savory	firm tofu | extra firm tofu | bean curd | block of tofu | medium tofu | super firm tofu
+tofu		savory	firm tofu | extra firm tofu | bean curd | medium tofu | super firm tofu
 silken tofu			soft tofu
 smoked tofu		savory
 tofu puff		savory	fried tofu | deep fried tofu	noun

@@ -216,6 +216,8 @@ static bool is_plausible(const struct recording *r, const struct rule *rule,
         return is_singular(r, match);
     if (text_is(rule->option, "joined"))
         return !is_split(r, match->words);
+    if (text_is(rule->option, "compound")) /* "two slices of bread, crusts off" */
+        return !is_split(r, match_slot(match, SLOT_food));
     if (text_is(rule->option, "plus"))
         return is_plus(r, match);
     if (text_is(rule->option, "smaller"))

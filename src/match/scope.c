@@ -198,6 +198,10 @@ static struct span around(const struct recording *r, const struct sentence *s,
     size_t first = clause_around(r, s, m->words.first).first;
     bool after_only = m->words.first == s->first || word_tag(r, s, m->words.first - 1) == TAG_AND
                       || !has_food(r, first, m->words.first);
+    bool ends = m->words.last < s->last && m->words.first == s->first
+                && r->words.at[m->words.last].after == AFTER_COMMA;
+    if (ends) /* "to serve, yogurt and flatbreads" */
+        last = clause_around(r, s, m->words.last + 1).last;
     if (has_food(r, m->words.last + 1 <= last ? m->words.last + 1 : last, last) && after_only)
         return (struct span){m->words.first, last};
     if (first == m->words.first && first > s->first)

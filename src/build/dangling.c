@@ -227,7 +227,9 @@ void build_amount(struct builder *b, const struct chunk *c, size_t index)
     bool from = index && b->chunks.at[index - 1].tag == TAG_FROM
                 && span_has_tag(b->r, c->match->words, TAG_CONTAINER); /* "out of a jar" */
     bool pieces = index && pieces_end(b, index - 1) == index;          /* "cut into eight wedges" */
-    if (is_left_out(c) || c->match->rule->kind != RULE_amount || pieces || from)
+    bool portions = index + 1 < b->chunks.count
+                    && b->chunks.at[index + 1].tag == TAG_BY; /* "a spoon at a time" */
+    if (is_left_out(c) || c->match->rule->kind != RULE_amount || pieces || from || portions)
         return;
     read_amount(b->r, b->sentence, c->match, &said);
     keep_broken(b, index, &said);

@@ -83,7 +83,9 @@ static bool replaces_food(const struct builder *b, const struct chunk *c, size_t
         b->r->words.at[c->first - 1].filler && b->r->words.at[c->first - 1].tag == TAG_SORRY;
     if (last && actual) /* "one red pepper, actually one green pepper" */
         return true;
-    bool taken_back =
+    if (b->r->words.at[c->first].tag == TAG_THE && span_is_empty(match_slot(c->match, SLOT_amount)))
+        return false; /* "no, the sausage has so much fat" */
+    const bool taken_back =
         b->r->words.at[c->first - 1].tag == TAG_SORRY || is_no_by_itself(b->r, c->first - 1);
     if (index == 1 && taken_back && before->first == line->words.last + 1)
         return true; /* "a cup of white sugar. No, brown sugar" */

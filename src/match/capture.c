@@ -208,6 +208,8 @@ static bool is_plausible(const struct recording *r, const struct rule *rule,
 {
     if (text_is(rule->option, "ended"))
         return is_ended(r, match);
+    if (text_is(rule->option, "unbroken")) /* "the juice of 1, 1/2 tsp salt" */
+        return r->words.at[match_slot(match, SLOT_number).last].after < AFTER_COMMA;
     if (text_is(rule->option, "counted"))
         return is_before_one(r, match);
     if (text_is(rule->option, "length"))

@@ -601,7 +601,7 @@ confit
 # --- second readings: words that are verbs first, and things second ---
 @tag OVEN
 @forms noun
-@marks
+@marks grills
 grill
 
 @tag TOOL

@@ -25,7 +25,8 @@ static size_t find_particle(const struct builder *b, size_t i, struct text parti
         seen |= here;
         bool first = (c->tag == TAG_OTHER || c->tag == TAG_FINISH)
                      && text_equal(b->r->words.at[c->first].key, particle);
-        if (seen && (first || text_equal(b->r->words.at[c->last].key, particle)))
+        bool own = c->tag == TAG_DONE && c->first < c->last; /* "get that rolled out" */
+        if (seen && !own && (first || text_equal(b->r->words.at[c->last].key, particle)))
             return n;
         if (((c->tag == TAG_ACTION || c->tag == TAG_DOING) && !here) || c->tag == TAG_SO
             || c->tag == TAG_UNTIL || c->tag == TAG_ME || c->tag == TAG_YOU)

@@ -19,7 +19,7 @@ toss in	add		toss into | dump | dump in | empty in | empty | tumble in
 put	put		put in | put into | put on | put back	verb:puts,putting,put,put
 pop	put		pop in | pop into | pop on | plop in | slap on	verb2
 stick in	put		stick into	verb:sticks,sticking,stuck,stuck
-bung	put		whack | whack on | shove | shove in | plonk in | plonk | pile in | pile on | load | load up | ease in | stack in
+bung	put		whack | whack on | shove | shove in | plonk in | plonk | pile in | load | load up | ease in | stack in
 plop	put			verb2
 tip	tip		tip in | tip into | tip out	verb2
 pour	pour		pour in | pour over | pour into | pour on
@@ -52,6 +52,7 @@ work it in	mix	puts mixes	work that in | work this in | work them in
 fill	fill		fill up
 stuff	stuff	puts prep
 pack	pack	puts	pack in | pack into | pack down
+pile	pile	puts	pile up | heap | heap up | mound | mound up
 layer	layer	puts prep	layer up | layer in
 stack	layer	puts	stack up
 top	top	puts finishes prep	top off | top up | top with	verb2
@@ -478,7 +479,8 @@ grease	grease	seasons prep early	grease up
 adjust the seasoning	season		adjust seasoning | correct the seasoning | check the seasoning | check for seasoning | taste for seasoning
 @marks
 taste	taste	tastes	have a taste | have a little taste | taste again
-check	check		check on | test
+check	check		check on
+test	test		test out
 cut one open	check			verb:cuts,cutting,cut,cut
 break one open	check			verb:breaks,breaking,broke,broken
 stick a skewer in	check		stick a fork in | stick a toothpick in | stick a thermometer in | poke a skewer in | poke one with a skewer | poke it with a skewer | stick a knife in	verb:sticks,sticking,stuck,stuck
@@ -563,6 +565,8 @@ smell	smell			verb:smells,smelling,smelled,smelled
 hear	hear			verb:hears,hearing,heard,heard
 run	run		run through | run around	verb:runs,running,ran,run
 hit	hit			verb:hits,hitting,hit,hit
+push	push
+knock	knock
 happen	happen
 happen to	happen
 absorb	absorb		soak up | suck up
@@ -599,6 +603,10 @@ learn	learn
 confit
 
 # --- second readings: words that are verbs first, and things second ---
+@tag OTHER
+@forms none
+@marks
+skin
 @tag OVEN
 @forms noun
 @marks grills
@@ -669,7 +677,8 @@ skewers
 @forms noun
 @marks
 serving			portion | helping
-plate	serving		plateful | bowl | bowlful
+plate	serving		plateful
+bowl			bowlful
 glass
 ramekin
 mug

@@ -2193,3 +2193,43 @@ granola
 polenta
 gravy
 yorkshire pudding
+@marks names
+stracciatella
+taramasalata
+oatcake
+piccalilli
+pierogi
+spaetzle
+spatzle
+rouladen
+raclette
+gravlax
+crispbread
+lecso
+pelmeni
+blini
+cannelloni
+manicotti
+scampi
+crespelle
+collards
+collard green
+pico de gallo
+callaloo
+farofa
+chimichurri
+egusi
+molokhia
+mulukhiyah
+baba ganoush
+poha
+rajma
+bao bun
+steamed bun
+tteokbokki
+galbi
+pancit
+pancit bihon
+pancit canton
+lumpia
+ube halaya

@@ -372,29 +372,29 @@ beef stew	stew		lamb stew | fish stew | chicken stew | vegetable stew | hotpot |
 soup			chicken soup | noodle soup | chicken noodle soup | vegetable soup | lentil soup | pea soup | split pea soup | potato soup | onion soup | mushroom soup | pumpkin soup | squash soup | leek soup | fish soup | bean soup | egg drop soup | wedding soup | hot and sour soup | broccoli soup | potato leek soup | leek and potato soup | cabbage soup | carrot soup | cauliflower soup | tortilla soup | corn soup | barley soup
 chowder			clam chowder | corn chowder | fish chowder | seafood chowder
 bisque			lobster bisque
-gazpacho
-borscht
-minestrone
+gazpacho		names
+borscht		names
+minestrone		names
 goulash			goulash soup
 chili con carne	chili		chilli con carne | white chicken chili | turkey chili | bowl of chili | pot of chili | vegetarian chili
-gumbo
-jambalaya
+gumbo		names
+jambalaya		names
 ramen bowl
-pho
-laksa
-tom yum			tom kha | tom kha gai
-congee			jook
-ajiaco
-pozole
-menudo
-cioppino
-bouillabaisse
-cassoulet
-ratatouille
-pot au feu
-blanquette
-coq au vin
-beef bourguignon			boeuf bourguignon
+pho		names
+laksa		names
+tom yum		names	tom kha | tom kha gai
+congee		names	jook
+ajiaco		names
+pozole		names
+menudo		names
+cioppino		names
+bouillabaisse		names
+cassoulet		names
+ratatouille		names
+pot au feu		names
+blanquette		names
+coq au vin		names
+beef bourguignon		names	boeuf bourguignon
 ragu			bolognese | spaghetti bolognese | meat ragu | lamb ragu
 stroganoff			beef stroganoff | mushroom stroganoff
 curry			chicken curry | green curry | red curry | thai curry | vegetable curry | lamb curry | fish curry | beef curry | chickpea curry | katsu curry | butter chicken | tikka masala | chicken tikka masala | korma | vindaloo | rogan josh | massaman curry | madras | jalfrezi | balti | prawn curry | potato curry | lentil curry | coconut curry | egg curry | saag paneer | palak paneer | chana masala | aloo gobi | dopiaza | bhuna | dhansak | rendang | beef rendang
@@ -405,40 +405,40 @@ paella
 risotto			mushroom risotto
 fried rice			egg fried rice | nasi goreng
 rice bowl			bowl meal | grain bowl | poke bowl | buddha bowl | donburi
-bibimbap
+bibimbap		names
 sushi			sushi roll | maki | sashimi | nigiri
 chicken stir fry	stir-fry		beef stir fry | vegetable stir fry
-pad thai
-chow mein
-kung pao chicken
-general tso chicken
+pad thai		names
+chow mein		names
+kung pao chicken		names
+general tso chicken		names
 sweet and sour pork			sweet and sour chicken
 orange chicken
-mapo tofu
+mapo tofu		names
 teriyaki chicken			chicken teriyaki
 tempura
-okonomiyaki
-yakitori
-japchae
-bulgogi
+okonomiyaki		names
+yakitori		names
+japchae		names
+bulgogi		names
 satay			chicken satay | satay skewers
 spring roll			egg roll | summer roll
 dumpling			potsticker | gyoza | soup dumpling | jiaozi | momo
 dim sum
-banh mi
-larb
+banh mi		names
+larb		names
 chicken adobo	adobo
 kofta			kofte
 kebab			kabob | shish kebab | souvlaki | shashlik | brochette
 shawarma			doner | gyro
 falafel
-shakshuka
-moussaka
-spanakopita
+shakshuka		names
+moussaka		names
+spanakopita		names
 dolma			stuffed grape leaves
-fattoush
-tabbouleh
-fattah
+fattoush		names
+tabbouleh		names
+fattah		names
 mezze
 couscous salad
 taco			fish taco | beef taco
@@ -450,24 +450,24 @@ nachos
 tamale
 empanada
 arepa
-ceviche
+ceviche		names
 tostada
-chilaquiles
-huevos rancheros
-carnitas
-barbacoa
-birria
-feijoada
+chilaquiles		names
+huevos rancheros		names
+carnitas		names
+barbacoa		names
+birria		names
+feijoada		names
 pupusa
 chimichanga
 taquito			flauta
-elote
+elote		names
 burger			cheeseburger | veggie burger | slider | bean burger | beef burger | chicken burger
 sandwich			toastie | grilled cheese | grilled cheese sandwich | sub | club sandwich | panini | hoagie | cheesesteak | blt | tuna melt | croque monsieur | reuben | submarine sandwich | ice cream sandwich
 sloppy joe
 pizza			margherita | calzone | stromboli | flatbread pizza | pizza pie
 avocado toast	toast		french toast | cheese on toast | beans on toast | eggy bread | bruschetta | crostini
-welsh rarebit			rarebit
+welsh rarebit		names	rarebit
 pasta dish	pasta		carbonara | spaghetti carbonara | cacio e pepe | pasta bake | fettuccine alfredo | puttanesca | aglio e olio | amatriciana | primavera | pasta salad | one pot pasta | baked ziti | tuna pasta bake | pasta carbonara
 lasagna			lasagne
 mac and cheese			macaroni cheese | macaroni and cheese | mac n cheese | mac & cheese
@@ -483,25 +483,25 @@ roast dinner	roast		sunday roast | roast lamb | roast pork | roast turkey
 roast vegetables			roasted vegetables
 schnitzel			katsu | tonkatsu | milanese | chicken kiev | chicken parmesan | chicken parm | cordon bleu | escalope
 fried chicken			chicken nugget | popcorn chicken | buffalo wings | hot wings
-fish and chips
+fish and chips		names
 fishcake			crab cake | salmon cake
 croquette			arancini
 rissole
 fritter			corn fritter | zucchini fritter | bhaji | onion bhaji | pakora | hush puppy
 samosa
 latke			rosti | potato pancake | potato cake | hash
-bubble and squeak
-toad in the hole
-beef wellington			wellington
+bubble and squeak		names
+toad in the hole		names
+beef wellington		names	wellington
 sausage roll
 scotch egg
 pasty			cornish pasty
 stuffed peppers			stuffed pepper | stuffed tomatoes | stuffed cabbage | cabbage roll | stuffed mushrooms
-osso buco
+osso buco		names
 carpaccio
 tartare			steak tartare
 smoked brisket
-sauerbraten
+sauerbraten		names
 piroshki
 stuffed shells
 salad			green salad | kachumber | kachumber salad | raita | caesar salad | potato salad | greek salad | chicken salad | tuna salad | egg salad | fruit salad | side salad | waldorf salad | nicoise salad | cobb salad | bean salad | quinoa salad | tomato salad | caprese | caprese salad | cucumber salad | warm salad | rice salad | noodle salad | beet salad | broccoli salad | panzanella | macaroni salad | garden salad | house salad | kale salad | spinach salad | lentil salad | orzo salad
@@ -510,10 +510,10 @@ omelette			omelet | spanish omelette | tortilla espanola
 frittata
 quiche			quiche lorraine
 tofu scramble	scramble
-eggs benedict
+eggs benedict		names
 deviled eggs			deviled egg
 souffle			cheese souffle
-pancake			hotcake | flapjack | buttermilk pancake | american pancakes | blueberry pancakes | dutch baby | pikelet | dosa
+pancake			hotcake | buttermilk pancake | american pancakes | blueberry pancakes | dutch baby | pikelet | dosa
 overnight oats	porridge		baked oats
 smoothie			smoothie bowl
 breakfast		generic	brunch | lunch | dinner | supper | full english | appetizer | main course | dessert | side dish | snack | meal
@@ -523,9 +523,9 @@ tart			tartlet | lemon tart | fruit tart | treacle tart | bakewell tart | custar
 turnover			apple turnover
 cobbler			peach cobbler
 crisp			apple crisp | apple crumble | rhubarb crumble | fruit crumble | crumble pudding | brown betty
-clafoutis
+clafoutis		names
 strudel			apple strudel
-baklava
+baklava		names
 danish			danish pastry
 eclair			profiterole | cream puff | choux bun
 mille feuille
@@ -538,23 +538,25 @@ cheesecake			baked cheesecake | no bake cheesecake
 brownie			blondie
 cookie			chocolate chip cookie | sugar cookie | oatmeal cookie | peanut butter cookie | biscotti | snickerdoodle | ginger cookie | macaroon | macaron | anzac biscuit | thumbprint cookie | cutout cookie | bar cookie
 shortbread			shortbread bars | millionaire's shortbread
-bars			lemon bars | granola bar | energy ball | energy bite | traybake | cereal bar | lemon bar
+flapjack
+bars	bars	plural	lemon bars	none
+granola bar	bars		energy ball | energy bite | traybake | cereal bar | lemon bar
 chocolate truffles	truffles
 semifreddo	ice cream		granita | popsicle | ice lolly | parfait | sundae | milkshake
 mousse			chocolate mousse
-panna cotta
-creme brulee
-creme caramel
-tiramisu
+panna cotta		names
+creme brulee		names
+creme caramel		names
+tiramisu		names
 trifle
 pavlova
-eton mess
+eton mess		names
 posset			lemon posset
 bread pudding			bread and butter pudding
 rice pudding
-sticky toffee pudding
+sticky toffee pudding		names
 christmas pudding			steamed pudding
-summer pudding
+summer pudding		names
 custard pudding
 churro
 beignet	doughnut
@@ -562,8 +564,8 @@ fool
 junket
 syllabub
 halwa
-gulab jamun
-kheer
+gulab jamun		names
+kheer		names
 mochi
 lamington
 loaf of bread	bread		white loaf | banana bread | soda bread | zucchini bread | no knead bread | rye loaf | sandwich loaf | milk bread | pumpkin bread | quick bread | irish soda bread | fruit loaf | tea bread | beer bread
@@ -578,18 +580,432 @@ kombucha
 slaw
 stuffing
 terrine
-caponata
+caponata		names
 antipasto
 crab boil	seafood boil		seafood boil | crawfish boil | shrimp boil | low country boil
 traybake dinner	traybake		sheet pan dinner | tray bake | one pan dinner | one pot meal
 lettuce wrap
 stuffed squash
 
+# --- dishes known by their own name, by where they are cooked: common practice, no source. One such word is a whole name.
+@marks names
+# Europe
+salmorejo
+avgolemono
+pasta e fagioli			pasta fazool
+ribollita
+acquacotta
+zuppa toscana
+zurek
+caldo verde
+cullen skink
+cock a leekie			cockaleekie
+scotch broth
+stovies
+cranachan
+clapshot
+colcannon
+boxty
+fricassee			chicken fricassee
+navarin
+carbonnade			carbonade
+bigos
+fabada
+cocido
+stifado
+kleftiko
+pastitsio
+youvetsi			giouvetsi
+gemista			yemista
+fasolada
+fasolakia
+briam
+tiropita
+keftedes			keftedakia
+saganaki
+skordalia
+melitzanosalata
+spanakorizo
+kedgeree
+bangers and mash
+welsh cake
+bara brith
+parkin			yorkshire parkin | ginger parkin
+eccles cake
+rock cake			rock bun
+bannock			pan bannock
+barmbrack
+soda farl
+pirogi
+golabki			holubtsi
+kopytka
+nalesniki
+haluski			halushky
+maultaschen
+jagerschnitzel
+currywurst
+rotkohl
+kartoffelpuffer
+bratkartoffeln
+flammkuchen			tarte flambee
+pissaladiere
+tartiflette
+fondue			cheese fondue | chocolate fondue
+piperade
+brandade
+gravadlax
+frikadeller			frikadellen
+pyttipanna
+raggmunk
+hasselback potato
+smorrebrod
+jansson's temptation
+rye crisp
+kanelbullar
+lefse
+krumkake
+paprikash			chicken paprikash
+langos
+chebureki
+vareniki
+syrniki
+blintz
+solyanka
+shchi
+olivier salad
+khachapuri
+khinkali
+lobio
+satsivi
+plov
+lahmacun
+pide
+borek			burek | byrek
+gozleme
+menemen
+imam bayildi
+kisir
+cacik
+simit
+patatas bravas
+gambas al ajillo
+croqueta
+escalivada
+pan con tomate
+peperonata
+saltimbocca
+piccata			chicken piccata
+cacciatore			chicken cacciatore
+chicken marsala
+porchetta
+shrimp scampi
+pasta alla norma
+arrabbiata			penne arrabbiata
+tetrazzini			chicken tetrazzini
+panforte
+zabaglione			sabayon
+affogato
+crostata
+far breton
+financier
+madeleine
+canele
+# America, north and south
+burgoo
+brunswick stew
+etouffee			crawfish etouffee
+shrimp and grits
+hoppin' john			hoppin john
+succotash
+chicken and dumplings
+collard greens
+johnnycake			johnny cake | hoecake | hoe cake
+dump cake
+whoopie pie
+rice crispy treats			rice krispie treats | crispy treats
+ambrosia salad
+tater tot casserole
+funeral potatoes
+salisbury steak
+chicken fried steak			country fried steak
+poutine
+tourtiere
+butter tart
+nanaimo bar
+carne asada
+al pastor
+tinga			chicken tinga | tinga de pollo
+cochinita pibil
+chiles rellenos			chile relleno
+tlayuda
+gordita
+mole poblano			chicken mole
+esquites
+tres leches			tres leches cake | pastel de tres leches
+arroz con leche
+arroz con pollo			arroz con gandules
+ropa vieja
+picadillo
+moros y cristianos
+mofongo
+tostones
+maduros
+pernil
+sancocho
+pastelon
+asopao
+ackee and saltfish
+jerk chicken			jerk pork
+rice and peas
+curry goat
+pelau
+escovitch fish
+feijao
+moqueca
+pao de queijo
+brigadeiro
+coxinha
+vatapa
+alfajor
+locro
+lomo saltado
+aji de gallina
+anticucho
+pastel de choclo
+pebre
+# Africa and the Middle East
+jollof rice			jollof | party jollof
+fried plantain			dodo | kelewele | alloco
+egusi soup
+efo riro
+ogbono
+pepper soup
+moin moin			moi moi
+akara
+suya
+puff puff
+chin chin
+fufu			foo foo
+waakye
+kenkey
+groundnut stew			peanut stew | maafe
+yassa			chicken yassa
+thieboudienne			thiebou dieun
+doro wat			doro wot
+misir wat			misir wot
+shiro wat
+gomen wat
+sukuma wiki
+ugali
+sadza
+kachumbari
+mandazi			mahamri
+githeri
+matoke
+bobotie
+chakalaka
+bunny chow
+vetkoek
+melktert			milk tart
+malva pudding
+potjie			potjiekos
+harira
+zaalouk
+chermoula fish
+pastilla			bastilla
+msemen
+koshari			kushari
+ful medames			ful mudammas
+mujaddara			mejadra
+maqluba			maqlouba
+kibbeh			kibbe
+manakish			manakeesh
+muhammara
+baba ghanoush			baba ganouj
+shish tawook			shish taouk
+mansaf
+musakhan
+kabsa			machboos
+knafeh			kunafa | knafe
+basbousa			revani | namoura
+ma'amoul			maamoul
+umm ali
+sabich
+jachnun
+kugel			noodle kugel | potato kugel
+cholent
+tzimmes
+matzo ball soup			matzah ball soup
+hamantaschen
+rugelach
+tahdig			rice with tahdig
+chelow
+ghormeh sabzi
+fesenjan			fesenjoon
+gheymeh
+zereshk polo
+kuku sabzi			kuku
+ash reshteh
+koobideh
+joojeh
+mast o khiar
+mirza ghasemi
+salad shirazi			shirazi salad
+bademjan			khoresh bademjan | kashk bademjan
+khoresh			khoresht
+sholeh zard
+# South Asia
+sambar			sambhar
+rasam
+idli
+medu vada			vada
+upma
+uttapam
+puri			poori | bhatura
+chole			chole bhature
+rajma masala
+kadhi
+khichdi			khichri
+aloo jeera			jeera aloo
+aloo matar
+matar paneer			mutter paneer
+paneer butter masala			shahi paneer
+kadai paneer			kadai chicken
+malai kofta
+baingan bharta
+bhindi masala
+keema			keema matar
+nihari
+haleem
+chapli kebab
+seekh kebab
+tandoori chicken
+chettinad chicken
+poriyal			cabbage poriyal
+thoran
+avial
+kootu
+kosambari
+jeera rice			cumin rice
+lemon rice
+curd rice
+pav bhaji
+vada pav
+bhel puri			bhel
+pani puri
+chaat
+dhokla
+thepla
+handvo
+undhiyu
+xacuti
+sorpotel
+kottu			kottu roti
+appam
+pol sambol
+lassi			mango lassi
+gajar halwa			gajar ka halwa
+jalebi
+barfi			burfi
+ladoo			laddu
+rasmalai
+payasam
+# East and southeast Asia
+dan dan noodles
+zhajiangmian
+biang biang noodles
+char siu
+red braised pork
+twice cooked pork
+beef and broccoli
+scallion pancake			spring onion pancake
+shumai			siu mai
+wonton soup
+lion's head meatballs
+xiao long bao			xiaolongbao
+char siu bao
+turnip cake			radish cake
+oyakodon
+gyudon
+katsudon
+karaage			chicken karaage
+yakisoba
+yaki udon
+sukiyaki
+shabu shabu
+nikujaga
+chawanmushi
+onigiri
+tamagoyaki
+agedashi tofu
+chirashi
+kimchi jjigae			kimchi stew
+sundubu			sundubu jjigae | soondubu
+doenjang jjigae
+kalbi
+dakgalbi
+kimbap			gimbap
+pajeon			kimchijeon | kimchi pancake
+hotteok
+samgyeopsal
+lumpiang shanghai
+sinigang
+kare kare
+sisig
+tinola
+caldereta			kaldereta
+lechon kawali			lechon
+sinangag
+torta talong			tortang talong
+leche flan
+turon
+halo halo
+biko
+mee goreng			mie goreng | bami goreng
+char kway teow
+gado gado
+nasi lemak
+nasi uduk
+soto ayam
+rawon
+ayam goreng
+hainanese chicken rice
+bak kut teh
+curry puff
+kaya toast
+roti canai
+pad see ew
+pad kra pao			pad krapow | thai basil chicken
+som tam			som tum | papaya salad
+mango sticky rice
+khao soi
+bun cha
+bun bo hue
+com tam
+goi cuon
+banh xeo
+thit kho
+ca kho
+cha gio
+nuoc cham
+fish amok
+lok lak
+mohinga
+# Australia and New Zealand
+zucchini slice
+chocolate slice			hedgehog slice | vanilla slice | jelly slice
+fairy bread
+damper
+curried sausages
+apricot chicken
+tuna mornay			mornay
+savoury mince			savory mince
+
 # --- eaters ---
 @tag EATER
 @forms noun
 @marks
-person	serving		guest | diner | adult | kid | child | eater | hungry person | lad | teenager | grown up
+person	serving		guest | diner | adult | kid | child | eater | hungry person | lad | teenager | grown up | pax
 @forms none
 people	serving	plural	hungry people | of us | of you | children | folks | friends | hungry eaters | big eaters
 
@@ -609,6 +1025,8 @@ seeds
 @forms verb
 @marks prep cuts
 juice	juiced
+@marks puts
+ladle
 @marks
 fork
 plate		serves

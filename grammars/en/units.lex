@@ -68,7 +68,7 @@ bits	piece	plural
 
 @tag CONTAINER
 can	can		tin
-jar	jar
+jar	jar		half pint jar | pint jar | quart jar | jam jar
 packet	packet		package | pack | pouch | sachet | envelope | pkg | sleeve
 bottle	bottle
 bag	bag

@@ -4,6 +4,7 @@
 
 #include "build/implied.h"
 #include "build/instruction.h"
+#include "build/wording.h"
 #include "match/clause.h"
 
 /* Whether food cooks in a frying pan now. */
@@ -150,6 +151,41 @@ static bool is_laid(const struct builder *b, size_t verb)
     return false;
 }
 
+/* "Until it's stone cold", "once it's cool". */
+static bool gets_cold(const struct builder *b)
+{
+    for (size_t i = 0; i < b->chunks.count; i++)
+        if (b->chunks.at[i].scope & SCOPE_UNTIL && is_step_word(b, &b->chunks.at[i], "cooled"))
+            return true;
+    return false;
+}
+
+/* Yeast needs so long at least; a shorter wait is for something else. */
+#define RISING_SECONDS 900.0
+
+static bool says_rising_time(const struct builder *b)
+{
+    size_t time = find_done(b, TAG_DURATION);
+    return time != NOWHERE && b->chunks.at[time].match
+           && ratio_double(b->chunks.at[time].match->low) >= RISING_SECONDS;
+}
+
+bool is_proving(const struct builder *b)
+{
+    const uint64_t cooked = MARK_OF(ovens) | MARK_OF(fries) | MARK_OF(deep) | MARK_OF(grills);
+    bool yeast = false;
+    for (size_t i = 0; i < b->dish->ingredients.count && !yeast; i++)
+        yeast = b->dish->ingredients.at[i].entry
+                && step_words_list(b->k, "yeast", entry_value(b->dish->ingredients.at[i].entry));
+    for (size_t i = 0; yeast && i < b->dish->steps.count; i++)
+        for (size_t n = 0; n < b->dish->steps.at[i].actions.count; n++) {
+            const struct entry *e = action_entry(b->k, b->dish->steps.at[i].actions.at[n]);
+            if (e && e->marks & cooked && !(e->marks & MARK_OF(changes)))
+                return false;
+        }
+    return yeast && says_rising_time(b) && !says_cold(b);
+}
+
 /* Whether the dish is in such a place now: what heats it, the part that is made, or a thing that
  * the sentence names by one word. */
 static bool is_place(const struct builder *b, struct text place, uint64_t heat, size_t verb)
@@ -170,6 +206,10 @@ static bool is_place(const struct builder *b, struct text place, uint64_t heat, 
         return is_frying(b, heat);
     if (text_is(place, "cold"))
         return says_cold(b);
+    if (text_is(place, "cools"))
+        return gets_cold(b);
+    if (text_is(place, "proves"))
+        return is_proving(b);
     if (text_is(place, "rested"))
         return heat & MARK_OF(waits) && !(heat & MARK_OF(cold)) && names_optional(b);
     if (text_is(place, "raw"))

@@ -18,4 +18,8 @@ struct text action_in_context(const struct builder *b, struct text said, size_t 
 /* The marks of the dish's last action that heats anything; 0 when nothing was heated. */
 uint64_t last_heat(const struct builder *b);
 
+/* Whether a dough with yeast waits in the warm: nothing was baked yet, and the sentence says a time
+ * in which it can rise. */
+bool is_proving(const struct builder *b);
+
 #endif

@@ -136,31 +136,17 @@ static size_t goes_on(const struct builder *b, size_t line)
     return is_recap(b, line) || (list_goes_on(b, line) && !is_next(b)) ? NOWHERE : line;
 }
 
-/* "And then into the tin", "onto a tray": a clause that begins with where it goes. */
-#define PLACE_CHUNKS 4
-
-static bool is_into(const struct builder *b, size_t i)
+/* "Black pepper, plenty." It seasons as salt does, but half a teaspoon of it is one of a list. */
+static bool is_pepper(const struct builder *b, const struct chunk *c, const struct entry *food)
 {
-    const struct chunk *c = &b->chunks.at[i];
-    bool begins = !i || b->chunks.at[i - 1].tag == TAG_SO || b->chunks.at[i - 1].tag == TAG_AND
-                  || b->r->words.at[b->chunks.at[i - 1].last].after >= AFTER_COMMA;
-    if (!begins || c->tag != TAG_INTO || !is_done(c) || !is_step_word(b, c, "place"))
+    if (!step_words_list(b->k, "pepper", entry_value(food)))
         return false;
-    for (size_t n = i + 1; n < b->chunks.count && n <= i + PLACE_CHUNKS; n++) {
-        if (b->chunks.at[n].tag == TAG_VESSEL || b->chunks.at[n].tag == TAG_CONTAINER)
-            return true;
-        if (b->r->words.at[b->chunks.at[n].last].after >= AFTER_COMMA)
-            return false;
+    for (size_t n = b->dish->ingredients.count; n-- > 0;) {
+        const struct ingredient *line = &b->dish->ingredients.at[n];
+        if (line->id >= c->first && line->id <= c->last)
+            return !line->amount.known || line->vague;
     }
-    return false;
-}
-
-static size_t find_into(const struct builder *b)
-{
-    for (size_t i = 0; i < b->chunks.count && !b->rundown; i++)
-        if (is_into(b, i))
-            return i;
-    return NOWHERE;
+    return true;
 }
 
 /* "And salt, a teaspoon": salt alone in what is being cooked. "Salt and pepper on both sides." */
@@ -172,6 +158,8 @@ static bool is_seasoning(const struct builder *b)
         const struct entry *food =
             c->tag == TAG_LINE && c->match ? entry_at(b->r, match_slot(c->match, SLOT_food)) : NULL;
         uint64_t marks = food ? food->marks : 0;
+        if (food && is_pepper(b, c, food))
+            marks |= MARK_OF(salt);
         over |= c->tag == TAG_SIDE;
         salt |= (marks & MARK_OF(salt)) != 0;
         alone &= (marks & MARK_OF(salt)) != 0 || c->tag != TAG_LINE;
@@ -214,6 +202,10 @@ static size_t place_of(const struct builder *b, enum implied_kind kind)
         return find_line(b, SCOPE_GARNISH, false);
     case IMPLIED_BESIDE:
         return find_line(b, SCOPE_BESIDE, false);
+    case IMPLIED_OUT:
+        return find_out(b);
+    case IMPLIED_SERVED:
+        return find_served(b);
     case IMPLIED_TASTE:
         return find_line(b, SCOPE_TASTE, false);
     default:

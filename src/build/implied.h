@@ -52,6 +52,12 @@ size_t find_line(const struct builder *b, unsigned scope, bool plain);
 /* A sentence that comes this many seconds after a step may go on with it. */
 #define NEAR_SECONDS 6.0
 
+/* impliedplace.c; each NOWHERE when there is none. "And then into the tin"; "out of the oven",
+ * "another minute, and off"; what the dish is served in, once it was cooked: "so, dal in bowls". */
+size_t find_into(const struct builder *b);
+size_t find_out(const struct builder *b);
+size_t find_served(const struct builder *b);
+
 /* impliedheat.c; each NOWHERE when there is none. The chunk of a pan that is put on the heat; that
  * of a pan in which a fat gets hot; that of a temperature that a thermometer shows. */
 size_t find_pan_heat(const struct builder *b);

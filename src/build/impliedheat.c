@@ -1,6 +1,7 @@
 /* build/impliedheat.c: pans and thermometers that imply what is done: "big pot, medium heat."
  * SPDX-License-Identifier: MIT */
 #include "build/implied.h"
+#include "build/stepjoin.h"
 #include "build/instruction.h"
 #include "match/capture.h"
 
@@ -10,6 +11,18 @@ static size_t earlier(size_t a, size_t b)
     return a == NOWHERE || b == NOWHERE ? NOWHERE : a < b ? a : b;
 }
 
+/* Whether a food that is no fat went into the pan. */
+static bool is_filled(const struct builder *b)
+{
+    for (size_t i = b->dish->ingredients.count; b->pan && i-- > 0;) {
+        const struct ingredient *line = &b->dish->ingredients.at[i];
+        if (line->id > b->pan_at && line->id < b->sentence->first
+            && !(line->entry && line->entry->marks & MARK_OF(fat)))
+            return true;
+    }
+    return false;
+}
+
 /* "Big pot, medium heat." "The big pot. Medium heat." */
 size_t find_pan_heat(const struct builder *b)
 {
@@ -17,6 +30,9 @@ size_t find_pan_heat(const struct builder *b)
     if (vessel != NOWHERE && find_done(b, TAG_DURATION) != NOWHERE
         && !(chunk_marks(&b->chunks.at[vessel]) & MARK_OF(wet)))
         return NOWHERE; /* "lid on, ten minutes on low" */
+    if (vessel == NOWHERE
+        && ((find_done(b, TAG_DURATION) != NOWHERE && !instruction_marks(b)) || is_filled(b)))
+        return NOWHERE; /* what is in it cooks: "medium heat, ten minutes" */
     bool before =
         b->pan && heat != NOWHERE && b->pan_at < b->sentence->first
         && b->r->words.at[b->sentence->first].start - b->r->words.at[b->pan_at].end < NEAR_SECONDS

@@ -135,7 +135,7 @@ static bool waits_for_time(const struct builder *b, size_t time)
                                 : NULL;
     uint64_t marks = e ? e->marks : 0;
     if (marks & MARK_OF(puts) || says_side(b))
-        marks = last_heat(b) ? marks : 0;
+        marks = last_heat(b) || b->pan ? marks : 0;
     const uint64_t busy = MARK_OF(heats) | MARK_OF(ovens) | MARK_OF(waits) | MARK_OF(mixes);
     if (e && e->marks & MARK_OF(puts) && !(e->marks & busy) && find_done(b, TAG_HEAT) != NOWHERE)
         return false; /* "Tip the onions in. Medium heat, ten minutes." */
@@ -224,7 +224,8 @@ struct text implied_time(const struct builder *b, size_t i)
         return part;
     else if (says_grill(b))
         row = "grill-time";
-    else if (waits_for_time(b, i) || !is_hot(b))
+    else if (find_done(b, TAG_HEAT) == NOWHERE && !is_proving(b)
+             && (waits_for_time(b, i) || !is_hot(b)))
         return TEXT_EMPTY;
     return implied_in_context(b, row);
 }

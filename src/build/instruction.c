@@ -50,8 +50,9 @@ static bool is_quality(const struct builder *b, size_t i, unsigned char before)
         return true;
     bool ordered = before == TAG_WILL && b->chunks.at[i - 1].first < b->chunks.at[i - 1].last;
     bool told = before == TAG_YOU || before == TAG_ME || ordered; /* "has to", but not "just" */
-    bool quality =
-        c->first == c->last && (has_reading(b, c, TAG_STATE) || has_reading(b, c, TAG_FOOD));
+    bool quality = c->first == c->last
+                   && (has_reading(b, c, TAG_STATE) || has_reading(b, c, TAG_FOOD)
+                       || has_reading(b, c, TAG_OTHER)); /* "skin side up" */
     return quality && !told && !has_object(b, i);
 }
 
@@ -131,6 +132,31 @@ static bool is_order(const struct builder *b, size_t i)
            && !text_equal(b->r->words.at[before->last].key, step_word(b->k, "subject"));
 }
 
+/* "That raw taste", "a good rub": a thing that a word for how it is stands before. */
+static bool is_noun_behind(const struct builder *b, size_t i)
+{
+    unsigned char how = i > 1 ? b->chunks.at[i - 1].tag : 0,
+                  lead = i > 1 ? b->chunks.at[i - 2].tag : 0;
+    return (how == TAG_STATE || how == TAG_SIZE) && (lead == TAG_THE || lead == TAG_ARTICLE)
+           && b->r->words.at[b->chunks.at[i - 1].last].after < AFTER_COMMA && !has_object(b, i);
+}
+
+/* How far behind the verb what is seen may do something. */
+#define SEEN_CHUNKS 6
+
+/* "You'll see tears come out", "hear it start to fry": what is perceived, not done. */
+static bool is_perceived(const struct builder *b, size_t i)
+{
+    for (size_t n = i; n-- > 0 && i - n <= SEEN_CHUNKS;) {
+        const struct chunk *c = &b->chunks.at[n];
+        if (b->r->words.at[c->last].after >= AFTER_COMMA || c->tag == TAG_AND || c->tag == TAG_SO)
+            return false;
+        if (n + 1 < i && c->tag == TAG_ACTION && is_step_word(b, c, "perceives"))
+            return true;
+    }
+    return false;
+}
+
 /* "Or it'll stick", "so they set": what would happen, or what for. */
 static bool is_consequence(const struct builder *b, size_t i)
 {
@@ -198,6 +224,8 @@ static bool is_instruction(const struct builder *b, size_t i)
     if ((before == TAG_IT || before == TAG_YOU || before == TAG_ME) && lead
         && is_step_word(b, lead, "after"))
         return false; /* "before you cut it", "how I fold it" */
+    if (is_perceived(b, i))
+        return false;
     struct phrasal split;
     if (find_phrasal(b, i, &split))
         return split.action.length && before != TAG_TO && before != TAG_OF;
@@ -228,7 +256,8 @@ static bool is_instruction(const struct builder *b, size_t i)
         return is_that(b, &b->chunks.at[i - 1])
                && (is_done_by_thing(b, i, marks) || is_order(b, i));
     if (before == TAG_TO || before == TAG_THE || before == TAG_ARTICLE || before == TAG_OF
-        || before == TAG_AMOUNT || before == TAG_VAGUE || before == TAG_EATER)
+        || before == TAG_AMOUNT || before == TAG_VAGUE || before == TAG_EATER || before == TAG_WHOLE
+        || is_noun_behind(b, i))
         return false;
     if (before == TAG_LINE && !has_object(b, i) && i + 1 < b->chunks.count)
         return marks
@@ -275,7 +304,7 @@ static bool is_going_on(const struct builder *b, size_t i)
         return false;
     const struct chunk *before = &b->chunks.at[i - 1];
     if (before->tag == TAG_HAVE && c->tag == TAG_DONE)
-        return true;
+        return !(chunk_marks(c) & MARK_OF(serves)); /* "I've eaten it in a tent" */
     if (c->tag == TAG_DONE && (is_passive(b, i - 1) || is_got_done(b, i)))
         return true;
     if (c->tag == TAG_DOING && before->tag == TAG_BE && i > 1

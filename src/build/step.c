@@ -154,6 +154,13 @@ static bool is_baking(const struct builder *b, struct text action)
     return e && e->marks & MARK_OF(ovens);
 }
 
+/* "Two minutes, flip it, two more": the cooking that goes on is another step. */
+static bool is_cooked_again(const struct step *open, const struct chunk *c, struct text action)
+{
+    return open && c->tag == TAG_DURATION && open->durations.count && step_has(open, action)
+           && !text_equal(open->actions.at[open->actions.count - 1], action);
+}
+
 /* What one chunk adds to the sentence's step. */
 static struct step *read_chunk(struct builder *b, struct step *open, size_t i, struct text implied)
 {
@@ -168,7 +175,7 @@ static struct step *read_chunk(struct builder *b, struct step *open, size_t i, s
             open = step_of_time(b, i);
     }
     if (implied.length)
-        open = add_action(b, open, c, implied);
+        open = add_action(b, is_cooked_again(open, c, implied) ? NULL : open, c, implied);
     if (c->tag == TAG_DURATION && !(c->scope & SCOPE_NOT_DONE))
         open = step_for(b, open, c), add_duration(b, open, i);
     else if (c->tag == TAG_SIDE && c->entry && !(c->scope & SCOPE_NOT_DONE))

@@ -50,6 +50,9 @@ bool say_unsaid_time(struct writer *w, size_t begin, size_t time, size_t end)
     w->said |= 1U << unsaid; /* from now on it is said */
     if (!prose_begins(&w->p))
         prose_word(&w->p, step_word(w->b->k, "and"), true);
+    struct text lets = step_text(w->b->k, "lets", w->s->actions.at[unsaid]);
+    if (lets.length)
+        prose_word(&w->p, lets, true);
     prose_word(&w->p, w->s->actions.at[unsaid], true);
     (void) say_place(w, begin, time); /* a matter of safety, when it is a fridge */
     say_for(w, begin, time, end);

@@ -84,26 +84,6 @@ static void say_lead(struct writer *w, size_t begin, size_t verb)
     prose_comma(&w->p);
 }
 
-/* What stands between a verb and its particle: the thing it is done to, and no more. */
-static void say_between(struct writer *w, size_t begin, size_t end)
-{
-    size_t i = begin;
-    while (i < end && w->b->chunks.at[i].tag != TAG_OTHER && w->b->chunks.at[i].tag != TAG_INTO
-           && w->b->chunks.at[i].tag != TAG_TO && w->b->chunks.at[i].tag != TAG_UNTIL)
-        i++;
-    say_range(w, begin, i);
-}
-
-static bool is_thing(const struct writer *w, size_t i, size_t end)
-{
-    if (is_place_word(w, i, end))
-        return true;
-    unsigned char tag = i < end ? w->b->chunks.at[i].tag : 0;
-    return tag == TAG_LINE || tag == TAG_PART || tag == TAG_OVEN || tag == TAG_PLACE
-           || tag == TAG_TOOL || tag == TAG_HEAT || tag == TAG_IT || tag == TAG_NUMBER
-           || tag == TAG_SIDE;
-}
-
 /* "Top with the dill": where the action is not the verb that was said, and has its object behind
  * "with". */
 static void say_with(struct writer *w, const struct chunk *c, struct text action, size_t subject,
@@ -190,23 +170,6 @@ static bool lets(const struct writer *w, size_t begin, size_t subject, size_t ve
            || (chunk_marks(c) & MARK_OF(waits) && !(chunk_marks(c) & MARK_OF(cold)));
 }
 
-/* The rest of a verb whose words stand apart: what is between them; returns where it goes on. */
-static size_t say_split(struct writer *w, const struct phrasal *p, size_t rest, size_t end)
-{
-    const struct entry *particle = w->b->chunks.at[p->end].entry;
-    say_between(w, p->thing ? p->end : rest, p->end);
-    if (is_food(&w->b->chunks.at[p->end])) /* "keep a cup of the water" */
-        say_food(w->b, &w->p, &w->b->chunks.at[p->end], true);
-    else if (particle)
-        prose_word(&w->p, step_text(w->b->k, "rest", entry_words(particle)), false);
-    rest = p->end + 1;
-    if (rest < end && w->b->chunks.at[rest].tag == TAG_INTO && !is_thing(w, rest + 1, end))
-        rest++; /* "back in" */
-    if (w->b->r->words.at[w->b->chunks.at[rest - 1].last].after == AFTER_COMMA)
-        prose_comma(&w->p);
-    return rest;
-}
-
 /* What stands behind the verb; a time that is not the verb's gets the cooking it is of. */
 static void say_rest(struct writer *w, const struct chunk *c, struct text action, size_t rest,
                      size_t end)
@@ -226,15 +189,6 @@ static void say_rest(struct writer *w, const struct chunk *c, struct text action
     }
 }
 
-/* Whether anything but words that are left out stands between a verb and its particle. */
-static bool says_object(const struct writer *w, size_t verb, size_t end)
-{
-    for (size_t i = verb + 1; i < end; i++)
-        if (!is_step_word(w->b, &w->b->chunks.at[i], "chatter"))
-            return true;
-    return false;
-}
-
 /* "Lower", "turn off": what is done to the heat. */
 static bool is_change(const struct writer *w, struct text action)
 {
@@ -245,7 +199,8 @@ static bool is_change(const struct writer *w, struct text action)
 void write_verb(struct writer *w, size_t begin, size_t verb, size_t end)
 {
     const struct chunk *c = &w->b->chunks.at[verb];
-    struct said_verb said = said_verb(w->b, verb);
+    struct text apart = TEXT_EMPTY;
+    struct said_verb said = written_verb(w, verb, &apart);
     struct text action = step_action(w, said.action);
     size_t subject = subject_before(w, begin, verb), rest = verb + 1;
     bool thing = c->tag != TAG_ACTION && c->tag != TAG_DOING;
@@ -255,8 +210,9 @@ void write_verb(struct writer *w, size_t begin, size_t verb, size_t end)
     if (!takes)
         flush_pending(w);
     say_lead(w, begin, subject);
-    if (lets(w, begin, subject, verb) && text_equal(action, entry_value(c->entry))) {
-        say_let(w, subject, verb, action, takes);
+    bool kept = step_words_list(w->b->k, "keep", action);
+    if (lets(w, begin, subject, verb) && (kept || text_equal(action, entry_value(c->entry)))) {
+        say_let(w, subject, verb, entry_value(c->entry), takes);
         takes = false;
     } else if (said.split && is_food_word(c)) {
         prose_word(&w->p, action, false); /* "onions in" */
@@ -287,7 +243,7 @@ void write_verb(struct writer *w, size_t begin, size_t verb, size_t end)
         w->doubts++;
     bool turned = subject < verb || is_reworded(c, action);
     if (said.split)
-        rest = say_split(w, &said.phrasal, thing ? said.phrasal.end : rest, end);
+        rest = say_split(w, &said.phrasal, thing ? said.phrasal.end : rest, end, apart);
     else if (subject < verb && rest < end && w->b->chunks.at[rest].tag == TAG_LINE)
         prose_word(&w->p, step_word(w->b->k, "and"), true); /* "it goes in with butter" */
     else if (turned && is_into(w, verb) && is_place_word(w, rest, end)

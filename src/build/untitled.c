@@ -28,13 +28,22 @@ static bool stands_beside(const struct recording *r, size_t i)
            || (first > 1 && r->words.at[first - 2].tag == TAG_WITH);
 }
 
+/* "There's toast with that. Sourdough." */
+static bool stands_alone(const struct recording *r, size_t i)
+{
+    size_t first = r->words.at[i].entry_first;
+    return r->words.at[i].after >= AFTER_STOP
+           && (!first || r->words.at[first - 1].after >= AFTER_STOP);
+}
+
 /* Foods too, where the same word is a dish ("flatbread"), but none that is a kind only ("bread").
  * The words with which a dish is spoken of here and now, of those that say what kind it is. */
 static const struct entry *dish_word_at(const struct recording *r, size_t i)
 {
     const struct word *w = &r->words.at[i];
     if ((w->tag != TAG_DISH && w->tag != TAG_FOOD) || w->scope & SCOPE_NOT_DONE || !w->entry
-        || w->entry->marks & MARK_OF(generic) || stands_beside(r, i))
+        || w->entry->marks & MARK_OF(generic) || stands_beside(r, i)
+        || (w->tag == TAG_FOOD && stands_alone(r, i)))
         return NULL;
     return w->tag == TAG_DISH ? w->entry : entry_as(w->readings, TAG_DISH);
 }
@@ -58,9 +67,11 @@ static struct span last_words(const struct dish *d)
     return last;
 }
 
-/* Whether it is one of the dish's own ingredients: bread, for a sandwich. */
+/* Whether it is one of the dish's own ingredients: bread, for a sandwich; never what it makes. */
 static bool goes_in(const struct dish *d, const struct entry *e)
 {
+    if (d->yield.known && text_equal(d->yield.of, entry_value(e)))
+        return false;
     for (size_t i = 0; i < d->ingredients.count && i < LINES_MOST; i++)
         if (text_equal(d->ingredients.at[i].kind, entry_value(e))
             || text_equal(d->ingredients.at[i].food, entry_words(e)))
@@ -94,7 +105,7 @@ static struct dish_word bare_title(const struct pack *k, struct arena *a, struct
             pack_find(k, (struct text){key, fold_word(title, key, 3 * title.length)}, NULL),
             TAG_DISH)
                                                  : NULL;
-    return e && !(e->marks & MARK_OF(generic)) ? word_of(e) : NO_WORD;
+    return e && !(e->marks & (MARK_OF(generic) | MARK_OF(names))) ? word_of(e) : NO_WORD;
 }
 
 static void title_recipe(struct recording *r, const struct kitchen *k,

@@ -96,6 +96,15 @@ struct text step_action(const struct writer *w, struct text action);
 struct text verb_words(const struct chunk *c, struct text action, bool subject);
 void write_verb(struct writer *w, size_t begin, size_t verb, size_t end);
 
+/* stepsplit.c. The verb as it is written; `apart` becomes its last word where that stands behind a
+ * pronoun: "knock it back". */
+struct said_verb written_verb(const struct writer *w, size_t verb, struct text *apart);
+/* Whether anything but words that are left out stands between a verb and its particle. */
+bool says_object(const struct writer *w, size_t verb, size_t end);
+/* The rest of a verb whose words stand apart: what is between them; returns where it goes on. */
+size_t say_split(struct writer *w, const struct phrasal *p, size_t rest, size_t end,
+                 struct text apart);
+
 /* stepobject.c. "Chicken thighs, cut in chunks, go into the marinade": the food before a verb that
  * goes without an object; `verb` when there is none, or another verb stands between. */
 size_t subject_food(const struct writer *w, size_t verb);

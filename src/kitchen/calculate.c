@@ -54,7 +54,7 @@ static bool bad_number(struct problems *p, struct text input)
         TEXT(input));
 }
 
-/* "2-3" and "2–3" too. What follows a number must not run on: "1e300". */
+/* "2-3", "2–3" and "2 - 3" too. What follows a number must not run on: "1e300". */
 static bool take_range(struct text input, struct text *rest, struct amount *amount,
                        struct problems *p)
 {
@@ -62,7 +62,7 @@ static bool take_range(struct text input, struct text *rest, struct amount *amou
     amount->min = amount->max = take_number(rest);
     if (!ratio_finite(amount->min))
         return bad_number(p, input);
-    struct text behind = *rest;
+    struct text behind = text_trim(*rest);
     size_t dash = text_starts(behind, "-") ? 1 : text_starts(behind, "–") ? sizeof "–" - 1 : 0;
     behind = text_trim(text_slice(behind, dash, behind.length));
     struct ratio high = dash ? take_number(&behind) : RATIO_NONE;

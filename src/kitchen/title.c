@@ -12,6 +12,8 @@
 /* What goes into a sauce, or on top at the end, says less about the dish. */
 #define GROUP_SHARE 0.3
 #define GARNISH_SHARE 0.2
+/* "The fish", where trout stands beside it, is the trout. */
+#define GENERIC_SHARE 0.3
 /* Grams of a food that says much: with less of everything a dish is about nothing. */
 #define ABOUT_LEAST 5.0
 /* The cook's own word is filled up by no less: 150 g of a vegetable, 50 g of meat. */
@@ -212,6 +214,8 @@ static double about_food(const struct naming *n, const struct told *t)
                                                  : 1;
     if (t->line->role == ROLE_SERVE_WITH || is_one_of(t, &n->rule->unnamed))
         return 0;
+    if (t->line->entry && t->line->entry->marks & MARK_OF(generic))
+        share *= GENERIC_SHARE;
     return (n->rule->sweet ? t->as->sweet : t->as->savory) * share * t->grams;
 }
 
@@ -302,6 +306,15 @@ static void add_vessel(struct naming *n, struct text vessel)
     *LIST_ADD(n->a, &n->vessels) = vessel;
 }
 
+/* "An hour at two hundred": baked, with no verb that says so. */
+static void add_heat(struct naming *n, const struct temperature *t)
+{
+    if (!text_is(t->of, "oven"))
+        return;
+    n->cooks = true;
+    *LIST_ADD(n->a, &n->deeds) = (struct deed){TEXT_EMPTY, MARK_OF(ovens) | MARK_OF(heats)};
+}
+
 static void tell_steps(struct naming *n)
 {
     for (size_t i = 0; i < n->dish->steps.count && i < STEPS_MOST; i++) {
@@ -309,6 +322,8 @@ static void tell_steps(struct naming *n)
         for (size_t j = 0; j < s->actions.count; j++)
             add_deed(n, s->actions.at[j]);
         add_vessel(n, s->vessel);
+        for (size_t j = 0; j < s->temperatures.count; j++)
+            add_heat(n, &s->temperatures.at[j]);
     }
 }
 

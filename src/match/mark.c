@@ -122,6 +122,35 @@ static void mark_beside(struct recording *r, const struct sentence *s)
     }
 }
 
+/* Whether the sentence says how much of anything. */
+static bool counts_food(const struct recording *r, const struct sentence *s)
+{
+    for (size_t n = 0; n < s->match_count; n++)
+        if (r->matches.at[s->match_first + n].rule->kind == RULE_number)
+            return true;
+    return false;
+}
+
+/* "With rice, of course.", "and with it some cream": a sentence that begins with what is served
+ * beside the dish, where nothing is done. */
+static void mark_with(struct recording *r, const struct sentence *s)
+{
+    size_t i = s->first;
+    while (i < s->last && (word_tag(r, s, i) == TAG_SO || word_tag(r, s, i) == TAG_AND))
+        i = next_word(r, s, i);
+    if (word_tag(r, s, i) != TAG_WITH || i >= s->last || does_something(r, s))
+        return;
+    size_t next = next_word(r, s, i), food = next;
+    bool it = word_tag(r, s, next) == TAG_IT && !counts_food(r, s);
+    while (food < s->last && word_tag(r, s, food) != TAG_FOOD && word_tag(r, s, food) != TAG_DISH)
+        food = next_word(r, s, food);
+    const struct entry *e = r->words.at[food].entry;
+    if (!it && !(e && e->marks & MARK_OF(aside) && food == next))
+        return;
+    for (size_t n = s->first; n <= s->last; n++)
+        r->words.at[n].scope |= SCOPE_BESIDE;
+}
+
 /* "Last night that went in the dish with half a cup of oil": another day, but this dish. */
 static bool tells_of_this(const struct recording *r, const struct sentence *s,
                           const struct match *m)
@@ -178,5 +207,6 @@ void mark_scopes(struct recording *r, struct sentence *s)
     }
     mark_verbs(r, s);
     mark_beside(r, s);
+    mark_with(r, s);
     go_on_with_story(r, s);
 }

@@ -16,7 +16,7 @@ static const double WEIGHTS[EVIDENCES][2] = {
 #undef EVIDENCE
 };
 
-static void weigh(const struct talk *t, size_t i, struct borders *b)
+static void weigh(const struct talk *t, size_t i, const struct borders *b)
 {
     double x[EVIDENCES];
     find_evidence(t, i, x);
@@ -67,13 +67,12 @@ double another_dish(size_t count)
 struct borders weigh_borders(const struct recording *r, const struct feature *f, size_t count)
 {
     const struct talk t = talk_make(r, f, count);
-    double *best = arena_alloc(r->arena, (count + 1) * sizeof *best);
-    struct borders b = {arena_alloc(r->arena, (count + 1) * sizeof *b.begins),
-                        arena_alloc(r->arena, (count + 1) * sizeof *b.returns)};
+    const size_t size = (count + 1) * sizeof(double);
+    const struct borders b = {arena_alloc(r->arena, size), arena_alloc(r->arena, size),
+                              arena_alloc(r->arena, size)};
     for (size_t i = 0; i < count; i++)
         weigh(&t, i, &b);
     for (size_t i = 0; i < count; i++)
-        best[i] = is_beaten(f, b.begins, count, i) ? IMPOSSIBLE : b.begins[i];
-    b.begins = best;
+        b.peaks[i] = is_beaten(f, b.begins, count, i) ? IMPOSSIBLE : b.begins[i];
     return b;
 }

@@ -16,9 +16,10 @@ struct stretch {
 #define IMPOSSIBLE (-1e9)
 
 /* For each sentence, how much speaks for a dish that begins with it, and for one that was left and
- * goes on with it. `begins` is IMPOSSIBLE for all but the best of those near each other. Arena. */
+ * goes on with it. Arena. */
 struct borders {
     double *begins, *returns;
+    double *peaks; /* `begins` of the best of those near each other; of all others IMPOSSIBLE */
 };
 
 struct borders weigh_borders(const struct recording *r, const struct feature *f, size_t count);

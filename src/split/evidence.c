@@ -11,6 +11,7 @@
 #define SHORT_TALK 24
 /* What cooks do in so many sentences: their style. */
 #define STYLE_SENTENCES 25
+#define STYLE_UNSURE 25 /* a talk of few more sentences tells little of it */
 /* Sentences no further apart announce the same dish, or take leave of it. */
 #define SAME_SENTENCES 6
 /* The weight of an opening phrase, and of closing ones. */
@@ -90,7 +91,7 @@ static double rate(const struct feature *f, size_t count, bool is(const struct f
         found += !found || i - last > SAME_SENTENCES;
         last = i;
     }
-    return fmin((double) (found * STYLE_SENTENCES) / (double) count, 1);
+    return fmin((double) (found * STYLE_SENTENCES) / (double) (count + STYLE_UNSURE), 1);
 }
 
 static bool announces_dish(const struct feature *f)
@@ -253,6 +254,7 @@ static void find_phrases(const struct talk *t, size_t i, double *x)
 {
     const struct feature *here = &t->f[i];
     x[OPENS] = here->returns ? 0 : here->opens;
+    x[OPENS_FOOD] = t->f[i].opens_food;
     x[NAMED] = here->opening_title.first <= here->opening_title.last;
     x[ORDER] = here->order;
     x[RETURNS] = here->returns;

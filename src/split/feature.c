@@ -6,6 +6,7 @@
 #include "match/capture.h"
 #include "split/order.h"
 #include "split/phrase.h"
+#include "split/told.h"
 #include "split/turn.h"
 
 #define COOKING_MOST 4.0
@@ -205,6 +206,20 @@ static void read_sentence(const struct recording *r, const struct sentence *s, s
     f->mentions = arena_own(r->arena, room, f->mentions_count * sizeof *room);
 }
 
+static void find_foreign(const struct recording *r, const struct pack *k, const struct sentence *s,
+                         struct feature *f)
+{
+    f->foreign_title = (struct span){1, 0};
+    for (size_t i = 0; i < s->match_count; i++) {
+        const struct match *m = &r->matches.at[s->match_first + i];
+        if (m->rule->kind != RULE_opening && m->rule->kind != RULE_naming)
+            continue;
+        struct span name = foreign_name(r, k, s, m);
+        if (name.first <= name.last)
+            f->foreign_title = name;
+    }
+}
+
 /* A thing spoken of again after more sentences than this is another one. */
 #define CHAIN_SENTENCES 80
 
@@ -225,6 +240,7 @@ struct feature *features_make(const struct recording *r, const struct pack *k)
     for (size_t i = 0; i < r->sentences.count; i++) {
         read_sentence(r, &r->sentences.at[i], &f[i]);
         find_about(r, &r->sentences.at[i], goes_with, &f[i]);
+        find_foreign(r, k, &r->sentences.at[i], &f[i]);
         f[i].turn = turn_points_at(&units, i);
     }
     for (size_t i = 0; i < r->sentences.count; i++)

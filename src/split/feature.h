@@ -30,6 +30,7 @@ struct feature {
     double weight;        /* of its length: short cries and answers are half a sentence or less */
     double cooking;       /* instructions, amounts, times: how much of the sentence is cooking */
     double opens, closes; /* weight of phrases that announce or end a dish */
+    bool opens_food;      /* "now for the onions": a phrase that announces, and no sure name */
     double bare;          /* weight of a name that stands alone: it opens or ends one */
     bool finished;        /* a yield, or what it is served with, is said here */
     bool past;            /* the name is of what went before */
@@ -51,8 +52,9 @@ struct feature {
     bool pronoun; /* "it" or "them" stands before any food: something spoken of before */
     /* The names said there; first > last for none. */
     struct span opening_title, closing_title, bare_title;
-    struct span told_title;   /* less sure than those */
-    struct mention *mentions; /* in spoken order, MENTIONS_MOST at most; arena */
+    struct span told_title;    /* less sure than those */
+    struct span foreign_title; /* of words that the language has not: least sure */
+    struct mention *mentions;  /* in spoken order, MENTIONS_MOST at most; arena */
     size_t mentions_count;
     size_t units;    /* cups, spoons, cloves */
     bool main_first; /* its first food is a main one: meat, fish, a vegetable */

@@ -178,8 +178,10 @@ void read_phrase(const struct recording *r, const struct sentence *s, const stru
     bool bare = text_is(m->rule->option, "bare"), turn = bare && turns_to(r, s, title);
     if (bare && !turn && (!title_alone(r, s, title) || span_has_tag(r, title, TAG_UNIT)))
         return; /* "a scoop of ice cream" */
-    if (opens && sure < sure_enough(r, m) && !is_strong(r, m))
-        return; /* "now for the onions" */
+    if (opens && sure < sure_enough(r, m) && !is_strong(r, m)) {
+        f->opens_food = true;
+        return;
+    }
     if (m->rule->kind == RULE_naming && sure < 2 && tells_only(r, m))
         return;
     f->weak |= m->rule->kind == RULE_naming && tells_only(r, m);

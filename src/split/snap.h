@@ -6,10 +6,10 @@
 
 #include "split/border.h"
 
-/* Moves the ends of the `count` stretches, which stay in order and apart: the start to an opening
- * phrase shortly before the first amounts, else to the first instruction; the end to the dish's
- * name or yield, else to the last instruction. */
-void snap_stretches(const struct recording *r, const struct feature *f, struct stretch *s,
-                    size_t count);
+/* Moves the ends of the `count` stretches, which stay in order and apart: the start to where the
+ * talk of the dish begins (start.h); the end to the dish's name or yield, else to the last
+ * instruction. */
+void snap_stretches(const struct recording *r, const struct feature *f, const struct borders *b,
+                    struct stretch *s, size_t count);
 
 #endif

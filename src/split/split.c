@@ -4,6 +4,7 @@
 
 #include "base/arena.h"
 #include "split/border.h"
+#include "split/end.h"
 #include "split/join.h"
 #include "split/name.h"
 #include "split/snap.h"
@@ -26,12 +27,12 @@ static void add_stretch(struct recording *r, struct stretch s, struct dish *d)
     *LIST_ADD(r->arena, &d->spans) = words;
 }
 
-static void make_dishes(struct recording *r, const struct feature *f, struct stretch *s,
-                        size_t count)
+static void make_dishes(struct recording *r, const struct feature *f, const struct borders *b,
+                        struct stretch *s, size_t count)
 {
     size_t *dish = arena_alloc(r->arena, (count + 1) * sizeof *dish);
     join_stretches(r, f, s, count, dish);
-    snap_stretches(r, f, s, count);
+    snap_stretches(r, f, b, s, count);
     for (size_t i = 0; i < count; i++) {
         if (dish[i] == NO_DISH)
             continue;
@@ -41,6 +42,7 @@ static void make_dishes(struct recording *r, const struct feature *f, struct str
         add_stretch(r, s[i], d);
     }
     name_dishes(r, f, s, count, dish);
+    find_ends(r, f, s, count, dish);
 }
 
 bool split_dishes(struct recording *r, const struct pack *k, struct problems *p)
@@ -58,6 +60,7 @@ bool split_dishes(struct recording *r, const struct pack *k, struct problems *p)
         return true;
     }
     struct stretch *stretches = arena_alloc(r->arena, (count + 1) * sizeof *stretches);
-    make_dishes(r, f, stretches, find_threads(r, f, count, stretches));
+    const struct borders b = weigh_borders(r, f, count);
+    make_dishes(r, f, &b, stretches, find_threads(r, f, &b, count, stretches));
     return true;
 }

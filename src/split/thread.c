@@ -10,17 +10,18 @@
 #include "split/title.h"
 
 /* Scores of a sentence, in the units of border.def. */
-#define CHAT_INSIDE 0.14     /* a sentence without cooking inside a dish */
-#define COOKING_OUTSIDE 0.44 /* for each unit of cooking left outside */
+#define CHAT_INSIDE 0.19     /* a sentence without cooking inside a dish */
+#define COOKING_OUTSIDE 0.23 /* for each unit of cooking left outside */
 #define FAREWELL_COST 0.09   /* a sentence of talk after the dish was named */
-#define AFTER_CLOSE 0.21     /* a dish begins after another was closed */
-#define ASIDE_COST 1.17      /* talk begins inside a dish that goes on after it */
-#define ASIDE_TALK 0.14      /* each sentence of it */
-#define RENAMED_COST 5.47    /* a dish gets a second name that has nothing of the first */
-#define BACK_COST 2.16       /* a dish that was left goes on */
+#define AFTER_CLOSE 0.13     /* a dish begins after another was closed */
+#define ASIDE_COST 1.35      /* talk begins inside a dish that goes on after it */
+#define ASIDE_TALK 0.02      /* each sentence of it */
+#define RENAMED_COST 3.01    /* a dish gets a second name that has nothing of the first */
+#define BACK_COST 1.83       /* a dish that was left goes on */
 #define BACK_LEAST (-4.00)   /* what must speak for it, so that it is looked at */
-#define BACK_LINK 0.47       /* for each of its things spoken of, and each not of the other dish */
-#define NEW_LINK 0.32        /* a dish begins, and a thing of the one that was on is spoken of */
+#define BACK_LINK 0.27       /* for each of its things spoken of, and each not of the other dish */
+#define NEW_LINK 0.35        /* a dish begins, and a thing of the one that was on is spoken of */
+#define NEW_OTHER 0.24       /* ... or of those that were left */
 #define LINKS_MOST 6.94
 #define PLAIN_LINK 0.02  /* salt, water, oil, spice: every dish has them */
 #define COMMON_LINK 0.25 /* milk, eggs, flour */
@@ -37,8 +38,8 @@
 #define DISHES_KEPT 64
 
 #define FEW_LINES 3     /* a dish of fewer foods is hardly over ... */
-#define FEW_COST 0.10   /* ... for each that it lacks when another begins */
-#define TASTE_COST 1.72 /* for each food that is found in desserts only, in a dish of others */
+#define FEW_COST 0.16   /* ... for each that it lacks when another begins */
+#define TASTE_COST 1.41 /* for each food that is found in desserts only, in a dish of others */
 #define TASTE_SURE 2.60 /* ... once it has many more than so many of these */
 
 #define COMMON (MARK_OF(dairy) | MARK_OF(egg) | MARK_OF(flour))
@@ -77,7 +78,7 @@ struct search {
     const struct recording *r;
     const struct feature *f;
     size_t count;
-    struct borders borders;
+    const struct borders *borders;
     const size_t *named;           /* as segment_named wants it */
     struct way room[2][WAYS_MOST]; /* ways are large, so that they are not moved about */
     struct way *ways, *next;       /* one of these, and the other */
@@ -251,8 +252,11 @@ static void begin_new(struct search *x, const struct way *w, size_t i, double in
                       const double *links)
 {
     size_t now = segment_last_dish(w->at);
-    double score = x->borders.begins[i] + inside + after_close(w)
-                   - NEW_LINK * fmin(links_of(w, links, now), LINKS_MOST);
+    double on = links_of(w, links, now), all = 0;
+    for (size_t d = 0; d < DISHES_KEPT && d < w->dishes; d++)
+        all += links[d];
+    double score = x->borders->peaks[i] + inside + after_close(w) - NEW_LINK * fmin(on, LINKS_MOST)
+                   - NEW_OTHER * fmin(all - on, LINKS_MOST);
     if (w->part == INSIDE || w->part == ASIDE)
         score += another_dish(x->count) - hardly_begun(w, now);
     begin(x, w, i, w->dishes, score);
@@ -263,7 +267,7 @@ static void go_back(struct search *x, const struct way *w, size_t i, double insi
 {
     size_t now = segment_last_dish(w->at);
     bool left = w->part == FAREWELL || w->part == OUTSIDE;
-    double score = inside - BACK_COST + x->borders.returns[i];
+    double score = inside - BACK_COST + x->borders->returns[i];
     for (size_t d = first_kept(w); d < w->dishes; d++) {
         double found = links_of(w, links, d);
         double more = found - (d == now ? 0 : links_of(w, links, now));
@@ -289,7 +293,7 @@ static void move_on(struct search *x, const struct way *w, size_t i)
     if (w->part == INSIDE && f->closes > 0)
         offer(x, &(struct move){w->score + f->closes + inside - named, f->closes, w, FAREWELL,
                                 w->at->dish, false, w->at->key});
-    bool begins = x->borders.begins[i] != IMPOSSIBLE, turns = x->borders.returns[i] > BACK_LEAST;
+    bool begins = x->borders->peaks[i] != IMPOSSIBLE, turns = x->borders->returns[i] > BACK_LEAST;
     if (begins || turns)
         count_links(x, w, i, links);
     if (begins)
@@ -351,12 +355,11 @@ static const struct way *best_way(const struct search *x)
     return best;
 }
 
-size_t find_threads(const struct recording *r, const struct feature *f, size_t count,
-                    struct stretch *out)
+size_t find_threads(const struct recording *r, const struct feature *f, const struct borders *b,
+                    size_t count, struct stretch *out)
 {
     const struct segment nothing = {.dish = NO_DISH};
-    struct search x = {.r = r, .f = f, .count = count, .ways_count = 1};
-    x.borders = weigh_borders(r, f, count);
+    struct search x = {.r = r, .f = f, .borders = b, .count = count, .ways_count = 1};
     x.named = find_named(r, f, count);
     x.ways = x.room[0];
     x.next = x.room[1];

@@ -9,7 +9,7 @@
  * ways in which dishes may take turns. Writes at most `count` stretches to `out`, in order; threads
  * are numbered from 0 in the order in which they begin. Returns how many stretches there are.
  * Linear in `count`. */
-size_t find_threads(const struct recording *r, const struct feature *f, size_t count,
-                    struct stretch *out);
+size_t find_threads(const struct recording *r, const struct feature *f, const struct borders *b,
+                    size_t count, struct stretch *out);
 
 #endif

@@ -20,6 +20,12 @@ static bool word_names_dish(const struct word *w)
     return dish && !(dish->marks & MARK_OF(generic)); /* "supper" is any dish */
 }
 
+bool is_own_name(const struct word *w)
+{
+    const struct entry *dish = w->tag == TAG_DISH ? w->entry : entry_as(w->readings, TAG_DISH);
+    return dish && dish->marks & MARK_OF(names);
+}
+
 /* Whether a noun phrase goes on with a word of this tag. */
 static bool goes_on(unsigned char tag)
 {
@@ -69,6 +75,14 @@ static bool is_function_word(const struct recording *r, size_t i)
 static bool is_ready(const struct word *w)
 {
     return w->tag == TAG_STATE && w->entry && w->entry->marks & MARK_OF(serves);
+}
+
+/* "The chicken goes back in": where it goes, said by a word that the lexicon leaves unread. */
+static bool is_put(const struct recording *r, const struct sentence *s, size_t i, size_t first)
+{
+    size_t next = next_word(r, s, i);
+    return i > first && r->words.at[i].tag == TAG_OTHER && next <= s->last
+           && word_tag(r, s, next) == TAG_INTO;
 }
 
 /* Words that join, and so cannot end a name. */
@@ -144,7 +158,7 @@ struct span title_span(const struct recording *r, const struct sentence *s, size
         }
         if ((!goes_on(tag) && !entry_names_dish(r, s, i) && !is_made_by(r, s, i, title.first))
             || (is_ready(&r->words.at[i]) && i > title.first) || is_function_word(r, i)
-            || ((tag == TAG_THE || tag == TAG_ARTICLE) && !joined))
+            || is_put(r, s, i, title.first) || ((tag == TAG_THE || tag == TAG_ARTICLE) && !joined))
             break;
         joined = joins(tag);
         if (!joins(tag) || r->words.at[i].tag == TAG_INSIDE)
@@ -154,6 +168,8 @@ struct span title_span(const struct recording *r, const struct sentence *s, size
         if (tag == TAG_AND && clause_ends(r, s, i - 1))
             break;
     }
+    while (last < s->last && r->words.at[last].tag == TAG_INSIDE)
+        last++; /* its last word is said twice over: "your peach cobbler. Cobbler in a skillet" */
     title.last = last;
     return names_food(r, title) ? title : (struct span){1, 0};
 }
@@ -175,7 +191,8 @@ int title_weight(const struct recording *r, struct span title)
         unsigned char tag = r->words.at[i].tag;
         uint64_t marks = r->words.at[i].entry ? r->words.at[i].entry->marks : 0;
         bool generic = marks & MARK_OF(generic) && !(marks & MARK_OF(aside)); /* bread is one */
-        if (word_names_dish(&r->words.at[i]) && (tag == TAG_DISH || i > title.first))
+        if (word_names_dish(&r->words.at[i])
+            && (tag == TAG_DISH || i > title.first || is_own_name(&r->words.at[i])))
             return 3;
         food |= tag == TAG_DISH;
         joined |= food && (tag == TAG_PART || (tag == TAG_FOOD && (join || word_is_next(r, i))));
@@ -262,18 +279,25 @@ struct text capitalised(const struct recording *r, struct text t)
     return arena_format(r->arena, "%c%.*s", t.at[0] - 'a' + 'A', (int) t.length - 1, t.at + 1);
 }
 
+/* "Parkin's a ginger cake": the entry that was found there has no "'s". */
+static struct text without_is(const struct word *last, struct text title)
+{
+    bool is = text_ends(title, "'s") && last->entry && !text_ends(entry_words(last->entry), "'s");
+    return is ? text_slice(title, 0, title.length - 2) : title;
+}
+
 struct text title_text(const struct recording *r, struct span title)
 {
     char at[TITLE_BYTES];
     size_t length = 0;
     for (size_t i = title.first; i <= title.last; i++) {
         const struct word *w = &r->words.at[i];
-        if (w->filler || length + w->text.length + 2 > sizeof at)
+        if ((w->filler && i < title.last) || length + w->text.length + 2 > sizeof at)
             continue;
         if (length)
             at[length++] = r->words.at[i - 1].after == AFTER_HYPHEN ? '-' : ' ';
         memcpy(at + length, w->text.at, w->text.length);
         length += w->text.length;
     }
-    return capitalised(r, (struct text){at, length});
+    return capitalised(r, without_is(&r->words.at[title.last], (struct text){at, length}));
 }

@@ -15,6 +15,8 @@ int title_weight(const struct recording *r, struct span title);
 /* Whether the words are a name by themselves, with nothing after them in the sentence but a yield.
  */
 bool title_alone(const struct recording *r, const struct sentence *s, struct span title);
+/* Whether the word is a dish's own name, "colcannon", and not what kind it is, "soup". */
+bool is_own_name(const struct word *w);
 /* Whether a food or a dish's word of the name stands for that value. */
 bool title_has(const struct recording *r, struct span title, struct text value);
 /* Whether two names have a food or a dish's word in common, or one of them has neither. */

@@ -57,3 +57,44 @@ bool is_told_so(const struct recording *r, const struct match *m)
         return is_made(r, m);
     return !text_is(m->rule->option, "ready") || (w->entry && w->entry->marks & MARK_OF(serves));
 }
+
+/* A foreign name has at most so many words, and at least so many letters in all. */
+#define FOREIGN_WORDS 3
+#define FOREIGN_BYTES 5
+
+/* Neither in the lexicon nor in the table of how the language's words sound, and no "granddad's".
+ */
+static bool is_foreign(const struct recording *r, const struct table *known, size_t i)
+{
+    const struct word *w = &r->words.at[i];
+    return w->tag == TAG_OTHER && !w->entry && !w->filler && !text_ends(w->key, "'s")
+           && table_find(known, w->key) >= known->rows;
+}
+
+/* "This is Despina" is a person; "that's our bagna cauda" is none. */
+static bool may_be_foreign(const struct recording *r, const struct match *m, size_t first)
+{
+    unsigned char before = first ? r->words.at[first - 1].tag : (unsigned char) TAG_OTHER;
+    const struct word *w = &r->words.at[m->words.last];
+    return before == TAG_THE || before == TAG_ARTICLE || before == TAG_NAMED
+           || (before == TAG_OPENER && !(w->scope & SCOPE_NEGATED));
+}
+
+struct span foreign_name(const struct recording *r, const struct pack *k, const struct sentence *s,
+                         const struct match *m)
+{
+    const struct table *known = pack_table(k, "pronunciations");
+    struct span slot = match_slot(m, SLOT_title), name = {slot.first, slot.first};
+    size_t bytes = 0;
+    if (slot.first > slot.last || !known || !may_be_foreign(r, m, slot.first))
+        return (struct span){1, 0};
+    for (size_t i = slot.first; i <= s->last && i < slot.first + FOREIGN_WORDS; i++) {
+        if (!is_foreign(r, known, i))
+            break;
+        name.last = i;
+        bytes += r->words.at[i].key.length;
+        if (r->words.at[i].after >= AFTER_COMMA)
+            break;
+    }
+    return bytes >= FOREIGN_BYTES ? name : (struct span){1, 0};
+}

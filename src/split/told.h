@@ -16,4 +16,9 @@ bool is_only_told(const struct match *m);
  * at the end, which is not any state's. True of every other rule. */
 bool is_told_so(const struct recording *r, const struct match *m);
 
+/* "It's called shakriyeh", "that's our bagna cauda": the words of a naming's slot that are no words
+ * of the language; first > last where they are, or where a name there is known. */
+struct span foreign_name(const struct recording *r, const struct pack *k, const struct sentence *s,
+                         const struct match *m);
+
 #endif

@@ -66,6 +66,19 @@ static struct topic main_food(const struct feature *f, struct stretch s, struct 
     return best;
 }
 
+double share_about(const struct feature *f, struct stretch s, struct text kind)
+{
+    struct topic most = main_food(f, s, TEXT_EMPTY);
+    double about = 0;
+    for (size_t i = s.first; i <= s.last; i++)
+        for (size_t n = 0; n < f[i].mentions_count; n++) {
+            const struct mention *m = &f[i].mentions[n];
+            if (!m->part && (text_equal(m->kind, kind) || is_same_food(m->kind, kind)))
+                about += telling(m->marks);
+        }
+    return most.about > 0 ? about / most.about : 0;
+}
+
 /* The dish's word that is said most often in the stretch ("pancakes"); NULL when none is said
  * twice. */
 static const struct entry *main_dish_word(const struct recording *r, struct stretch s)
@@ -114,8 +127,11 @@ struct text fuller_name(struct recording *r, const struct feature *f, struct str
 {
     struct topic main = main_food(f, telling_part(s), TEXT_EMPTY);
     struct text said = title_text(r, name);
-    if (name.first < name.last || main.about < CLEARLY_ABOUT || title_weight(r, name) < 3)
+    const struct word *word = &r->words.at[name.first];
+    bool whole = name.first < name.last || is_own_name(word)
+                 || text_equal(text_slice(word->key, 0, main.food.length),
+                               main.food); /* "meatballs" are of meat */
+    if (whole || main.about < CLEARLY_ABOUT || title_weight(r, name) < 3)
         return said;
-    return capitalised(
-        r, arena_format(r->arena, "%.*s %.*s", TEXT(main.food), TEXT(r->words.at[name.first].key)));
+    return capitalised(r, arena_format(r->arena, "%.*s %.*s", TEXT(main.food), TEXT(word->key)));
 }

@@ -12,6 +12,8 @@ size_t times_named(const struct feature *f, struct stretch s, struct text kind);
 /* How much a dish is about a food of these marks, 0.1 to 2: flour and milk are in everything, and a
  * dish with meat is named by it. */
 double telling(uint64_t marks);
+/* How much the stretch is about this kind of food, as a share of the food that it is most about. */
+double share_about(const struct feature *f, struct stretch s, struct text kind);
 /* "Turkey" and "ground turkey". */
 bool is_same_food(struct text a, struct text b);
 /* A title for a dish that the cook never names: main foods and dish's word; empty when there is

@@ -75,12 +75,27 @@ static bool repeats(const struct recording *r, size_t i, size_t n)
     return true;
 }
 
+/* "Puff puff", "dan dan": a word that its name says twice. */
+static bool is_double(const struct recording *r, const struct pack *k, size_t i)
+{
+    char joined[FILLER_BYTES];
+    struct text key = r->words.at[i].key;
+    size_t length = 2 * key.length + 1;
+    if (!r->words.at[i].begins || length > sizeof joined)
+        return false;
+    memcpy(joined, key.at, key.length);
+    joined[key.length] = ' ';
+    memcpy(joined + key.length + 1, key.at, key.length);
+    const struct entry *e = pack_find(k, (struct text){joined, length}, NULL);
+    return e && !(e->marks & MARK_OF(filler));
+}
+
 void mark_repeats(struct recording *r, const struct pack *k)
 {
     for (size_t i = 0; i < r->words.count;) {
         size_t n = filler_length(r, k, i);
         for (size_t size = REPEAT_WORDS; !n && size > 0; size--)
-            if (repeats(r, i, size))
+            if (repeats(r, i, size) && !(size == 1 && is_double(r, k, i)))
                 n = size;
         for (size_t m = 0; m < n; m++)
             r->words.at[i + m].filler = true;

@@ -15,7 +15,8 @@ ROOM = 0.02  # a change that costs less is noise
 HERE = os.path.dirname(os.path.abspath(__file__))
 TESTS = os.path.dirname(HERE)
 SETS = {"corpus": "corpus", "recordings": "recordings", "flawless": "recordings/flawless",
-        "second": "recordings/second", "third": "recordings/third", "fourth": "recordings/fourth", "fifth": "recordings/fifth"}
+        "second": "recordings/second", "third": "recordings/third", "fourth": "recordings/fourth", "fifth": "recordings/fifth",
+        "unseen": "recordings/unseen"}
 LESS_IS_BETTER = ("pk", "window_diff", "failed")
 
 

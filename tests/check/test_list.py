@@ -44,6 +44,16 @@ class Lists(unittest.TestCase):
         self.assertTrue(lacks)
         self.assertNotIn(dishes["Red lentil soup"], [f["dish"] for f in lacks], "the list has no such dish")
 
+    def test_a_heading_is_of_the_likest_title(self):
+        """Half of the words of both at least; the first, the last or the middle one may be missing, and more may stand there."""
+        for heading, title in (("Baked apples", "Baked apples"), ("Apples", "Baked apples"), ("Baked", "Baked apples"),
+                               ("Lentil soup", "Red lentil soup"), ("Red soup", "Red lentil soup"), ("Red lentil", "Red lentil soup"),
+                               ("Our red lentil soup", "Red lentil soup"), ("Chicken skewers", "Yogurt chicken skewers"),
+                               ("Yogurt skewers", "Yogurt chicken skewers")):
+            document = self.findings(f"{heading}:\n2 cups walnuts\n")
+            dishes = {dish["dish"]: dish["title"] for dish in document["dishes"]}
+            self.assertEqual([dishes.get(f["dish"]) for f in document["findings"] if f["about"] == "walnut"], [title], heading)
+
     def test_a_finding_names_line_and_second(self):
         found = [f for f in self.findings("Baked apples\n\n3/4 cup brown sugar\n")["findings"]
                  if f["kind"] == "contradiction" and f["about"] == "brown sugar"]

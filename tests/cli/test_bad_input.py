@@ -105,6 +105,29 @@ class BadInput(unittest.TestCase):
             self.assertEqual(file.read(), run("extract", SAMPLE).bytes)
         self.assertEqual(os.listdir(self.folder), ["out.json"])
 
+    def test_an_output_is_held_until_it_has_its_name(self):
+        """Its lock goes with its last descriptor, and then another run may clear it away; and it is on the disk before."""
+        trace, out = self.path("trace", b""), os.path.join(self.folder, "out.json")
+        done = subprocess.run(["strace", "-o", trace, "-e", "trace=openat,fcntl,write,fsync,close,rename,renameat,renameat2", PROGRAM, "extract", SAMPLE,
+                               "-o", out], capture_output=True, check=False)
+        self.assertEqual(done.returncode, 0, done.stderr)
+        held, synced, named = set(), False, False
+        with open(trace, encoding="utf-8") as file:
+            for line in file:
+                first = re.match(r"\w+\((\d+)", line)
+                result = int((re.search(r" = (-?\d+)", line) or ["", -1])[1])
+                if line.startswith("openat") and ".out.json.new" in line and "O_EXCL" in line:
+                    held = {result}
+                elif line.startswith("rename") and "out.json" in line:
+                    self.assertTrue(held and synced, line)
+                    named = True
+                elif first and int(first[1]) in held:
+                    if line.startswith("fcntl") and "F_DUPFD" in line:
+                        held.add(result)
+                    synced = line.startswith("fsync") or (synced and not line.startswith("write"))
+                    held -= {int(first[1])} if line.startswith("close") else set()
+        self.assertTrue(named)
+
     def test_a_file_that_cannot_be_read_leaves_an_old_output_alone(self):
         out = self.path("out.json", b"old")
         run("extract", "no-such.srt", "-o", out)
@@ -221,7 +244,7 @@ class Grammar(unittest.TestCase):
 
     def test_the_same_grammar_from_disk_gives_the_same(self):
         for folder in (self.pack, self.pack + "/"):
-            self.assertEqual(run("extract", "--grammar", folder, SAMPLE).bytes, run("extract", SAMPLE).bytes)
+            self.assertEqual(run("extract", "--grammar", self.pack, SAMPLE).bytes, run("extract", SAMPLE).bytes)
 
     def test_a_changed_grammar_is_used(self):
         self.append("foods.lex", "@tag FOOD\n@forms noun\nglimberry\n")
@@ -245,6 +268,24 @@ class Grammar(unittest.TestCase):
         self.assertEqual(len(placed), len(set(placed)))
         for name in lines:
             self.assertTrue(any(name in line for line in placed), name)
+
+    # Tables that the kitchen cannot be made without; all others may be missing, and what they are for is then not done.
+    NEEDED = set("""forms kitchen-words unit-words food-forms food-modifiers food-parts shop-aisles findings units food-weights food-aliases foods
+                    kitchens kitchen-metric oven-marks safe-temperatures allergens scaling-notes measures action-times caution-words
+                    title-foods title-rules caution-rules allergen-names""".split())
+
+    def test_any_table_may_be_missing(self):
+        """Those that are needed are named; without the others there are recipes all the same."""
+        path = os.path.join(self.pack, "pack.list")
+        with open(path, encoding="utf-8") as file:
+            lines = file.readlines()
+        for line in [line for line in lines if line.endswith(".tsv\n")]:
+            name = os.path.basename(line)[:-len(".tsv\n")]
+            with open(path, "w", encoding="utf-8") as file:
+                file.writelines(other for other in lines if other != line)
+            ended = run("extract", "-q", "--grammar", self.pack, SAMPLE)
+            self.assertEqual(ended.status, UNREADABLE if name in self.NEEDED else 0, line)
+            self.assertEqual(f"{name}.tsv" in ended.err, name in self.NEEDED, ended.err)
 
     def test_no_pack_at_all(self):
         ended = run("extract", "--grammar", self.folder, SAMPLE)

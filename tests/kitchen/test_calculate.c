@@ -7,48 +7,83 @@
 #include "kitchen/calculate.h"
 
 struct sum_case {
-    const char *input, *to, *kitchen, *line, *source;
+    const char *input, *to, *kitchen, *line, *source, *rounding; /* NULL: as it comes */
 };
 
 static const struct sum_case cases[] = {
-    {"2 cups flour", "gram", "us", "2 cups flour = 250 grams", "USDA SR28 20081: Wheat flour"},
-    {"2 cups of flour", "g", "us", "2 cups flour = 250 grams", "USDA SR28 20081"},
-    {"2 tablespoons paprika", "gram", "us", "2 tablespoons paprika = 14 grams", "USDA SR28 02028"},
-    {"500 g flour", "cup", "us", "500 grams flour = 4 cups", "USDA SR28 20081"},
-    {"3 eggs", "gram", "us", "3 eggs = 150 grams", "USDA SR28 01123"},
-    {"1 dozen eggs", "gram", "us", "1 dozen eggs = 600 grams", "USDA SR28 01123"},
-    {"1 cup", "ml", "us", "1 cup = 237 milliliters", "NIST Handbook 44"},
-    {"1 cup", "ml", "au", "1 cup = 250 milliliters", ""},
-    {"1 tablespoon", "teaspoon", "au", "1 tablespoon = 4 teaspoons", ""},
-    {"1 pint", "ml", "uk", "1 pint = 568 milliliters", "UK SI 1995/1804"},
-    {"1/3 cup", "tablespoon", "us", "⅓ cup = 5⅓ tablespoons", "NIST Handbook 44"},
-    {"1½ cups", "tablespoon", "us", "1½ cups = 24 tablespoons", "NIST Handbook 44"},
-    {"1 1/2 pounds", "gram", "us", "1½ pounds = 680 grams", "NIST Handbook 44"},
+    {"2 cups flour", "gram", "us", "2 cups flour = 250 grams", "USDA SR28 20081: Wheat flour",
+     NULL},
+    {"2 cups of flour", "g", "us", "2 cups flour = 250 grams", "USDA SR28 20081", NULL},
+    {"2 tablespoons paprika", "gram", "us", "2 tablespoons paprika = 14 grams", "USDA SR28 02028",
+     NULL},
+    {"500 g flour", "cup", "us", "500 grams flour = 4 cups", "USDA SR28 20081", NULL},
+    {"3 eggs", "gram", "us", "3 eggs = 150 grams", "USDA SR28 01123", NULL},
+    {"1 dozen eggs", "gram", "us", "1 dozen eggs = 600 grams", "USDA SR28 01123", NULL},
+    {"1 cup", "ml", "us", "1 cup = 237 milliliters", "NIST Handbook 44", NULL},
+    {"1 cup", "ml", "au", "1 cup = 250 milliliters", "", NULL},
+    {"1 tablespoon", "teaspoon", "au", "1 tablespoon = 4 teaspoons", "", NULL},
+    {"1 pint", "ml", "uk", "1 pint = 568 milliliters", "UK SI 1995/1804", NULL},
+    {"1/3 cup", "tablespoon", "us", "⅓ cup = 5⅓ tablespoons", "NIST Handbook 44", NULL},
+    {"1½ cups", "tablespoon", "us", "1½ cups = 24 tablespoons", "NIST Handbook 44", NULL},
+    {"1 1/2 pounds", "gram", "us", "1½ pounds = 680 grams", "NIST Handbook 44", NULL},
     {"2-3 tbsp butter", "gram", "us", "2 to 3 tablespoons butter = 28 to 43 grams",
-     "USDA SR28 01001"},
-    {"8 fl oz milk", "cup", "us", "8 fluid ounces milk = 1 cup", "NIST Handbook 44"},
-    {"1 cup milk", "g", "us", "1 cup milk = 244 grams", "USDA SR28 01077"},
-    {"350 F", "C", "us", "350 °F = 177 °C", ""},
-    {"180 C", "F", "uk", "180 °C = 356 °F", ""},
-    {"gas mark 4", "F", "uk", "gas mark 4 = 350 °F", ""},
-    {"400 F", "gas mark", "uk", "400 °F = gas mark 6", ""},
-    {"350-375 F", "C", "us", "350 to 375 °F = 177 to 191 °C", ""}, /* (F - 32) * 5 / 9 */
-    {"180–200 C", "", "uk", "180 to 200 °C = 356 to 392 °F", ""},
-    {"gas mark 4-5", "F", "uk", "gas mark 4 to 5 = 350 to 375 °F", ""},
-    {"350-350 F", "C", "us", "350 °F = 177 °C", ""},
-    {"160-180 C fan", "", "uk", "160 to 180 °C fan = 180 to 200 °C", "NSW Health"},
-    {"350 F", "", "us", "350 °F = 177 °C", ""},
-    {"180 C", "", "uk", "180 °C = 356 °F", ""},
-    {"gas mark 4", "", "uk", "gas mark 4 = 177 °C", ""},
-    {"2 c", "", "us", "2 cups = 2 cups", ""},
-    {"180 C fan", "", "uk", "180 °C fan = 200 °C", "NSW Health"},
-    {"180 C in a fan oven", "F", "us", "180 °C fan = 392 °F", "NSW Health"},
-    {"200 C", "C fan", "uk", "200 °C = 180 °C fan", "NSW Health"},
-    {"400 F", "C fan", "us", "400 °F = 184 °C fan", "NSW Health"},
-    {"180 C fan", "C fan", "uk", "180 °C fan = 180 °C fan", "NSW Health"},
-    {"20 oz", "", "us", "20 ounces = 1¼ pounds", ""},
-    {"12 tsp", "", "us", "12 teaspoons = ¼ cup", ""},
-    {"1/2 c sugar", "gram", "us", "½ cup sugar = 100 grams", "USDA SR28 19335"},
+     "USDA SR28 01001", NULL},
+    {"8 fl oz milk", "cup", "us", "8 fluid ounces milk = 1 cup", "NIST Handbook 44", NULL},
+    {"1 cup milk", "g", "us", "1 cup milk = 244 grams", "USDA SR28 01077", NULL},
+    {"350 F", "C", "us", "350 °F = 177 °C", "", NULL},
+    {"180 C", "F", "uk", "180 °C = 356 °F", "", NULL},
+    {"gas mark 4", "F", "uk", "gas mark 4 = 350 °F", "", NULL},
+    {"400 F", "gas mark", "uk", "400 °F = gas mark 6", "", NULL},
+    {"350-375 F", "C", "us", "350 to 375 °F = 177 to 191 °C", "", NULL}, /* (F - 32) * 5 / 9 */
+    {"180–200 C", "", "uk", "180 to 200 °C = 356 to 392 °F", "", NULL},
+    {"gas mark 4-5", "F", "uk", "gas mark 4 to 5 = 350 to 375 °F", "", NULL},
+    {"350-350 F", "C", "us", "350 °F = 177 °C", "", NULL},
+    {"160-180 C fan", "", "uk", "160 to 180 °C fan = 180 to 200 °C", "NSW Health", NULL},
+    {"350 F", "", "us", "350 °F = 177 °C", "", NULL},
+    {"180 C", "", "uk", "180 °C = 356 °F", "", NULL},
+    {"gas mark 4", "", "uk", "gas mark 4 = 177 °C", "", NULL},
+    {"2 c", "", "us", "2 cups = 2 cups", "", NULL},
+    {"180 C fan", "", "uk", "180 °C fan = 200 °C", "NSW Health", NULL},
+    {"180 C in a fan oven", "F", "us", "180 °C fan = 392 °F", "NSW Health", NULL},
+    {"200 C", "C fan", "uk", "200 °C = 180 °C fan", "NSW Health", NULL},
+    {"400 F", "C fan", "us", "400 °F = 184 °C fan", "NSW Health", NULL},
+    {"180 C fan", "C fan", "uk", "180 °C fan = 180 °C fan", "NSW Health", NULL},
+    {"20 oz", "", "us", "20 ounces = 1¼ pounds", "", NULL},
+    {"12 tsp", "", "us", "12 teaspoons = ¼ cup", "", NULL},
+    {"1/2 c sugar", "gram", "us", "½ cup sugar = 100 grams", "USDA SR28 19335", NULL},
+    /* a kitchen's fractions stay, one that is none is rounded, in a range both ends then */
+    {"1 1/8 tbsp", "tsp", "us", "1⅛ tablespoons = 3⅜ teaspoons", "NIST Handbook 44", "exact"},
+    {"1.25 cup", "tablespoon", "us", "1¼ cups = 20 tablespoons", "NIST Handbook 44", "exact"},
+    {"1/7 cup", "tablespoon", "us", "0.1429 cup = 2.3 tablespoons", "NIST", "rounded to 2 figures"},
+    {"1/8-1/7 cup", "tbsp", "us", "⅛ to 0.1429 cup = 2 to 2.3 tablespoons", "NIST",
+     "rounded to 2 figures"},
+    {"1/7-1/2 cup", "tbsp", "us", "0.1429 to ½ cup = 2.3 to 8 tablespoons", "NIST",
+     "rounded to 2 figures"},
+    /* spaces around the dash, of either kind */
+    {"2 - 3 cups", "tbsp", "us", "2 to 3 cups = 32 to 48 tablespoons", "NIST", "exact"},
+    {"2 –3 cups", "tbsp", "us", "2 to 3 cups = 32 to 48 tablespoons", "NIST", "exact"},
+    {"2- 3 cups", "tbsp", "us", "2 to 3 cups = 32 to 48 tablespoons", "NIST", "exact"},
+    {"3-3 cups", "ml", "us", "3 cups = 710 milliliters", "NIST", "rounded to 3 figures"},
+    {"0 cups", "ml", "us", "0 cups = 0 milliliters", "NIST", "exact"},
+    /* by the food's weight, there and back, and by the piece */
+    {"1 lb flour", "cup", "us", "1 pound flour = 3.6 cups", "USDA SR28 20081",
+     "rounded to 2 figures"},
+    {"6 eggs", "cup", "us", "6 eggs = 1.2 cups", "USDA SR28 01123", "rounded to 2 figures"},
+    {"12 eggs", "dozen", "us", "12 eggs = 1 dozen", "ordinary usage", "exact"},
+    {"2 dozen eggs", "each", "us", "2 dozen eggs = 24", "ordinary usage", "exact"},
+    {"3 cloves garlic", "g", "us", "3 cloves garlic = 9 grams", "USDA SR28 11215", "exact"},
+    {"2 cups flour", "fl oz", "us", "2 cups flour = 16 fluid ounces", "NIST", "exact"},
+    {"2 of eggs", "g", "us", "2 eggs = 100 grams", "USDA SR28 01123", "exact"},
+    /* degrees */
+    {"350 F", "F", "us", "350 °F = 350 °F", "", "exact"},
+    {"100 C", "F", "us", "100 °C = 212 °F", "", "exact"},
+    {"351 F", "C", "us", "351 °F = 177 °C", "", "rounded to the nearest 1°"},
+    {"100-101 C", "F", "us", "100 to 101 °C = 212 to 214 °F", "", "rounded to the nearest 1°"},
+    {"99-100 C", "F", "us", "99 to 100 °C = 210 to 212 °F", "", "rounded to the nearest 1°"},
+    {"gas mark 4", "C fan", "uk", "gas mark 4 = 157 °C fan", "NSW Health",
+     "rounded to the nearest 1°"},
+    {"4 gas mark", "F fan", "uk", "gas mark 4 = 314 °F fan", "NSW Health", "exact"},
+    {"350 F fan", "F", "us", "350 °F fan = 386 °F", "NSW Health", "exact"},
 };
 
 static void test_lines(void **state)
@@ -64,6 +99,8 @@ static void test_lines(void **state)
         assert_string_equal(open_string(o, c.line), cases[i].line);
         if (!text_starts(c.source, cases[i].source))
             fail_msg("%s: source %.*s", cases[i].input, TEXT(c.source));
+        if (cases[i].rounding && !text_is(c.rounding, cases[i].rounding))
+            fail_msg("%s: %.*s", cases[i].input, TEXT(c.rounding));
     }
 }
 
@@ -88,6 +125,13 @@ static void test_mistakes(void **state)
         {"2 hours", "cup", "depends on the food"},
         {"200 C", "grams", "a temperature is measured in F, C or gas mark"},
         {"4 gas mark fan", "C", "a gas oven's mark is not one of a fan oven"},
+        {"200 C", "gas mark fan", "a gas oven's mark is not one of a fan oven"},
+        {"2.3.4 cups", "ml", "does not begin with a number"},
+        {"2/3/4 cups", "ml", "does not begin with a number"},
+        {"1½2 cups", "ml", "does not begin with a number"},
+        {"2 cups 3 flour", "g", "no published weight found for 3 flour"},
+        {"3 - 2 cups", "ml", "the second number is the smaller one"},
+        {"30 c", "firkin", "the unit \"firkin\" is not known"},
     };
     struct open_kitchen *o = *state;
     for (size_t i = 0; i < sizeof wrong / sizeof *wrong; i++) {

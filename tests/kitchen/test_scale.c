@@ -215,9 +215,30 @@ static void test_bad(void **state)
     problems_release(&p);
 }
 
+static void test_factors_at_the_limit(void **state)
+{
+    static const struct {
+        struct ratio factor;
+        bool good;
+    } rows[] = {{{1000, 1}, true}, {{1001, 1}, false}, {{1, 1000}, true}, {{1, 1001}, false},
+                {{1, 1}, true},    {{1999, 2}, true},  {{2001, 2}, false}};
+    struct open_kitchen *o = *state;
+    for (size_t i = 0; i < sizeof rows / sizeof *rows; i++) {
+        struct problems p = {0};
+        struct dish d = {.id = 1};
+        *LIST_ADD(&o->arena, &d.ingredients) =
+            (struct ingredient){.food = TEXT_OF("flour"), .amount = open_amount("1", "1", "cup")};
+        assert_int_equal(scale_dish(o->kitchen, &o->arena, &d, rows[i].factor, NULL, &p),
+                         rows[i].good);
+        assert_int_equal(p.errors, !rows[i].good);
+        problems_release(&p);
+    }
+}
+
 int main(void)
 {
     const struct CMUnitTest tests[] = {
+        cmocka_unit_test_teardown(test_factors_at_the_limit, open_reset),
         cmocka_unit_test_teardown(test_measures, open_reset),
         cmocka_unit_test_teardown(test_australia, open_reset),
         cmocka_unit_test(test_there_and_back),

@@ -105,7 +105,8 @@ static void test_files(void **state)
         size_t least; /* cases */
     } rows[] = {{"tests/read/webvtt.cases", 50},
                 {"tests/read/limits.cases", 17},
-                {"tests/read/speakers.cases", 20}};
+                {"tests/read/speakers.cases", 20},
+                {"tests/read/others.cases", 20}};
     (void) state;
     for (size_t i = 0; i < sizeof rows / sizeof *rows; i++)
         check_file(rows[i].file, rows[i].least);

@@ -13,16 +13,21 @@ PROGRAM = os.path.join(os.environ.get("B", "build"), "dishtake")
 SLACK = 12.0
 
 
+def seconds(clock):
+    minutes, rest = clock.split(":")
+    return 60 * int(minutes) + int(rest)
+
+
 def cases(lines):
-    """(known failure, what the case shows, caption lines, [(start, titles)]) of each talk."""
+    """(known failure, what the case shows, caption lines, [(start, end or None, titles)]) of each talk."""
     found = []
     for line in lines:
         mark, rest = line[:1], line[1:].strip()
         if mark in ("=", "!"):
             found.append((mark == "!", rest, [], []))
         elif mark == "-":
-            minutes, seconds, titles = re.fullmatch(r"(\d+):(\d\d) (.*)", rest).groups()
-            found[-1][3].append((60 * int(minutes) + int(seconds), titles.split(" / ")))
+            start, end, titles = re.fullmatch(r"(\S+) (?:to (\S+) )?(.*)", rest).groups()
+            found[-1][3].append((seconds(start), seconds(end) if end else None, titles.split(" / ")))
         elif mark.isdigit():
             found[-1][2].append(line)
     return found
@@ -30,12 +35,13 @@ def cases(lines):
 
 def dishes(captions):
     run = subprocess.run([PROGRAM, "extract", "-"], input="".join(captions), capture_output=True, text=True, check=True)
-    return [(dish["start"], dish["title"]) for dish in json.loads(run.stdout)["dishes"]]
+    return [(dish["start"], dish["end"], dish["title"]) for dish in json.loads(run.stdout)["dishes"]]
 
 
 def is_right(given, wanted):
-    return len(given) == len(wanted) and all(abs(start - at) <= SLACK and title in titles
-                                             for (start, title), (at, titles) in zip(given, wanted))
+    return len(given) == len(wanted) and all(
+        abs(start - begins) <= SLACK and (ends is None or abs(end - ends) <= SLACK) and title in titles
+        for (start, end, title), (begins, ends, titles) in zip(given, wanted))
 
 
 def main():

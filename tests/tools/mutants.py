@@ -2,8 +2,8 @@
 """Small faults put into the core, one at a time, and whether a test notices: mutants.py WORK COUNT [SEED [FOLDER...]]
 
 A copy of the sources in WORK is changed, never the sources themselves. A fault is a comparison, a sign, a connective or a
-truth turned round in a line that does something, in the folders of src/ that are named (or all of CORE). Program and tests
-are built with sanitizers, and the tests run from the quickest to the slowest until one fails; what none of them notices is
+truth turned round in a line that does something, in the folders of src/ that are named (or all of CORE). The test
+programs are built with sanitizers, and the tests run from the quickest to the slowest until one fails; what none of them notices is
 printed with its place. What does not compile, or compiles to the same object, is no fault and is not counted.
 SPDX-License-Identifier: MIT
 """
@@ -30,60 +30,67 @@ LEFT_OUT = {"tests/review/test_browser.py", "tests/review/test_soak.py", "tests/
             "tests/published/check_publish_browser.py", "tests/published/check_json_suite.py", "tests/faults/check_faults",
             "tests/scale/check_parallel", "tests/api/test_install.py", "tests/corpus/test_score.py", "tests/spec/test_run_spec.py",
             "tests/lexicon/check_lexicon.py", "tests/disk/test_save", "tests/disk/test_folder", "tests/disk/test_disk",
-            "tests/scale/test_resume.py", "tests/cli/test_bad_input.py", "tests/review/test_requests.py", "tests/kitchen/check_ready"}
+            "tests/scale/test_resume.py", "tests/cli/test_bad_input.py", "tests/review/test_requests.py", "tests/kitchen/check_ready",
+            "tests/published/test_publish.py", "tests/split/test_shares.py"}
 # Long, and of one folder: only for a fault there.
 ONLY_OF = {"tests/edits/test_edits": "edits", "tests/edits/test_values": "edits", "tests/match/test_sieve": "match",
            "tests/published/check_ffprobe_cues.py": "read"}
 WHOLE = ["tests/spec/run_spec --floor tests/spec/floors.tsv build/dishtake", "tests/accuracy/accuracy.sh build/dishtake"]
 MOST_SECONDS = 120
 CC = shlex.split(os.environ.get("CC", "cc"))
-SANITIZERS = "-O1 -fsanitize=address,undefined -fno-sanitize-recover=all -DARENA_MALLOC".split()
 # As the Makefile has them, but that one library holds the core, and shows all it has: for a fault only that is made anew.
-STANDARD = "-std=c11 -fPIC -w -MMD -MP".split()
+STANDARD = "-O1 -std=c11 -fPIC -w -MMD -MP".split()
+SANITIZERS = "-fsanitize=address,undefined -fno-sanitize-recover=all -DARENA_MALLOC".split()
 SOURCE = "-Isrc -Iinclude -Itests -D_POSIX_C_SOURCE=200809L -DPCRE2_CODE_UNIT_WIDTH=8 -DDISHTAKE_VERSION=0".split()
 LIBRARIES = "libpcre2-8 jansson libutf8proc expat icu-i18n icu-uc cmocka".split()
-CORE_OBJECTS = ["build/dishtake.o", "build/output.o", "build/shopping.o", "build/pipeline.o", "build/pack_builtin.o", "build/kitchen_builtin.o", "build/page_files.o"]
-LIBRARY = "build/libcore.so"
+BUILTIN = ["build/pack_builtin.o", "build/kitchen_builtin.o", "build/page_files.o"]
+# Scripts run the program that is shipped, test programs have sanitizers.
+BUILDS = {"build": [], "build/san": SANITIZERS}
 
 
 def cc(*arguments):
     return subprocess.run([*CC, *arguments], stdout=subprocess.DEVNULL, stderr=subprocess.DEVNULL, check=False).returncode == 0
 
 
-def compiled(path):
-    """The bytes of the object as it would be shipped; None where it does not compile."""
-    if not cc("-O2", "-std=c11", "-w", *SOURCE, "-c", "-o", "build/fault.o", path):
+def compile_file(path):
+    """The bytes of the object without sanitizers; None where it does not compile."""
+    objects = [path.replace("src/", build + "/").replace(".c", ".o") for build in BUILDS]
+    if not all(cc(*STANDARD, *flags, *SOURCE, "-c", "-o", name, path) for name, flags in zip(objects, BUILDS.values())):
         return None
-    with open("build/fault.o", "rb") as file:
+    with open(objects[0], "rb") as file:
         return file.read()
 
 
-def make_library(path=None):
-    """After the file has changed; all of it where none is named."""
-    objects = CORE_OBJECTS + [name for folder in [*CORE, "model", "pack"] for name in sorted(glob.glob(f"build/{folder}/*.o"))]
-    if path and not cc(*SANITIZERS, *STANDARD, *SOURCE, "-c", "-o", path.replace("src/", "build/").replace(".c", ".o"), path):
-        sys.exit(f"{path} compiles, but not with sanitizers")
-    if not cc(*SANITIZERS, "-shared", "-o", LIBRARY, *[name for name in objects if os.path.basename(name) not in TOOLS]):
-        sys.exit("the core does not link")
+def link_core():
+    for build, flags in BUILDS.items():
+        objects = [f"{build}/{name}.o" for name in ("dishtake", "output", "shopping", "pipeline")]
+        objects += [name for folder in [*CORE, "model", "pack"] for name in sorted(glob.glob(f"{build}/{folder}/*.o"))]
+        if not cc(*flags, "-shared", "-o", f"{build}/libcore.so", *BUILTIN, *(name for name in objects if os.path.basename(name) not in TOOLS)):
+            sys.exit("the core does not link")
+
+
+def link_program(build, output, *inputs):
+    """With the core as a library that is loaded."""
+    flags = subprocess.run(["pkg-config", "--cflags", "--libs", *LIBRARIES], stdout=subprocess.PIPE, check=True, text=True).stdout.split()
+    os.makedirs(os.path.dirname(output), exist_ok=True)
+    if not cc(*STANDARD, *BUILDS[build], *SOURCE, "-o", output, *inputs, f"{build}/libcore.so", *flags, "-lm", "-lpthread", "-ldl",
+              f"-Wl,-rpath,{os.getcwd()}/{build}"):
+        sys.exit(f"{output} does not link")
 
 
 def make_all(programs):
-    flags = subprocess.run(["pkg-config", "--cflags", "--libs", *LIBRARIES], stdout=subprocess.PIPE, check=True, text=True).stdout.split()
-    last = [LIBRARY, *flags, "-lm", "-lpthread", "-ldl", f"-Wl,-rpath,{os.getcwd()}/build"]
-    if subprocess.run(["make", "-j2", f"CC={shlex.join(CC)}", f"CFLAGS={' '.join(SANITIZERS)}", f"LDFLAGS={' '.join(SANITIZERS)}",
-                       f"STD={' '.join(STANDARD)}", "build/dishtake"], stdout=subprocess.DEVNULL, check=False,
-                      env=dict(os.environ, ASAN_OPTIONS="detect_leaks=0")).returncode:
+    made = subprocess.run(["make", "-j2", f"CC={shlex.join(CC)}", "CFLAGS=", f"STD={' '.join(STANDARD)}", f"SAN={' '.join(SANITIZERS)}",
+                           "build/dishtake", "build/talk_units", "build/san/libcore.a", "build/san/libdisk.a"],
+                          stdout=subprocess.DEVNULL, check=False)
+    if made.returncode:
         sys.exit("it does not build")
-    make_library()
-    outer = [name for folder in ("disk", "review", "cli") for name in sorted(glob.glob(f"build/{folder}/*.o"))]
-    if not cc(*SANITIZERS, "-o", "build/dishtake", *outer, "build/asset_files.o", *last):
-        sys.exit("the program does not link")
+    link_core()
+    link_program("build", "build/dishtake", *(name for folder in ("disk", "review", "cli") for name in sorted(glob.glob(f"build/{folder}/*.o"))),
+                 "build/asset_files.o")
     for program in programs:
-        os.makedirs(os.path.dirname(program), exist_ok=True)
-        more = ["tests/fuzz/replay.c"] if "/fuzz_" in program else []
-        disk = [name for name in outer if "/disk/" in name]
-        if not cc(*SANITIZERS, *STANDARD, *SOURCE, "-o", program, program.replace("build/san/", "") + ".c", *more, *disk, *last):
-            print(f"left out, since it does not link so: {program}", flush=True)
+        inputs = [program.replace("build/san/", "") + ".c", *(["tests/fuzz/replay.c"] if "/fuzz_" in program else []), "build/san/libdisk.a"]
+        if not os.path.exists(program) or any(os.path.getmtime(name) > os.path.getmtime(program) for name in inputs):
+            link_program("build/san", program, *inputs)
 
 
 def places(folders):
@@ -102,19 +109,39 @@ def places(folders):
                         yield path, number, line[:found.start()] + new + line[found.end():]
 
 
-def quickest_first():
-    """All tests that pass without a fault, in the order of what they take."""
-    programs = [path for path in glob.glob("tests/*/test_*.c") if path[:-2] not in LEFT_OUT]
-    scripts = [path for path in glob.glob("tests/*/test_*.py") + glob.glob("tests/*/check_*") if path not in LEFT_OUT]
-    programs = [f"build/san/{path[:-2]}" for path in programs + glob.glob("tests/fuzz/fuzz_*.c")]
-    make_all(programs)
-    times = {}
-    for test in [*(name for name in programs if "/test_" in name), *scripts, *WHOLE]:
-        _, status, _, times[test] = run.run(test)
-        if status:
+class Tests:
+    """All that can notice a fault, the quickest first as far as is known. One that fails and has never passed is tried without
+    the fault; if it fails then too, it is left out."""
+
+    def __init__(self):
+        programs = [path for path in glob.glob("tests/*/test_*.c") if path[:-2] not in LEFT_OUT]
+        scripts = [path for path in glob.glob("tests/*/test_*.py") + glob.glob("tests/*/check_*") if path not in LEFT_OUT]
+        self.seconds = {f"build/san/{path[:-2]}": 0 for path in programs}
+        make_all([*self.seconds, *(f"build/san/{path[:-2]}" for path in glob.glob("tests/fuzz/fuzz_*.c"))])
+        self.seconds.update(dict.fromkeys(scripts, 1))
+        self.seconds.update(dict.fromkeys(WHOLE, 5))
+        self.passed = set()
+
+    def fails(self, test):
+        _, status, _, self.seconds[test] = run.run(test)
+        if status == 0:
+            self.passed.add(test)
+        return status != 0
+
+    def notice(self, path, mend):
+        """The name of the first that fails with the fault in the file; "" when none does. `mend` takes the fault out."""
+        folder = path.split("/")[1]
+        for test in sorted(self.seconds, key=self.seconds.get):
+            if any(name in test and folder != of for name, of in ONLY_OF.items()) or not self.fails(test):
+                continue
+            mend()
+            if test in self.passed or not self.fails(test):
+                return test
             print(f"left out, since it fails without a fault: {test}", flush=True)
-            del times[test]
-    return sorted(times, key=times.get)
+            del self.seconds[test]
+            return None  # what the others say was not asked with the fault in place
+        mend()
+        return ""
 
 
 def write(path, lines):
@@ -122,15 +149,27 @@ def write(path, lines):
         file.writelines(lines)
 
 
-def is_noticed(path, tests, before):
-    """By which test, "" by none. None: it is no fault."""
-    now = compiled(path)
+def notice(path, number, line, tests):
+    """By which test, "" by none. None: it is no fault, or it could not be told."""
+    with open(path, encoding="utf-8") as file:
+        lines = file.readlines()
+    before = compile_file(path)
+
+    def mend():
+        write(path, lines)
+        if compile_file(path) != before:
+            sys.exit(f"{path} is not as it was")
+        link_core()
+    write(path, lines[:number] + [line] + lines[number + 1:])
+    now = compile_file(path)
     if now is None or now == before:
+        mend()
         return None
-    make_library(path)
-    folder = path.split("/")[1]
-    near = [test for test in tests if not any(name in test and folder != of for name, of in ONLY_OF.items())]
-    return next((test for test in near if run.run(test)[1] != 0), "")
+    link_core()
+    by = tests.notice(path, mend)
+    if by is not None:
+        print(f"{'noticed by ' + by if by else 'not noticed'}: {path}:{number + 1}: {lines[number].strip()} -> {line.strip()}", flush=True)
+    return by
 
 
 def renew(work):
@@ -157,23 +196,13 @@ def main(work, count, seed, folders):
     renew(work)
     os.chdir(work)
     os.environ["B"] = "build"
-    tests = quickest_first()
     run.TIMEOUT_SECONDS = MOST_SECONDS
-    results = []
+    tests = Tests()
     every = list(places(folders))
+    results = []
     while len(results) < count:
-        path, number, line = chance.choice(every)
-        with open(path, encoding="utf-8") as file:
-            lines = file.readlines()
-        before = compiled(path)
-        write(path, lines[:number] + [line] + lines[number + 1:])
-        by = is_noticed(path, tests, before)
-        write(path, lines)
-        if by is None:
-            continue
-        make_library(path)
-        results.append(by)
-        print(f"{'noticed by ' + by if by else 'not noticed'}: {path}:{number + 1}: {lines[number].strip()} -> {line.strip()}", flush=True)
+        by = notice(*chance.choice(every), tests)
+        results += [] if by is None else [by]
     print(f"figure: {sum(map(bool, results))} of {count} faults were noticed ({len(every)} could be made)")
 
 

@@ -35,7 +35,7 @@ GOLD_SETS = ("corpus", "recordings", "recordings/flawless", "recordings/second",
              "recordings/fifth")
 # Sets whose cooks or writers are the same are left out together.
 TOGETHER = {"recordings/flawless": "recordings", "recordings/second": "turns", "recordings/third": "turns",
-            "recordings/fourth": "turns", "recordings/fifth": "turns"}
+            "recordings/fourth": "turns"}
 TALK_FOLDS = 6
 # As src/split/turnword.c looks them up.
 NEAR, LATER, BEFORE, RUN = 7, 28, 8, 3
@@ -120,7 +120,8 @@ def write_share(path, captions):
             file.write(f"{start:.3f}\t{end:.3f}\t{text}\n")
 
 
-def read_talks(program):
+def list_talks(folder):
+    """(golds, captions of labelled talks, groups), each by transcript; those of talks are written to the folder."""
     golds, shares, files = {}, {}, {}
     for name in GOLD_SETS:
         for path in sorted(glob.glob(f"tests/{name}/*.gold.json")):
@@ -129,12 +130,17 @@ def read_talks(program):
             transcript = os.path.join(os.path.dirname(path), gold["transcript"])
             files[transcript] = TOGETHER.get(name, name)
             golds[transcript] = gold
+    for path in sorted(glob.glob("tests/split/shares/*.tsv")):
+        captions, copy = test_shares.read(path), os.path.join(folder, os.path.basename(path))
+        write_share(copy, captions)
+        files[copy] = f"talks {zlib.crc32(os.path.basename(path).encode()) % TALK_FOLDS}"
+        shares[copy] = captions
+    return golds, shares, files
+
+
+def read_talks(program):
     with tempfile.TemporaryDirectory() as folder:
-        for path in sorted(glob.glob("tests/split/shares/*.tsv")):
-            captions, copy = test_shares.read(path), os.path.join(folder, os.path.basename(path))
-            write_share(copy, captions)
-            files[copy] = f"talks {zlib.crc32(os.path.basename(path).encode()) % TALK_FOLDS}"
-            shares[copy] = captions
+        golds, shares, files = list_talks(folder)
         talks = read_units(program, files)
     for name, talk in talks.items():
         if name in golds:
@@ -285,10 +291,14 @@ def print_weights(all_):
         print(f"{name:16} {new:6.2f} {back:6.2f}", file=sys.stderr)
 
 
+def kinds_of(macro, path):
+    with open(path, encoding="utf-8") as file:
+        return re.findall(rf"^{macro}\((\w+),", file.read(), re.M)
+
+
 def main():
     program = sys.argv[-1]
-    with open("src/split/border.def", encoding="utf-8") as file:
-        names = re.findall(r"^EVIDENCE\((\w+),", file.read(), re.M)
+    names = kinds_of("EVIDENCE", "src/split/border.def")
     all_ = Sentences(read_talks(program), names)
     if sys.argv[1] == "--test":
         test(all_)

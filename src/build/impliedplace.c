@@ -1,0 +1,64 @@
+/* build/impliedplace.c: where something goes, or comes from, with no verb: "and then into the tin".
+ * SPDX-License-Identifier: MIT */
+#include "build/context.h"
+#include "build/implied.h"
+#include "build/wording.h"
+
+static bool begins_clause(const struct builder *b, size_t i)
+{
+    const struct chunk *before = i ? &b->chunks.at[i - 1] : NULL;
+    return !before || before->tag == TAG_SO || before->tag == TAG_AND
+           || b->r->words.at[before->last].after >= AFTER_COMMA;
+}
+
+/* "And then into the tin", "onto a tray": a clause that begins with where it goes. */
+#define PLACE_CHUNKS 4
+
+static bool is_into(const struct builder *b, size_t i)
+{
+    const struct chunk *c = &b->chunks.at[i];
+    if (!begins_clause(b, i) || c->tag != TAG_INTO || !is_done(c) || !is_step_word(b, c, "place"))
+        return false;
+    for (size_t n = i + 1; n < b->chunks.count && n <= i + PLACE_CHUNKS; n++) {
+        if (b->chunks.at[n].tag == TAG_VESSEL || b->chunks.at[n].tag == TAG_CONTAINER)
+            return true;
+        if (b->r->words.at[b->chunks.at[n].last].after >= AFTER_COMMA)
+            return false;
+    }
+    return false;
+}
+
+size_t find_into(const struct builder *b)
+{
+    for (size_t i = 0; i < b->chunks.count && !b->rundown; i++)
+        if (is_into(b, i))
+            return i;
+    return NOWHERE;
+}
+
+size_t find_out(const struct builder *b)
+{
+    for (size_t i = 0; i < b->chunks.count && last_heat(b); i++) {
+        const struct chunk *c = &b->chunks.at[i];
+        unsigned char next = i + 1 < b->chunks.count ? b->chunks.at[i + 1].tag : 0;
+        bool ends = !next || next == TAG_AND || next == TAG_UNTIL
+                    || b->r->words.at[c->last].after >= AFTER_COMMA;
+        bool place =
+            next == TAG_THE && i + 2 < b->chunks.count
+            && (b->chunks.at[i + 2].tag == TAG_VESSEL || b->chunks.at[i + 2].tag == TAG_OVEN
+                || b->chunks.at[i + 2].tag == TAG_CONTAINER);
+        if (begins_clause(b, i) && is_done(c) && is_step_word(b, c, "leaves")
+            && (c->tag == TAG_FROM ? place : ends && c->tag == TAG_OTHER))
+            return i;
+    }
+    return NOWHERE;
+}
+
+size_t find_served(const struct builder *b)
+{
+    for (size_t i = 1; i < b->chunks.count && last_heat(b); i++)
+        if (b->chunks.at[i].tag == TAG_VESSEL && is_done(&b->chunks.at[i])
+            && b->chunks.at[i - 1].tag == TAG_INTO && is_step_word(b, &b->chunks.at[i], "served"))
+            return i;
+    return NOWHERE;
+}

@@ -1,0 +1,122 @@
+/* split/end.c: what is left in the oven comes out while another dish is on, and what is said of it
+ * then is short, or talk. It speaks of the dish all the same.
+ * SPDX-License-Identifier: MIT */
+#include "split/end.h"
+
+#include <math.h>
+
+#include "base/arena.h"
+#include "split/topic.h"
+
+/* So often back a thing is looked for; and so often a dish names its own things at least. */
+#define BACK_TIMES 16
+#define OWN_TIMES 2
+/* Less than this says nothing of a dish: salt, milk. */
+#define TELLING_LEAST 0.5
+/* So near its end a dish is finished. */
+#define LAST_SENTENCES 6
+
+struct ending {
+    struct recording *r;
+    const struct feature *f;
+    size_t *dish;     /* of each sentence, or NO_DISH */
+    size_t *last;     /* of each dish, the sentence that was cooked for it last */
+    bool *unfinished; /* of each dish: it was left without a yield, a garnish or a leave */
+};
+
+static void spoken_of(struct ending *e, size_t dish, size_t i)
+{
+    const struct recording *r = e->r;
+    if (i > e->last[dish])
+        r->dishes.at[dish].end =
+            fmax(r->dishes.at[dish].end, r->words.at[r->sentences.at[i].last].end);
+}
+
+/* "So that's your parkin." */
+static void end_named(struct ending *e, size_t i)
+{
+    const struct sentence *s = &e->r->sentences.at[i];
+    const struct feature *f = &e->f[i];
+    if (!s->names || f->closing_title.first > f->closing_title.last)
+        return;
+    for (size_t d = 0; d < e->r->dishes.count; d++)
+        if (e->r->dishes.at[d].id + 1 == s->names)
+            spoken_of(e, d, i);
+}
+
+static const struct mention *mention_of(const struct feature *f, struct text kind)
+{
+    for (size_t n = 0; n < f->mentions_count; n++)
+        if (text_equal(f->mentions[n].kind, kind))
+            return &f->mentions[n];
+    return NULL;
+}
+
+/* The dish that named the thing last, when it did so more than once and the one that is on did not;
+ * else NO_DISH. */
+static size_t whose(const struct ending *e, size_t i, const struct mention *m)
+{
+    size_t here = e->dish[i], found = NO_DISH, times = 0;
+    for (size_t n = 0; n < BACK_TIMES && m && m->before < i; n++) {
+        i = m->before;
+        m = mention_of(&e->f[i], m->kind);
+        if (e->dish[i] == NO_DISH)
+            continue;
+        if (e->dish[i] == here)
+            return NO_DISH;
+        if (found == NO_DISH)
+            found = e->dish[i];
+        times += e->dish[i] == found;
+    }
+    return times >= OWN_TIMES ? found : NO_DISH;
+}
+
+static void end_mentioned(struct ending *e, size_t i)
+{
+    for (size_t n = 0; n < e->f[i].mentions_count; n++) {
+        const struct mention *m = &e->f[i].mentions[n];
+        size_t dish = m->fresh || telling(m->marks) < TELLING_LEAST ? NO_DISH : whose(e, i, m);
+        if (dish != NO_DISH && e->unfinished[dish])
+            spoken_of(e, dish, i);
+    }
+}
+
+static bool is_unfinished(const struct ending *e, size_t dish)
+{
+    size_t first = e->r->dishes.at[dish].id;
+    for (size_t i = e->last[dish] + 1; i-- > 0 && e->last[dish] - i < LAST_SENTENCES;) {
+        const struct feature *f = &e->f[i];
+        if (e->r->sentences.at[i].first >= first && (f->closes > 0 || f->finished || f->late))
+            return false;
+    }
+    return true;
+}
+
+static void share_sentences(struct ending *e, const struct stretch *s, size_t count,
+                            const size_t *dish)
+{
+    for (size_t i = 0; i < e->r->sentences.count; i++)
+        e->dish[i] = NO_DISH;
+    for (size_t k = 0; k < count; k++) {
+        for (size_t i = s[k].first; i <= s[k].last; i++)
+            e->dish[i] = dish[k];
+        if (dish[k] != NO_DISH)
+            e->last[dish[k]] = s[k].last;
+    }
+}
+
+void find_ends(struct recording *r, const struct feature *f, const struct stretch *s, size_t count,
+               const size_t *dish)
+{
+    struct ending e = {.r = r, .f = f};
+    e.dish = arena_alloc(r->arena, (r->sentences.count + 1) * sizeof *e.dish);
+    e.last = arena_alloc(r->arena, (r->dishes.count + 1) * sizeof *e.last);
+    e.unfinished = arena_alloc(r->arena, (r->dishes.count + 1) * sizeof *e.unfinished);
+    share_sentences(&e, s, count, dish);
+    for (size_t d = 0; d < r->dishes.count; d++)
+        e.unfinished[d] = is_unfinished(&e, d);
+    for (size_t i = 0; i < r->sentences.count; i++) {
+        end_named(&e, i);
+        end_mentioned(&e, i);
+    }
+}

@@ -91,6 +91,7 @@ pull apart	shred		pull
 shell	shell		husk
 shuck	shuck
 hull	hull
+debeard	debeard		de-beard
 core	core
 seed	seed		deseed
 de seed	seed			verb-last
@@ -212,7 +213,7 @@ dress	dress	puts finishes prep
 shape	shape		shape into | form | form into | mold | mould | mold into | fashion | shape up
 roll	roll		roll up | roll out | roll in | roll into | roll over	verb
 ball up	shape
-press	press		press down | press in | press into | press out | press together | squash | squash down | squish | smush
+press	press	prep	press down | press in | press into | press out | press together | squash | squash down | squish | smush
 pat	pat dry			verb2
 pat down	press		pat in	verb2
 pat out	flatten		pat it out | pat that out | pat them out | pat it down flat | pat it out flat	verb2
@@ -365,7 +366,7 @@ sit	sit	waits idle	sit there	verb:sits,sitting,sat,sat
 let sit	sit		let it sit | let that sit | let this sit | let them sit | let it hang out | let that hang out | let it do its thing | let that do its thing | let them do their thing | let it do its magic | let it do its work | let it stand | let that stand | let stand | let this stand | let it be	verb:lets,letting,let,let
 leave	leave	waits idle	leave to stand | leave it alone | leave them alone | leave that alone | leave those alone | leave this alone | leave these alone | leave them be | leave that be | leave those be | leave be | leave alone | leave it be	verb:leaves,leaving,left,left
 stand	stand	waits idle		verb:stands,standing,stood,stood
-soak	soak	waits prep early	soak in | soak off | presoak
+soak	soak	waits prep early	soak off | presoak
 pre soak	soak	waits prep		verb-last
 hydrate	soak	waits prep	rehydrate | plump | plump up
 let soak	soak		let it soak | let them soak | let that soak	verb:lets,letting,let,let
@@ -501,8 +502,8 @@ sprinkle	sprinkle		sprinkle over | sprinkle on | sprinkle in | sprinkle with | s
 scatter	scatter		scatter over | scatter on | strew
 dust	dust		dust over | dust with | dust on
 garnish	garnish	garnishes	garnish with
-shower	scatter		rain in
-finish with	finish		end with
+shower	scatter	finishes puts garnishes	rain in | shower with
+finish with	finish	finishes garnishes	end with | finish off with | finish it with | finish it off with | finish them with | finish them off with | finish that with | finish this with | finish these with | finish those with | finish the bowls with | finish the dish with | finish the plates with | finish the plate with | finish the soup with | finish each bowl with | finish each plate with | finish each one with | finish everything with	none
 dot	dot		dot with | dot over	verb2
 fleck	sprinkle
 @marks serves
@@ -608,7 +609,7 @@ confit
 skin
 @tag OVEN
 @forms noun
-@marks
+@marks grills
 grill
 
 @tag TOOL
@@ -696,6 +697,12 @@ peel
 @forms noun
 @marks
 whole clove	clove
+
+# "Three onions, wait, two": takes back what was said, which repair.rules chooses.
+@tag SORRY
+@forms none
+@marks
+wait
 
 # "It's asparagus season": a quarter of a year, which repair.rules chooses.
 @tag TIME

@@ -130,7 +130,7 @@ caraway seed			caraway | ground caraway	noun
 nigella seed			kalonji | onion seed | black onion seed | nigella	noun
 carom seed			ajwain | ajwain seed	noun
 dill seed				noun
-annatto			achiote | annatto seed | achiote seed | achiote powder | annatto powder
+annatto			achiote | annatto seed | achiote seed | achiote powder | annatto powder | achuete | atsuete | achuete seed | annatto powder seed
 achiote paste			annatto paste
 @marks spice
 juniper berry			juniper	noun
@@ -271,7 +271,7 @@ jerusalem artichoke			sunchoke
 lotus root
 burdock root			gobo | burdock
 jicama
-taro			taro root | eddo | dasheen
+taro			taro root | eddo | dasheen | cocoyam
 cassava			yuca | manioc | yucca root
 yam			yam root
 malanga
@@ -293,7 +293,7 @@ green tomato
 tomatillo
 sun dried tomato	sun-dried tomato	cooked	sundried tomato | semi dried tomato | sunblushed tomato | sun blush tomato
 bell pepper			capsicum | sweet pepper | mini pepper | mini sweet pepper | mixed pepper | romano pepper
-red bell pepper			red pepper | red capsicum | sweet red pepper | red bell
+red bell pepper			red pepper | red capsicum | sweet red pepper | red bell | tatashe
 green bell pepper			green pepper | green capsicum | green bell
 yellow bell pepper			yellow pepper | yellow capsicum
 orange bell pepper			orange pepper | orange capsicum
@@ -332,8 +332,8 @@ spaghetti squash
 delicata squash			delicata
 kabocha squash			kabocha
 hubbard squash
-chayote			chayote squash | choko
-bitter melon			bitter gourd | karela
+chayote			chayote squash | choko | sayote | mirliton | christophene | chow chow
+bitter melon			bitter gourd | karela | ampalaya
 bottle gourd			lauki | calabash
 ridge gourd			turai
 snake gourd
@@ -344,7 +344,7 @@ tinda			apple gourd | indian round gourd
 winter melon
 luffa
 zucchini blossom	squash blossom		squash blossom | courgette flower
-cucumber			english cucumber | hothouse cucumber | persian cucumber | lebanese cucumber | telegraph cucumber | japanese cucumber | mini cucumber | kirby cucumber
+cucumber			english cucumber | hothouse cucumber | persian cucumber | lebanese cucumber | telegraph cucumber | japanese cucumber | mini cucumber | kirby cucumber | pickling cucumber
 corn		uncounted	sweet corn | sweetcorn | corn kernel | fresh corn | kernel corn | sweetcorn kernel
 corn on the cob			corn cob | corncob
 corn cobs	corn	plural		none
@@ -374,7 +374,7 @@ savoy cabbage			savoy
 napa cabbage			chinese cabbage | chinese leaf | nappa cabbage | wombok | napa
 brussels sprout			brussel sprout | sprout
 coleslaw mix		uncounted	slaw mix | shredded cabbage mix	none
-bok choy			pak choi | pak choy | baby bok choy | baby pak choi | bok choi
+bok choy			pak choi | pak choy | baby bok choy | baby pak choi | bok choi | pechay
 kale		uncounted	lacinato kale | tuscan kale | curly kale | dinosaur kale | cavolo nero | black kale | dino kale | baby kale	none
 spinach		uncounted	baby spinach | fresh spinach | english spinach | leaf spinach | young spinach	none
 frozen spinach		uncounted	frozen chopped spinach | frozen leaf spinach	none
@@ -416,7 +416,7 @@ hearts of palm	heart of palm	cooked plural		none
 mushroom			button mushroom | white mushroom | closed cup mushroom | fresh mushroom | field mushroom | flat mushroom | white button mushroom | mixed mushroom
 cremini mushroom			cremini | crimini mushroom | crimini | baby bella mushroom | baby bella | chestnut mushroom | brown mushroom | swiss brown mushroom | baby portobello mushroom | baby portobello
 portobello mushroom			portobello | portabella | portabella mushroom | portobello cap | portobello mushroom cap
-shiitake mushroom			shiitake | shitake mushroom | fresh shiitake
+shiitake mushroom			shiitake | shitake mushroom | fresh shiitake | pyogo mushroom
 dried shiitake	dried shiitake mushroom		dried shiitake mushroom | dried chinese mushroom | dried black mushroom | dried mushroom
 porcini mushroom			porcini | cep | dried porcini | dried porcini mushroom | dried cep
 oyster mushroom			king oyster mushroom | king trumpet mushroom
@@ -440,7 +440,7 @@ vegetable		uncounted generic	veg | veggie | mixed vegetable | root vegetable | m
 mirepoix		uncounted	soffritto | sofrito	none
 seaweed		uncounted	wakame | dulse | hijiki | sea vegetable	none
 kombu		uncounted	kelp | dried kelp	none
-nori			nori sheet | seaweed sheet | toasted nori | roasted seaweed
+nori			nori sheet | seaweed sheet | toasted nori | roasted seaweed | laver
 # The same, but neither sweet nor savory by itself.
 @marks produce
 ginger		uncounted	fresh ginger | ginger root | root ginger | fresh root ginger | gingerroot | fresh ginger root	none
@@ -451,8 +451,8 @@ zucchini			courgette | baby courgette | marrow | zucchini squash
 pumpkin			sugar pumpkin | pie pumpkin
 rhubarb		uncounted	forced rhubarb | rhubarb stem	none
 truffle			black truffle | white truffle
-plantain			green plantain | ripe plantain | sweet plantain
-jackfruit		uncounted	young jackfruit | green jackfruit | canned jackfruit	none
+plantain			green plantain | ripe plantain | sweet plantain | saba banana | saba
+jackfruit		uncounted	young jackfruit | green jackfruit | canned jackfruit | langka	none
 avocado			hass avocado
 
 # --- fruit ---
@@ -549,7 +549,7 @@ meyer lemon
 lemon wedge			lemon twist | twist of lemon
 lime wedge
 preserved lemon		cooked	salted lemon
-lime			key lime | fresh lime
+lime			key lime | fresh lime | dayap
 # Also a color: rules settle it.
 orange			navel orange | blood orange | valencia orange | seville orange | fresh orange
 yuzu
@@ -1061,7 +1061,7 @@ wheat starch
 sweet potato starch
 @marks uncounted
 oat			rolled oat | porridge oat | old fashioned oat | quick oat | jumbo oat | oatmeal | quick cooking oat | instant oat | quick oatmeal	noun
-steel cut oat			pinhead oatmeal | irish oat	noun
+steel cut oat			pinhead oatmeal | irish oat | pinhead oat | steel cut oatmeal	noun
 oat bran
 wheat bran			bran
 wheat germ
@@ -1077,7 +1077,7 @@ brown rice		aside	long grain brown rice
 wild rice		aside	wild rice mix
 arborio rice			risotto rice | arborio | carnaroli | carnaroli rice
 sushi rice	short-grain rice		short grain rice | japanese rice | calrose rice
-glutinous rice			sticky rice | sweet rice
+glutinous rice			sticky rice | sweet rice | malagkit | malagkit rice
 paella rice			bomba rice
 pudding rice
 red rice
@@ -1189,7 +1189,7 @@ pulses	pulse	generic plural		none
 legume	pulse	generic
 @forms none
 @marks uncounted
-tofu		savory	firm tofu | extra firm tofu | bean curd | block of tofu | medium tofu | super firm tofu
+tofu		savory	firm tofu | extra firm tofu | bean curd | medium tofu | super firm tofu
 silken tofu			soft tofu
 smoked tofu		savory
 tofu puff		savory	fried tofu | deep fried tofu	noun
@@ -1313,7 +1313,7 @@ pomegranate molasses
 barley malt syrup	malt syrup		malt syrup | malt extract
 @marks uncounted leavening
 baking powder			double acting baking powder
-baking soda			bicarbonate of soda | bicarb | bicarb soda | bicarb of soda | sodium bicarbonate | bicarbonate
+baking soda			bicarbonate of soda | bicarb | bicarb soda | bicarb of soda | sodium bicarbonate | bicarbonate | bread soda
 soda	baking soda
 yeast			active yeast | active dry yeast | dry yeast | dried yeast | dried active yeast | active dried yeast | packet yeast
 instant yeast			fast action yeast | easy bake yeast | rapid rise yeast | quick yeast | fast acting yeast | fast action dried yeast | bread machine yeast | instant dried yeast | instant dry yeast | easy blend yeast | quick rise yeast
@@ -1504,7 +1504,7 @@ ham stock			ham broth
 mushroom stock			mushroom broth | mushroom soaking liquid
 dashi			dashi stock
 consomme
-stock cube			bouillon cube	noun
+stock cube			bouillon cube | seasoning cube | soup cube | chicken cube | vegetable cube | broth cube	noun
 chicken stock cube			chicken bouillon cube | chicken bouillon granules | chicken base	noun
 beef stock cube			beef bouillon cube | beef bouillon granules | beef base	noun
 vegetable stock cube			vegetable bouillon cube | vegetable base	noun
@@ -1601,7 +1601,7 @@ soy	soy sauce
 sweet soy sauce			kecap manis
 tamari			tamari sauce
 coconut aminos			liquid aminos
-fish sauce			nam pla | nuoc mam | colatura
+fish sauce			nam pla | nuoc mam | colatura | patis
 oyster sauce			vegetarian oyster sauce | mushroom oyster sauce
 hoisin sauce			hoisin
 plum sauce
@@ -1670,7 +1670,7 @@ gherkin			cornichon | baby gherkin
 pickled onion			pickled red onion | cocktail onion
 pickled ginger		uncounted	gari | sushi ginger	none
 pickled beet			pickled beetroot
-sauerkraut		uncounted		none
+sauerkraut		uncounted	kraut	none
 kimchi		uncounted	kimchee	none
 pickled vegetable		uncounted
 pickled radish		uncounted	takuan | danmuji
@@ -1688,7 +1688,7 @@ white bread		uncounted
 whole wheat bread		uncounted	brown bread | wholemeal bread | whole grain bread | multigrain bread
 crusty bread		uncounted aside	country bread | rustic bread | artisan bread | french bread | italian bread | french loaf | peasant bread
 sourdough		uncounted	sourdough bread | sourdough loaf
-rye bread		uncounted	dark rye bread | pumpernickel | pumpernickel bread
+rye bread		uncounted	dark rye bread | pumpernickel | pumpernickel bread | dark rye
 baguette			french stick | french baguette
 ciabatta			ciabatta roll | ciabatta bread
 brioche			brioche bun | brioche roll
@@ -1957,7 +1957,7 @@ vietnamese mint			vietnamese coriander | laksa leaf | rau ram | rice paddy herb
 sawtooth herb	culantro		sawtooth coriander | shado beni | chadon beni
 horseradish leaf
 ash gourd			wax gourd
-yardlong bean			chinese long bean
+yardlong bean			chinese long bean | sitaw | snake bean
 cactus			cactus leaf
 mixed leaf			baby leaf | leafy green
 lotus seed
@@ -1983,7 +1983,7 @@ csabai			kolbasz | gyulai
 ox tongue			beef tongue | ox heart | lamb heart
 cow foot			cow skin | ponmo | shaki
 carne seca			salted beef | dried beef
-longganisa			longanisa | boerewurst
+longganisa			longanisa | boerewurst | longaniza
 # Breads and wrappers.
 @marks uncounted cooked
 kadaif			shredded pastry | angel hair pastry
@@ -1992,6 +1992,80 @@ banh pho	rice noodles		pho noodle | pho noodles
 korean glass noodles	glass noodle
 kritharaki	orzo
 krupuk			shrimp chip | emping | shrimp cracker
+
+# More leaves, pastes and jars of many kitchens.
+@marks produce savory
+perilla leaf			sesame leaf	noun
+ugu leaf			fluted pumpkin leaf	noun
+bitter leaf			onugbu	noun
+uziza leaf				noun
+scent leaf			nchanwu | clove basil	noun
+water leaf			waterleaf	noun
+taro leaf			dasheen leaf | gabi leaf	noun
+sweet potato leaf				noun
+malunggay leaf				noun
+chili leaf			pepper leaf	noun
+avocado leaf				noun
+efo tete			efo | african spinach
+minari			water parsley | korean parsley
+shombo			cayenne chili
+siling labuyo
+malagueta pepper			malagueta
+biquinho pepper
+sea buckthorn			sea buckthorn berry
+@marks produce
+rosehip			rose hip
+barberry			dried barberry | zereshk
+kokum
+goraka
+cupuacu
+sampaloc
+@marks spice savory
+rampe			pandanus leaf
+stone flower			dagad phool
+pickling spice			mixed pickling spice | pickling spices
+dill head			flowering dill | head of dill
+ogbono			ground ogbono
+@marks uncounted spice savory
+roasted curry powder			ceylon curry powder | dark curry powder
+file powder			gumbo file | ground sassafras
+sinigang mix			tamarind soup mix | sinigang powder
+@marks uncounted savory
+anchovy stock			anchovy broth | dried anchovy stock
+pickled turnip			turnip pickle | pink turnip pickle
+coconut sambol			pol sambol
+shatta			shatta sauce
+kaong			sugar palm fruit
+@marks shellfish savory
+salted shrimp			saeujeot | fermented shrimp
+@marks fish savory
+maldive fish			maldive fish flake
+@marks meat savory
+tocino
+reindeer			reindeer meat
+elk			elk meat
+gigot chop			lamb gigot chop
+chicharon
+@marks uncounted fat
+perilla oil			deulgireum
+@marks uncounted
+perilla seed			perilla seed powder
+coconut milk powder			powdered coconut milk
+scraped coconut			freshly scraped coconut
+kithul treacle			palm treacle | coconut treacle
+latik
+saltpetre			saltpeter
+carrageen			carrageen moss | irish moss
+@marks uncounted savory
+idli rice			parboiled idli rice
+ofada rice
+honey bean			nigerian brown bean | oloyin bean | brown bean	noun
+canton noodle			canton	noun
+@marks uncounted dairy cooked savory
+nabulsi cheese			nabulsi
+akkawi cheese			akkawi | akawi
+brown cheese			brunost | norwegian brown cheese
+filmjolk			cultured milk
 
 # --- verbs that are first of all the names of foods ---
 @tag ACTION

@@ -182,7 +182,7 @@ extra	more		an extra | additional | an additional | a further | further
 
 @tag REST
 the rest	rest		the rest of | rest of | the rest of the | the remainder | the remainder of | remainder | the remainder of the
-remaining	rest		the remaining | what's left | whats left | what is left | what's left of | whats left of | whatever's left | whatever is left | whatever's left of | what remains of | leftover | left over
+remaining	rest		the remaining | what's left | whats left | what is left | what's left of | whats left of | whatever's left | whatever is left | whatever's left of | what remains of | leftover | left over | the last of | the last of the | the last bit of | the last bit of the | the end of the | the tail end of the | whatever remains of
 the other half	half		other half | the other half of | the second half | the second half of | other half of
 
 @tag WHOLE

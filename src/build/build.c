@@ -68,14 +68,14 @@ static void name_group(struct builder *b)
 /* What may say how the last food is, or what is done to it. */
 static bool may_prepare(const struct chunk *c)
 {
-    return c->tag == TAG_ACTION || c->tag == TAG_DONE || c->tag == TAG_STATE
+    return c->tag == TAG_ACTION || c->tag == TAG_DONE || c->tag == TAG_STATE || c->tag == TAG_DOING
            || (c->tag == TAG_EXTRACT && !c->match) || c->tag == TAG_INTO;
 }
 
 /* What a verb does to the foods: hides one, or prepares the last one. */
 static void build_verb(struct builder *b, const struct chunk *c, size_t index)
 {
-    if (c->tag != TAG_INTO && c->tag != TAG_EXTRACT)
+    if (c->tag != TAG_INTO && c->tag != TAG_EXTRACT && c->tag != TAG_DOING)
         build_hidden(b, c, index);
     if (b->last_line)
         read_prep_of_it(b, &b->dish->ingredients.at[b->last_line - 1], index);
@@ -99,6 +99,8 @@ static void read_foods(struct builder *b, bool question)
             build_amount(b, c, i);
         else if ((c->tag == TAG_NUMBER || is_bare_heat(c)) && !question)
             build_number(b, c);
+        else if (c->tag == TAG_ATLEAST && !question)
+            open_amount(b, i);
         else if (may_prepare(c) && !question)
             build_verb(b, c, i);
         else if (c->tag == TAG_LINE && c->match)

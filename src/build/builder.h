@@ -58,7 +58,11 @@ struct builder {
     size_t last_line;  /* index + 1 of the last ingredient spoken of; 0 for none */
     size_t told_line;  /* `last_line` when more was said of it: its amount, its name again */
     size_t told_last;  /* the last word of that */
-    bool told_amount;  /* what was said was its amount */
+    struct said_amount
+        broken;       /* an amount whose food did not follow: "a pound of, excuse me, mince" */
+    size_t broken_at; /* its last word */
+    bool broken_of;   /* "of" stood behind it */
+    bool told_amount; /* what was said was its amount */
     enum yield_sure yield_sure; /* how the dish's yield was said, so far */
     size_t list_step; /* index + 1 of the dish's last step when it only lists foods; else 0 */
     bool put_in;      /* a list of foods was said to go in: "carrots in" */

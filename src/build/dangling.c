@@ -130,8 +130,8 @@ static bool is_actual(const struct builder *b, const struct ingredient *line, co
 {
     size_t next = c->last + 1;
     return next < b->r->words.count && b->r->words.at[next].tag == TAG_SORRY
-           && b->r->words.at[next].filler && c->first > line->words.last
-           && c->first - line->words.last <= TAKE_BACK_WORDS;
+           && (b->r->words.at[next].filler || next == b->sentence->last)
+           && c->first > line->words.last && c->first - line->words.last <= TAKE_BACK_WORDS;
 }
 
 /* Whether the line's amount was taken back since it was said. */
@@ -145,6 +145,15 @@ static bool is_taken_back(const struct builder *b, const struct ingredient *line
             return true;
     }
     return false;
+}
+
+/* "Half a cup more", with nothing behind that it would be more of. */
+static bool is_more(const struct builder *b, size_t index)
+{
+    const struct chunks *c = &b->chunks;
+    unsigned char next = index + 2 < c->count ? c->at[index + 2].tag : (unsigned char) TAG_SO;
+    return index + 1 < c->count && c->at[index + 1].tag == TAG_MORE && next != TAG_LINE
+           && next != TAG_OF;
 }
 
 static void add_again(struct builder *b, const struct chunk *c, const struct said_amount *said)
@@ -218,14 +227,19 @@ void build_amount(struct builder *b, const struct chunk *c, size_t index)
     bool from = index && b->chunks.at[index - 1].tag == TAG_FROM
                 && span_has_tag(b->r, c->match->words, TAG_CONTAINER); /* "out of a jar" */
     bool pieces = index && pieces_end(b, index - 1) == index;          /* "cut into eight wedges" */
-    if (!line || is_left_out(c) || c->match->rule->kind != RULE_amount || pieces || from)
+    bool portions = index + 1 < b->chunks.count
+                    && b->chunks.at[index + 1].tag == TAG_BY; /* "a spoon at a time" */
+    if (is_left_out(c) || c->match->rule->kind != RULE_amount || pieces || from || portions)
         return;
     read_amount(b->r, b->sentence, c->match, &said);
+    keep_broken(b, index, &said);
+    if (!line)
+        return;
     if (build_other_sort(b, c, index, &said))
         return;
     if ((is_taken_back(b, line, c->first) || is_actual(b, line, c)) && line->amount.known)
         give_amount(b, line, c, index, &said);
-    else if (said.more)
+    else if (said.more || is_more(b, index))
         add_again(b, c, &said);
     else if (is_package_of(b, c, index, line, &said)
              || is_size_of_package(b, c, index, line, &said))
@@ -246,6 +260,11 @@ void build_number(struct builder *b, const struct chunk *c)
     struct ingredient *line = last_line(b);
     struct ratio low, high;
     number_at(b->r, b->sentence, (struct span){c->first, c->last}, &low, &high);
+    size_t index = (size_t) (c - b->chunks.at);
+    if (line && line->amount.known && ratio_known(low) && widens_amount(b, line, index)) {
+        widen_amount(line, low);
+        return;
+    }
     if (!line || !line->amount.known || !ratio_known(low) || is_left_out(c)
         || (!is_taken_back(b, line, c->first) && !is_actual(b, line, c)))
         return;

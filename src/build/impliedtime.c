@@ -137,6 +137,8 @@ static bool waits_for_time(const struct builder *b, size_t time)
     if (marks & MARK_OF(puts) || says_side(b))
         marks = last_heat(b) || b->pan ? marks : 0;
     const uint64_t busy = MARK_OF(heats) | MARK_OF(ovens) | MARK_OF(waits) | MARK_OF(mixes);
+    if (e && e->marks & MARK_OF(puts) && !(e->marks & busy) && find_done(b, TAG_HEAT) != NOWHERE)
+        return false; /* "Tip the onions in. Medium heat, ten minutes." */
     bool done = is_momentary(marks) || (last_heat(b) && !(marks & busy));
     return last && last->durations.count == 0 && !done;
 }
@@ -187,13 +189,11 @@ static bool says_grill(const struct builder *b)
     return false;
 }
 
-/* "The dough wants an hour": what a component does in that time; empty where the sentence names
- * none. */
-static struct text done_by_part(const struct builder *b)
+/* "The dough wants an hour", "ten minutes on the rack": what a component does in that time, or what
+ * is done where the sentence says; empty where it names nothing of that kind. */
+static struct text done_there(const struct builder *b, const char *kind)
 {
-    struct text row = TEXT_OF("part-time");
-    struct text action =
-        find_done(b, TAG_PART) == NOWHERE ? row : action_in_context(b, row, NOWHERE);
+    struct text row = text_from(kind), action = action_in_context(b, row, NOWHERE);
     return text_equal(action, row) ? TEXT_EMPTY : action;
 }
 
@@ -213,7 +213,9 @@ struct text implied_time(const struct builder *b, size_t i)
     if (!is_time(b, i) || is_verbs_time(b, i) || is_repeated(b, i))
         return TEXT_EMPTY;
     const char *row = "time";
-    struct text part = is_hot(b) ? TEXT_EMPTY : done_by_part(b);
+    struct text part = done_there(b, "place-time");
+    if (!part.length && !is_hot(b) && find_done(b, TAG_PART) != NOWHERE)
+        part = done_there(b, "part-time");
     if (says_oven(b))
         row = "oven-time";
     else if (says_cold(b))

@@ -83,9 +83,11 @@ static bool replaces_food(const struct builder *b, const struct chunk *c, size_t
         b->r->words.at[c->first - 1].filler && b->r->words.at[c->first - 1].tag == TAG_SORRY;
     if (last && actual) /* "one red pepper, actually one green pepper" */
         return true;
-    bool taken_back =
+    if (b->r->words.at[c->first].tag == TAG_THE && span_is_empty(match_slot(c->match, SLOT_amount)))
+        return false; /* "no, the sausage has so much fat" */
+    const bool taken_back =
         b->r->words.at[c->first - 1].tag == TAG_SORRY || is_no_by_itself(b->r, c->first - 1);
-    if (index == 1 && taken_back && c->first - line->words.last == 2)
+    if (index == 1 && taken_back && before->first == line->words.last + 1)
         return true; /* "a cup of white sugar. No, brown sugar" */
     if (index < 2 || b->chunks.at[index - 2].tag != TAG_LINE
         || line->words.last != b->chunks.at[index - 2].last)
@@ -213,7 +215,7 @@ static void give_to_both(struct ingredient *line, const struct said_amount *said
     line->questioned = false;
 }
 
-/* "A half cup of rice, no, a whole cup of rice" without its commas: not denied, but corrected. */
+/* "A bunch of cilantro no a bunch of parsley" without its commas: not denied, but corrected. */
 static bool corrects_denied(struct builder *b, size_t index)
 {
     const struct chunk *c = &b->chunks.at[index];
@@ -222,12 +224,16 @@ static bool corrects_denied(struct builder *b, size_t index)
     struct said_amount said;
     if (index < 2 || !(c->scope & SCOPE_NEGATED) || !line || !food || !line->entry
         || b->chunks.at[index - 1].tag != TAG_NOT
-        || line->words.last != b->chunks.at[index - 2].last
-        || !text_equal(entry_value(food), line->kind))
+        || line->words.last != b->chunks.at[index - 2].last)
         return false;
     line_amount(b->r, b->sentence, c->match, &said);
-    if (!said.amount.known)
+    bool same = text_equal(entry_value(food), line->kind);
+    if (!said.amount.known || (!same && (b->r->punctuated || !line->amount.known)))
         return false;
+    if (!same) {
+        struct span words = match_slot(c->match, SLOT_food);
+        name_line(line, words, food, entry_shown(food));
+    }
     set_said(line, &said);
     line->words.last = c->last;
     return true;
@@ -244,6 +250,11 @@ void build_line(struct builder *b, const struct chunk *c, size_t index)
     if (corrects_denied(b, index))
         return;
     bool offered = is_offered(b, index);
+    bool no_food = !span_is_empty(food) && !is_left_out(c) && !is_food(b, c, food);
+    if (no_food && text_is(c->match->rule->option, "unknown")) {
+        line_amount(b->r, b->sentence, c->match, &said);
+        keep_broken(b, index, &said);
+    }
     if (span_is_empty(food) || (is_left_out(c) && !offered) || !is_food(b, c, food)
         || is_compound(b, index))
         return;
@@ -254,6 +265,7 @@ void build_line(struct builder *b, const struct chunk *c, size_t index)
     carry_each(b, c, index, &said);
     carry_unit(b, c, entry, &said);
     carry_same(b, c, &said);
+    take_broken(b, index, &said);
     if (yields_title(b, c, index, entry, &said.amount))
         return;
     if (offered) {

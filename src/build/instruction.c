@@ -211,8 +211,9 @@ static bool is_going_on(const struct builder *b, size_t i)
     if (c->tag == TAG_DONE && (is_passive(b, i - 1) || is_got_done(b, i)))
         return true;
     if (c->tag == TAG_DOING && before->tag == TAG_BE && i > 1
-        && b->chunks.at[i - 2].tag == TAG_DOING
-        && chunk_marks(&b->chunks.at[i - 2]) & MARK_OF(light))
+        && (b->chunks.at[i - 2].tag == TAG_OPENER
+            || (b->chunks.at[i - 2].tag == TAG_DOING
+                && chunk_marks(&b->chunks.at[i - 2]) & MARK_OF(light))))
         return true; /* "all I'm doing is folding it in" */
     if (c->tag == TAG_DOING && before->tag == TAG_BE && i > 1 && b->chunks.at[i - 2].tag == TAG_WILL
         && !is_step_word(b, &b->chunks.at[i - 2], "foretells"))

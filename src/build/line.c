@@ -46,7 +46,7 @@ void set_scope(struct ingredient *line, unsigned scope)
 {
     line->optional |= (scope & SCOPE_OPTIONAL) != 0;
     line->to_taste |= (scope & SCOPE_TASTE) != 0;
-    if (scope & SCOPE_BESIDE)
+    if (scope & SCOPE_BESIDE && !(scope & SCOPE_GARNISH)) /* "over the top to serve" */
         line->role = ROLE_SERVE_WITH;
     else if (scope & SCOPE_GARNISH
              && (!line->amount.known || line->vague || scope & (SCOPE_OPTIONAL | SCOPE_ADORNS)

@@ -70,6 +70,15 @@ void add_alternative(struct builder *b, struct ingredient *line, struct text nam
 void name_either(struct builder *b, struct ingredient *line, struct span state);
 /* "With a green salad on the side": a dish that is served with this one. */
 void build_dish_beside(struct builder *b, size_t index);
+/* broken.c. Keeps the amount of chunk `index`, whose food did not follow at once; gives it to the
+ * food of chunk `index` that has none itself. */
+void keep_broken(struct builder *b, size_t index, const struct said_amount *said);
+void take_broken(struct builder *b, size_t index, struct said_amount *said);
+/* range.c. "An egg or two", "three cloves, maybe four": whether the number of chunk `index` makes
+ * the line's amount a range; to its end; and "a cup of parsley at least", at chunk `index`. */
+bool widens_amount(const struct builder *b, const struct ingredient *line, size_t index);
+void widen_amount(struct ingredient *line, struct ratio high);
+void open_amount(struct builder *b, size_t index);
 /* "One each of red and yellow peppers", found as yellow peppers with the state "red": makes a line
  * of the first. */
 void add_first_of_both(struct builder *b, const struct chunk *c, const struct said_amount *said);

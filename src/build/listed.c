@@ -116,8 +116,9 @@ bool is_tasted_for(const struct builder *b, size_t index)
     for (i--; i-- > 0;)
         if (c->at[i].tag == TAG_ACTION)
             return chunk_marks(&c->at[i]) & MARK_OF(tastes);
-        else if (c->at[i].tag != TAG_IT && c->at[i].tag != TAG_THE && c->at[i].tag != TAG_OTHER
-                 && c->at[i].tag != TAG_PART && c->at[i].tag != TAG_DISH)
+        else if (c->at[i].tag != TAG_LINE && c->at[i].tag != TAG_IT && c->at[i].tag != TAG_THE
+                 && c->at[i].tag != TAG_OTHER && c->at[i].tag != TAG_PART
+                 && c->at[i].tag != TAG_DISH)
             return false;
     return false;
 }

@@ -25,7 +25,8 @@ static size_t find_particle(const struct builder *b, size_t i, struct text parti
         seen |= here;
         bool first = (c->tag == TAG_OTHER || c->tag == TAG_FINISH)
                      && text_equal(b->r->words.at[c->first].key, particle);
-        if (seen && (first || text_equal(b->r->words.at[c->last].key, particle)))
+        bool own = c->tag == TAG_DONE && c->first < c->last; /* "get that rolled out" */
+        if (seen && !own && (first || text_equal(b->r->words.at[c->last].key, particle)))
             return n;
         if (((c->tag == TAG_ACTION || c->tag == TAG_DOING) && !here) || c->tag == TAG_SO
             || c->tag == TAG_UNTIL || c->tag == TAG_ME || c->tag == TAG_YOU)
@@ -102,6 +103,20 @@ bool is_food_word(const struct chunk *c)
     return c->tag == TAG_LINE || c->tag == TAG_PART;
 }
 
+/* "Chicken in the oven.", "everything in the blender": the place behind the particle of chunk
+ * `end`; `end` itself where none stands there. */
+static size_t place_behind(const struct builder *b, size_t end)
+{
+    size_t i = end + 1;
+    while (i < b->chunks.count
+           && (b->chunks.at[i].tag == TAG_THE || b->chunks.at[i].tag == TAG_ARTICLE
+               || b->chunks.at[i].tag == TAG_SIZE || b->chunks.at[i].tag == TAG_STATE))
+        i++;
+    unsigned char tag = i < b->chunks.count ? b->chunks.at[i].tag : 0;
+    bool place = tag == TAG_OVEN || tag == TAG_PLACE || tag == TAG_VESSEL || tag == TAG_TOOL;
+    return place && i > end + 1 && b->chunks.at[end].tag == TAG_INTO ? i : end;
+}
+
 /* "Onions in." "And the chicken back in." The food begins a clause and the particle ends it. */
 static bool find_food_phrasal(const struct builder *b, size_t i, struct phrasal *out)
 {
@@ -112,10 +127,14 @@ static bool find_food_phrasal(const struct builder *b, size_t i, struct phrasal 
         return false; /* "the onions go in" has its verb */
     struct text said = b->r->words.at[b->chunks.at[i + 1].last].key;
     size_t end = i + 1 + (i + 2 < b->chunks.count && b->chunks.at[i + 2].tag == TAG_INTO);
+    size_t place = place_behind(b, end);
+    const struct entry *there = place > end ? b->chunks.at[place].entry : NULL;
     const phrasal_list *rows = &b->phrasals.foods.rows;
-    for (size_t n = 0; n < rows->count && ends_clause(b, end); n++) {
+    for (size_t n = 0; n < rows->count && ends_clause(b, place); n++) {
         const struct phrasal_row *row = &rows->at[n];
-        if (text_equal(row->particle, said)) {
+        bool any = text_is(row->object, "*") && !there;
+        if (text_equal(row->particle, said)
+            && (any || (there && text_equal(entry_value(there), row->object)))) {
             *out = (struct phrasal){row->action, end, true};
             return true;
         }
@@ -168,7 +187,7 @@ bool find_phrasal(const struct builder *b, size_t i, struct phrasal *out)
     const struct chunk *c = &b->chunks.at[i];
     if (c->scope & (SCOPE_NOT_DONE | SCOPE_UNTIL))
         return false;
-    if (is_food_word(c) && find_food_phrasal(b, i, out))
+    if ((is_food_word(c) || c->tag == TAG_DISH) && find_food_phrasal(b, i, out))
         return true;
     if (!c->entry)
         return false;

@@ -76,8 +76,10 @@ const struct entry *participle(const struct pack *k, const struct entry *verb)
 /* The participle without its particle: "chopped" of "chopped up". */
 struct text plain_participle(const struct builder *b, const struct entry *done)
 {
-    if (done->words_count == 1)
-        return entry_shown(done);
+    if (done->words_count == 1) {
+        struct text usual = step_text(b->k, "usual", entry_shown(done));
+        return usual.length ? usual : entry_shown(done); /* "stoned" is pitted */
+    }
     const struct entry *verb = action_entry(b->k, entry_value(done));
     const struct entry *plain = verb ? participle(b->k, verb) : NULL;
     return plain && plain->marks & MARK_OF(prep) ? entry_shown(plain) : entry_shown(done);
@@ -154,6 +156,16 @@ static struct prep_phrase cut_how(struct builder *b, size_t i)
     return (struct prep_phrase){says ? entry_shown(k->entry) : TEXT_EMPTY, i};
 }
 
+/* "Cut in" behind a food is the same as "cut into", though elsewhere butter is cut in. */
+static bool is_cut_into(const struct builder *b, const struct chunk *c)
+{
+    const struct entry *first =
+        c->first < c->last && leads_to_pieces(b, c)
+            ? entry_as(pack_find(b->k, b->r->words.at[c->first].key, NULL), TAG_DONE)
+            : NULL;
+    return first && first->marks & MARK_OF(pieces);
+}
+
 struct prep_phrase participle_at(struct builder *b, size_t i)
 {
     const struct chunks *c = &b->chunks;
@@ -162,7 +174,8 @@ struct prep_phrase participle_at(struct builder *b, size_t i)
         return (struct prep_phrase){0};
     size_t end = pieces_end(b, i);
     bool prep = chunk_marks(k) & MARK_OF(prep);
-    bool cut = chunk_marks(k) & MARK_OF(pieces) || (k->first < k->last && leads_to_pieces(b, k));
+    bool cut = chunk_marks(k) & MARK_OF(pieces) || is_cut_into(b, k);
+    prep |= end && is_cut_into(b, k);
     struct text word = end && prep && cut ? pieces_word(b, pieces_begin(b, i), end) : TEXT_EMPTY;
     if (word.length)
         return (struct prep_phrase){word, end};
@@ -247,7 +260,8 @@ void read_prep_after(struct builder *b, struct ingredient *line, size_t index)
             p.prep = TEXT_EMPTY; /* "thighs without the bone" are bought so */
         if (!p.prep.length && c->at[i].tag == TAG_DONE)
             p = (struct prep_phrase){prepared_before(b, line, &c->at[i]), i};
-        if (p.prep.length && back && line->prep.count)
+        back |= p.prep.length && !i && c->count == 2 && c->at[1].tag == TAG_SORRY;
+        if (p.prep.length && back && line->prep.count) /* "diced, sorry" */
             line->prep.at[line->prep.count - 1] = p.prep;
         else if (p.prep.length && all)
             give_all(b, c->at[i].first, p.prep);

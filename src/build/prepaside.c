@@ -63,6 +63,49 @@ static size_t each_one(const struct builder *b, size_t i)
     return tag_at(b, i) == TAG_EACH && tag_at(b, i + 1) == TAG_NUMBER ? i + 1 : 0;
 }
 
+/* "stalks and all", "seeds in", "just the white part", "leaves only": what of it is meant, between
+ * commas. */
+static size_t which_part(const struct builder *b, size_t i)
+{
+    size_t end = i;
+    bool named = false;
+    for (;; end++) {
+        unsigned char tag = tag_at(b, end);
+        named |= tag == TAG_COUNTER || tag == TAG_EXTRACT || tag == TAG_PART || tag == TAG_OTHER;
+        if (end >= b->chunks.count
+            || (tag != TAG_COUNTER && tag != TAG_EXTRACT && tag != TAG_PART && tag != TAG_OTHER
+                && tag != TAG_AND && tag != TAG_WHOLE && tag != TAG_INTO && tag != TAG_THE
+                && tag != TAG_WILL && !describes(tag)))
+            return 0;
+        if (b->r->words.at[b->chunks.at[end].last].after == AFTER_COMMA)
+            return named && end - i < 5 && tag_at(b, end + 1) == TAG_DONE ? end : 0;
+    }
+}
+
+/* "Peeled with a spoon and grated", "soaked in hot water and drained": how, behind a participle. */
+static size_t done_how(const struct builder *b, size_t i)
+{
+    if (!i || tag_at(b, i - 1) != TAG_DONE
+        || (tag_at(b, i) != TAG_WITH && tag_at(b, i) != TAG_INTO && tag_at(b, i) != TAG_FROM))
+        return 0;
+    size_t end = i;
+    while (end < i + 4
+           && (tag_at(b, end + 1) == TAG_ARTICLE || tag_at(b, end + 1) == TAG_THE
+               || describes(tag_at(b, end + 1))))
+        end++;
+    unsigned char thing = tag_at(b, ++end), next = tag_at(b, end + 1);
+    bool tool = thing == TAG_TOOL || thing == TAG_VESSEL || thing == TAG_OTHER || thing == TAG_PLACE
+                || thing == TAG_OVEN;
+    return tool && (next == TAG_AND || next == TAG_DONE) ? end : 0;
+}
+
+/* "leaves picked", "leaves shredded" */
+static size_t part_before_done(const struct builder *b, size_t i)
+{
+    bool part = tag_at(b, i) == TAG_COUNTER && i < b->chunks.count && !b->chunks.at[i].match;
+    return part && tag_at(b, i + 1) == TAG_DONE ? i : 0;
+}
+
 /* "a firm kind", "that's the block", "the hard one": which it is, up to the comma. */
 static size_t which_kind(const struct builder *b, size_t i)
 {
@@ -96,6 +139,12 @@ size_t aside_end(const struct builder *b, size_t i)
     size_t end = one_like_that(b, i);
     if (!end)
         end = which_kind(b, i);
+    if (!end)
+        end = which_part(b, i);
+    if (!end)
+        end = done_how(b, i);
+    if (!end)
+        end = part_before_done(b, i);
     if (!end)
         end = goes_in(b, i);
     if (!end)

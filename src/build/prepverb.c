@@ -215,12 +215,30 @@ static bool is_wanted(const struct builder *b, const struct ingredient *line, si
     return ends && (that || i < index) && first == line->words.last + 1;
 }
 
+/* "They've been soaking overnight", "I've had those draining": what it does by itself since. */
+static struct text doing_since(const struct builder *b, size_t index)
+{
+    const struct chunk *c = &b->chunks.at[index];
+    unsigned char before = index ? b->chunks.at[index - 1].tag : (unsigned char) TAG_SO;
+    unsigned char had = index > 1 ? b->chunks.at[index - 2].tag : (unsigned char) TAG_SO;
+    bool since = before == TAG_RETURN || (before == TAG_BE && had == TAG_HAVE)
+                 || ((before == TAG_IT || before == TAG_THE) && had == TAG_HAVE);
+    const struct entry *verb = since ? action_entry(b->k, entry_value(c->entry)) : NULL;
+    bool waits =
+        verb && verb->marks & MARK_OF(prep) && verb->marks & (MARK_OF(waits) | MARK_OF(takes));
+    const struct entry *done =
+        waits && !(c->scope & SCOPE_NOT_DONE) ? participle(b->k, verb) : NULL;
+    return done ? plain_participle(b, done) : TEXT_EMPTY;
+}
+
 /* What chunk `index` says was done to the food spoken of. */
 static struct text prep_of_it(struct builder *b, const struct ingredient *line, size_t index)
 {
     const struct chunk *c = &b->chunks.at[index];
     if (c->tag == TAG_STATE || c->tag == TAG_EXTRACT || c->tag == TAG_INTO)
         return said_of_it(b, line, index);
+    if (c->tag == TAG_DOING)
+        return doing_since(b, index);
     if (c->tag == TAG_DONE) {
         struct text done = done_to_it(b, index);
         unsigned char who = done.length ? (unsigned char) TAG_SO : teller_of(b, index);

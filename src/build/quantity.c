@@ -35,9 +35,12 @@ static void read_around(const struct recording *r, struct span words, struct sai
         const struct word *w = &r->words.at[i];
         if (!w->entry || w->tag == TAG_INSIDE)
             continue;
-        if (w->tag == TAG_HEDGE && i > words.first && i < words.last && is_number(r, i - 1)
-            && is_number(r, i + 1))
+        if (w->tag == TAG_HEDGE && i > words.first && i < words.last && is_number(r, i + 1)
+            && (is_number(r, i - 1) || r->words.at[i - 1].tag == TAG_OR))
             continue; /* "two maybe three": the range says so */
+        if (w->tag == TAG_HEDGE && i + 3 <= words.last && is_number(r, i + 1)
+            && r->words.at[i + 2].tag == TAG_AND && is_number(r, i + 3))
+            continue; /* "between two and three" */
         if (w->tag == TAG_HEDGE || w->entry->marks & MARK_OF(approx))
             out->amount.approx = true;
         if (w->tag == TAG_ATLEAST)

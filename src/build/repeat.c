@@ -32,10 +32,18 @@ static bool same_amount(const struct amount *a, const struct amount *b)
            && text_equal(a->unit, b->unit);
 }
 
+/* "Two teaspoons of nutmeg. No, get away, one teaspoon of nutmeg." */
+static bool is_no_first(const struct recording *r, size_t i)
+{
+    const struct word *w = &r->words.at[i];
+    return w->tag == TAG_NOT && w->after == AFTER_COMMA && i
+           && r->words.at[i - 1].after >= AFTER_STOP && w->entry && w->entry->words_count == 1;
+}
+
 static bool is_taken_back(const struct builder *b, size_t first, size_t last)
 {
     for (size_t i = first; i <= last; i++)
-        if (b->r->words.at[i].tag == TAG_SORRY || is_no_by_itself(b->r, i))
+        if (b->r->words.at[i].tag == TAG_SORRY || is_no_by_itself(b->r, i) || is_no_first(b->r, i))
             return true;
     return false;
 }

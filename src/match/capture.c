@@ -208,6 +208,8 @@ static bool is_plausible(const struct recording *r, const struct rule *rule,
 {
     if (text_is(rule->option, "ended"))
         return is_ended(r, match);
+    if (text_is(rule->option, "unbroken")) /* "the juice of 1, 1/2 tsp salt" */
+        return r->words.at[match_slot(match, SLOT_number).last].after < AFTER_COMMA;
     if (text_is(rule->option, "counted"))
         return is_before_one(r, match);
     if (text_is(rule->option, "length"))
@@ -216,6 +218,8 @@ static bool is_plausible(const struct recording *r, const struct rule *rule,
         return is_singular(r, match);
     if (text_is(rule->option, "joined"))
         return !is_split(r, match->words);
+    if (text_is(rule->option, "compound")) /* "two slices of bread, crusts off" */
+        return !is_split(r, match_slot(match, SLOT_food));
     if (text_is(rule->option, "plus"))
         return is_plus(r, match);
     if (text_is(rule->option, "smaller"))

@@ -9,7 +9,7 @@
 /* A story that begins within so many words is what its whole sentence tells. */
 #define STORY_WORDS 4
 
-static unsigned scope_of(enum rule_kind kind)
+static unsigned scope_of(enum rule_kind kind, const struct entry *said)
 {
     switch (kind) {
     case RULE_unreal:
@@ -26,8 +26,9 @@ static unsigned scope_of(enum rule_kind kind)
         return SCOPE_OPTIONAL;
     case RULE_beside:
         return SCOPE_BESIDE;
-    case RULE_garnish:
-        return SCOPE_GARNISH;
+    case RULE_garnish: /* "for garnish" says so, "over the top" may be part of the dish */
+        return said && said->marks & MARK_OF(garnishes) ? SCOPE_GARNISH | SCOPE_ADORNS
+                                                        : SCOPE_GARNISH;
     case RULE_taste:
         return SCOPE_TASTE;
     case RULE_yield:
@@ -193,7 +194,7 @@ void mark_scopes(struct recording *r, struct sentence *s)
 {
     for (size_t i = 0; i < s->match_count; i++) {
         const struct match *m = &r->matches.at[s->match_first + i];
-        unsigned scope = scope_of(m->rule->kind);
+        unsigned scope = scope_of(m->rule->kind, r->words.at[m->words.last].entry);
         if (!scope || (text_is(m->rule->option, "past") && tells_of_dish(r, s, m))
             || (text_is(m->rule->option, "story") && tells_of_this(r, s, m)))
             continue;

@@ -198,6 +198,10 @@ static struct span around(const struct recording *r, const struct sentence *s,
     size_t first = clause_around(r, s, m->words.first).first;
     bool after_only = m->words.first == s->first || word_tag(r, s, m->words.first - 1) == TAG_AND
                       || !has_food(r, first, m->words.first);
+    bool ends = m->words.last < s->last && m->words.first == s->first
+                && r->words.at[m->words.last].after == AFTER_COMMA;
+    if (ends) /* "to serve, yogurt and flatbreads" */
+        last = clause_around(r, s, m->words.last + 1).last;
     if (has_food(r, m->words.last + 1 <= last ? m->words.last + 1 : last, last) && after_only)
         return (struct span){m->words.first, last};
     if (first == m->words.first && first > s->first)
@@ -242,6 +246,8 @@ static size_t denial_end(const struct recording *r, const struct sentence *s, st
             denied = w->entry;
         if (!denied || denied->marks & MARK_OF(light))
             continue;
+        if (w->tag == TAG_IT && next == TAG_AND && line_begins(r, s, next_word(r, s, i + 1)))
+            return i; /* "don't drain it and one can of black beans" */
         bool object = w->tag == TAG_IT || w->tag == TAG_FOOD || w->tag == TAG_OTHER;
         bool thing = (next == TAG_IT || next == TAG_THE) && after == TAG_ACTION;
         if (w->tag == TAG_THE && is_base_verb(r, s, i + 1) && (after == TAG_IT || after == TAG_THE))
@@ -268,6 +274,11 @@ static size_t condition_end(const struct recording *r, const struct sentence *s,
          i++)
         if (r->words.at[i].after == AFTER_COMMA && is_base_verb(r, s, next_word(r, s, i)))
             return i; /* "rather than frying it, bake it" */
+    for (size_t i = m->words.last + 1; m->rule->kind == RULE_instead && !r->punctuated && i < last;
+         i++)
+        if ((word_tag(r, s, i + 1) == TAG_SO || word_tag(r, s, i + 1) == TAG_AND)
+            && line_begins(r, s, next_word(r, s, i + 1)))
+            return i; /* "you can use what you have and then one yellow onion" */
     for (size_t i = m->words.last; m->rule->kind == RULE_supposed && i < last; i++)
         if (r->words.at[i].after == AFTER_COMMA
             && (list_goes_on(r, s, m->words.last, i)

@@ -21,7 +21,9 @@ bool is_no_by_itself(const struct recording *r, size_t i)
     while (before > 0 && r->words.at[before].filler && r->words.at[before].after < AFTER_COMMA)
         before--; /* "one egg, oh no, it's two" */
     return r->words.at[before].after == AFTER_COMMA
-           && (w->after == AFTER_COMMA || counts(r, i + 1)); /* "100 grams, no 120" */
+           && (w->after == AFTER_COMMA
+               || (counts(r, i + 1) /* "100 grams, no 120"; "two, not three" is right */
+                   && !text_equal(w->key, entry_value(w->entry))));
 }
 
 void subject_make(struct subject *s, const struct recording *r, const struct sentence *sentence)

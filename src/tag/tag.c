@@ -24,6 +24,15 @@ static void tag_filler(struct recording *r, size_t i)
         r->words.at[i].tag = TAG_SORRY;
 }
 
+/* "Oh wait", "or rather": what takes something back may begin or end with a word that elsewhere is
+ * said while thinking. */
+static void keep_words(struct recording *r, size_t first, size_t last, const struct entry *e)
+{
+    if (e->tag == TAG_SORRY && last > first)
+        for (size_t i = first; i <= last; i++)
+            r->words.at[i].filler = false;
+}
+
 bool tag_words(struct recording *r, const struct pack *k, struct problems *p)
 {
     (void) p;
@@ -34,11 +43,15 @@ bool tag_words(struct recording *r, const struct pack *k, struct problems *p)
             r->words.at[i].entry_first = (unsigned) i;
             if (r->words.at[i].filler)
                 tag_filler(r, i);
-            if (r->words.at[i].filler || r->words.at[i].tag != TAG_OTHER)
+            if (!r->words.at[i].filler && r->words.at[i].tag != TAG_OTHER)
                 continue;
             const struct entry *e = entry_longest(r, k, i, end, &last);
-            if (e)
+            if (r->words.at[i].filler && (!e || e->tag != TAG_SORRY || last == i))
+                continue;
+            if (e) {
                 set_entry(r, i, last, e);
+                keep_words(r, i, last, e);
+            }
             i = last;
         }
     }

@@ -72,8 +72,9 @@ static bool is_false_stop(const struct cutter *c, size_t i)
         return food || begins_amount(next);
     case TAG_UNTIL:
         return next == TAG_IT || next == TAG_THE || next == TAG_STATE || next == TAG_DONE;
-    default:
-        return is_measure(tag) && next == TAG_OF;
+    default: /* "three? tablespoons of marmalade" */
+        return (is_measure(tag) && next == TAG_OF)
+               || (begins_amount(tag) && is_measure(next) && tag_from(c, i + 2) == TAG_OF);
     }
 }
 
@@ -85,7 +86,8 @@ static bool ends_after(struct cutter *c, size_t i, size_t length)
     double silence = next->start - w->end;
     if (next->new_speaker)
         return true;
-    if (w->after == AFTER_STOP && silence < LONG_PAUSE_SECONDS && is_false_stop(c, i)) {
+    if ((w->after == AFTER_STOP || w->after == AFTER_QUESTION) && silence < LONG_PAUSE_SECONDS
+        && is_false_stop(c, i)) {
         c->r->words.at[i].after = AFTER_SPACE;
         return false;
     }

@@ -82,10 +82,9 @@ static void report_weight(struct checker *c, const struct match *m, const struct
 static void check_weight(struct checker *c, const struct match *m, const struct amount *said)
 {
     struct went_in in;
-    const struct entry *food;
     const struct ingredient *line = NULL;
     if (stands_before(c, "whole_of_it", m->words)) {
-        food = food_before(c, m->words.first);
+        const struct entry *food = food_before(c, m->words.first);
         if (food && !went_in(c, food, m->words.first, said, &in))
             line = in.other;
     } else if (stands_before(c, "told_amount", m->words)) {

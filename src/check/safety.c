@@ -230,7 +230,7 @@ static bool told_at(const struct checker *c, struct text publication, double at)
 
 static void check_low(struct checker *c, const struct safety_rule *rule)
 {
-    struct text publication;
+    struct text publication = TEXT_EMPTY;
     const struct temperature *t = inside_most(c->dish);
     struct ratio least = published(c, cell(rule, RULE_SOURCE), &publication);
     if (!t || !ratio_finite(least) || other_animal(c, cell(rule, RULE_FOODS), t->words.first)

@@ -34,14 +34,14 @@ PARALLEL = $(if $(findstring jobserver,$(MAKEFLAGS)),,-j$(shell nproc))
 
 # The core is pure: bytes in, recipes out. The program's own folders may touch the machine.
 CORE_DIRS = base model pack kitchen read words tag match split build check edits write
-TOOLS = src/pack/embed.c src/pack/precompile.c src/kitchen/precompile.c
-CORE = $(filter-out $(TOOLS),$(wildcard $(CORE_DIRS:%=src/%/*.c))) $(wildcard src/*.c)
+TOOLS = src/pack/embed.c src/pack/precompile.c src/precompile.c
+CORE = $(filter-out $(TOOLS),$(wildcard $(CORE_DIRS:%=src/%/*.c) src/*.c))
 CLI = $(filter-out src/cli/manual.c,$(wildcard src/disk/*.c src/review/*.c src/cli/*.c))
 GRAMMARS = $(shell find grammars -type f | LC_ALL=C sort)
 ASSETS = $(sort $(wildcard src/review/assets/*))
 PAGES = $(sort $(wildcard src/write/pages/*))
 # What is only data is compiled once, for the sanitizers' builds too.
-CORE_O = $(CORE:src/%.c=$(1)/%.o) $(B)/pack_builtin.o $(B)/kitchen_builtin.o $(B)/page_files.o
+CORE_O = $(CORE:src/%.c=$(1)/%.o) $(B)/pack_builtin.o $(B)/ready_builtin.o $(B)/page_files.o
 
 MANUAL = $(B)/manual/dishtake.1 $(B)/manual/dishtake.bash $(B)/manual/_dishtake $(B)/manual/dishtake.fish
 
@@ -66,15 +66,16 @@ $(B)/pack_builtin.c: $(B)/precompile $(GRAMMARS)
 $(B)/pack_builtin.o: $(B)/pack_builtin.c
 	$(call say,CC) $(COMPILE) -c -o $@ $<
 
-# Makes the kitchen of that grammar, so that the program need not.
-$(B)/precompile-kitchen: src/kitchen/precompile.c $(patsubst src/%.c,$(B)/%.o,$(filter src/base/% src/model/% src/pack/% src/kitchen/%,$(CORE))) $(B)/pack_builtin.o
+# Makes of that grammar what each start would make, so that the program need not.
+READY = $(filter src/base/% src/model/% src/pack/% src/kitchen/% src/words/% src/tag/% src/check/said.c,$(CORE))
+$(B)/precompile-ready: src/precompile.c $(READY:src/%.c=$(B)/%.o) $(B)/pack_builtin.o
 	@mkdir -p $(@D)
 	$(call say,CC) $(COMPILE) $(LDFLAGS) -o $@ $(filter %.c %.o,$^) $(LDLIBS)
 
-$(B)/kitchen_builtin.c: $(B)/precompile-kitchen
-	$(call say,GRAMMAR) $(B)/precompile-kitchen >$@.new && mv $@.new $@
+$(B)/ready_builtin.c: $(B)/precompile-ready
+	$(call say,GRAMMAR) $(B)/precompile-ready >$@.new && mv $@.new $@
 
-$(B)/kitchen_builtin.o: $(B)/kitchen_builtin.c
+$(B)/ready_builtin.o: $(B)/ready_builtin.c
 	$(call say,CC) $(COMPILE) -c -o $@ $<
 
 # The page's files.

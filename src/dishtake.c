@@ -21,9 +21,10 @@ static struct dishtake *handle_make(struct grammar *g, bool owns)
     if (!d)
         return NULL;
     d->matcher = matcher_new(g->pack);
-    d->ear = ear_new(g->pack);
+    d->ear = g->ear ? g->ear : ear_new(g->pack);
     if (!d->matcher || !d->ear) {
-        ear_free(d->ear);
+        if (!g->ear)
+            ear_free(d->ear);
         matcher_free(d->matcher);
         free(d);
         return NULL;
@@ -37,6 +38,8 @@ static struct dishtake *handle_make(struct grammar *g, bool owns)
 
 static void grammar_free(struct grammar *g)
 {
+    ear_free(g->ear);
+    saying_list_free(g->sayings);
     kitchen_free(g->kitchen);
     pack_free(g->pack);
     problems_release(&g->problems);
@@ -72,16 +75,15 @@ static struct grammar *grammar_of(const struct dishtake_file *files, size_t coun
 static struct grammar *grammar_builtin(void)
 {
     struct grammar *g = calloc(1, sizeof *g);
-    struct pack *k = pack_builtin();
-    struct kitchen *kitchen = k ? kitchen_builtin(k) : NULL;
-    if (g && kitchen) {
-        g->pack = k;
-        g->kitchen = kitchen;
+    if (!g)
+        return NULL;
+    g->pack = pack_builtin();
+    g->kitchen = g->pack ? kitchen_builtin(g->pack) : NULL;
+    g->ear = g->kitchen ? ear_builtin(g->pack) : NULL;
+    g->sayings = g->ear ? saying_list_builtin(g->pack) : NULL;
+    if (g->sayings)
         return g;
-    }
-    kitchen_free(kitchen);
-    pack_free(k);
-    free(g);
+    grammar_free(g);
     return NULL;
 }
 
@@ -112,10 +114,11 @@ void dishtake_free(struct dishtake *d)
 {
     if (!d)
         return;
+    if (d->ear != d->grammar->ear)
+        ear_free(d->ear);
     if (d->owns_grammar)
         grammar_free(d->grammar);
     matcher_free(d->matcher);
-    ear_free(d->ear);
     arena_release(&d->arena);
     arena_release(&d->scratch);
     forget_edits(d);
@@ -207,7 +210,8 @@ enum dishtake_result dishtake_read(struct dishtake *d, const char *bytes, size_t
     d->means = (struct means){.k = d->grammar->pack,
                               .kitchen = d->grammar->kitchen,
                               .matcher = d->matcher,
-                              .ear = d->ear};
+                              .ear = d->ear,
+                              .sayings = d->grammar->sayings};
     if (o->kitchen) {
         d->means.profile = handle_profile(d, o->kitchen);
         if (!d->means.profile)

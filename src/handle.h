@@ -15,6 +15,8 @@
 struct grammar {
     struct pack *pack;
     struct kitchen *kitchen;
+    struct ear *ear; /* ready-made; NULL: each handle makes its own, and the next ones too */
+    struct saying_list *sayings;
     struct problems problems;
 };
 

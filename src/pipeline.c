@@ -57,7 +57,8 @@ static bool understand(struct recording *r, const struct means *m, struct proble
            && tag_words(r, m->k, p)               /* words -> one tag each */
            && hear_words(r, m->ear, p)            /* misheard words -> what was meant */
            && match_rules(r, m->k, m->matcher, p) /* tag string -> amounts, foods, actions */
-           && split_dishes(r, m->k, p);           /* sentences -> dishes */
+           && split_dishes(r, m->k, p)            /* sentences -> dishes */
+           && listen_for(r, m->sayings, m->k, p); /* what checks listen for, by words */
 }
 
 static bool build(struct recording *r, const struct means *m, struct problems *p)

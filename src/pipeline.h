@@ -5,6 +5,7 @@
 #ifndef DISHTAKE_PIPELINE_H
 #define DISHTAKE_PIPELINE_H
 
+#include "check/said.h"
 #include "edits/edits.h"
 #include "kitchen/kitchen.h"
 #include "match/matcher.h"
@@ -17,6 +18,7 @@ struct means {
     const struct profile *profile; /* whose cups and spoons; NULL: a unit is what its name says */
     struct matcher *matcher;
     struct ear *ear;
+    const struct saying_list *sayings; /* NULL: they are read for each recording */
     const struct edits *edits; /* the cook's; NULL: none */
     struct text list;          /* the cook's ingredient list */
     const char *list_name;     /* NULL: there is none */

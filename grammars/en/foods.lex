@@ -2131,6 +2131,20 @@ sofrito			soffritto
 @tag DISH
 @forms noun
 @marks
+garlic bread		names	cheesy garlic bread
+roast potatoes		names	roasted potatoes | roasties
+tzatziki		names
+hash browns		names	hash brown
+lemon curd		names	lime curd | orange curd
+apple butter		names	pumpkin butter | pear butter
+pickled onions		names	pickled red onions
+saag		names
+champ		names
+coddle		names	dublin coddle
+massaman		names
+meringues		names
+potato skins		names	loaded potato skins
+pigs in blankets		names	pig in a blanket
 tomato soup	soup
 dal
 lo mein

@@ -2,6 +2,7 @@
  * SPDX-License-Identifier: MIT */
 #include "base/arena.h"
 
+#include <assert.h>
 #include <stdarg.h>
 #include <stdint.h>
 #include <stdio.h>
@@ -14,7 +15,7 @@
 struct arena_block {
     struct arena_block *next;
     size_t size, used;
-    bool used_before; /* it is no longer zero */
+    bool zero; /* all that is not used is zero */
     max_align_t bytes[];
 };
 
@@ -35,9 +36,11 @@ static void free_blocks(struct arena_block *block)
 void arena_release(struct arena *a)
 {
     free_blocks(a->blocks);
+    free_blocks(a->other);
     free_blocks(a->spare);
-    a->blocks = a->spare = NULL;
-    a->used = 0;
+    a->blocks = a->other = a->spare = NULL;
+    a->used = a->other_used = 0;
+    a->aside = false;
 }
 
 struct arena_mark arena_mark(const struct arena *a)
@@ -45,13 +48,13 @@ struct arena_mark arena_mark(const struct arena *a)
     return (struct arena_mark){a->blocks, a->blocks ? a->blocks->used : 0, a->used};
 }
 
-/* Blocks of the usual size are kept; a big one is given back, so that one long recording does not
- * hold its memory for a whole batch. */
-void arena_rewind(struct arena *a, struct arena_mark mark)
+/* The blocks before `end` go. Those of the usual size are kept; a big one is given back, so that
+ * one long recording does not hold its memory for a whole batch. */
+static void give_back(struct arena *a, struct arena_block **blocks, const struct arena_block *end)
 {
-    while (a->blocks != mark.block) {
-        struct arena_block *block = a->blocks;
-        a->blocks = block->next;
+    while (*blocks != end) {
+        struct arena_block *block = *blocks;
+        *blocks = block->next;
         if (block->size == BLOCK_BYTES) {
             block->next = a->spare;
             a->spare = block;
@@ -59,9 +62,48 @@ void arena_rewind(struct arena *a, struct arena_mark mark)
             free(block);
         }
     }
+}
+
+static void change_sides(struct arena *a)
+{
+    struct arena_block *blocks = a->blocks;
+    size_t used = a->used - a->other_used; /* of the side that was open */
+    a->blocks = a->other;
+    a->other = blocks;
+    a->other_used = used;
+    a->aside = !a->aside;
+}
+
+void arena_aside(struct arena *a)
+{
+    assert(!a->aside);
+    change_sides(a);
+}
+
+void arena_back(struct arena *a)
+{
+    assert(a->aside);
+    change_sides(a);
+}
+
+void arena_drop(struct arena *a)
+{
+    assert(!a->aside);
+    give_back(a, &a->other, NULL);
+    a->used -= a->other_used;
+    a->other_used = 0;
+}
+
+/* A jump may have left the other side open. */
+void arena_rewind(struct arena *a, struct arena_mark mark)
+{
+    if (a->aside)
+        arena_back(a);
+    arena_drop(a);
+    give_back(a, &a->blocks, mark.block);
     if (mark.block) {
         mark.block->used = mark.block_used;
-        mark.block->used_before = true;
+        mark.block->zero = false;
     }
     a->used = mark.used;
 }
@@ -71,18 +113,19 @@ void arena_reset(struct arena *a)
     arena_rewind(a, (struct arena_mark){NULL, 0, 0});
 }
 
-/* Zeroed, by the system where it can: then no page is touched before it is used. */
+/* A large one is zeroed by the system: then no page is touched before it is used. */
 static struct arena_block *new_block(struct arena *a, size_t size)
 {
     struct arena_block *block = a->spare;
     if (block && size == BLOCK_BYTES) {
         a->spare = block->next;
-        block->used_before = true;
     } else {
-        block = calloc(1, sizeof *block + size);
+        bool zero = size > BLOCK_BYTES;
+        block = zero ? calloc(1, sizeof *block + size) : malloc(sizeof *block + size);
         if (!block)
             longjmp(a->full, 1);
         block->size = size;
+        block->zero = zero;
     }
     block->used = 0;
     block->next = a->blocks;
@@ -99,7 +142,8 @@ void arena_reserve(struct arena *a, size_t size)
 #endif
 }
 
-void *arena_alloc(struct arena *a, size_t size)
+/* What is in it is not set, unless `*zero`. */
+static char *take(struct arena *a, size_t size, bool *zero)
 {
     if (size > a->ceiling || a->used > a->ceiling - size)
         longjmp(a->full, 1);
@@ -114,14 +158,24 @@ void *arena_alloc(struct arena *a, size_t size)
 #endif
     char *at = (char *) block->bytes + block->used;
     block->used += need;
-    return block->used_before ? memset(at, 0, size) : at;
+    *zero = block->zero;
+    return at;
+}
+
+void *arena_alloc(struct arena *a, size_t size)
+{
+    bool zero;
+    char *at = take(a, size, &zero);
+    return zero ? at : memset(at, 0, size);
 }
 
 struct text arena_text(struct arena *a, struct text t)
 {
-    char *copy = arena_alloc(a, t.length + 1);
+    bool zero;
+    char *copy = take(a, t.length + 1, &zero);
     if (t.length)
         memcpy(copy, t.at, t.length);
+    copy[t.length] = '\0';
     return (struct text){copy, t.length};
 }
 
@@ -142,7 +196,8 @@ struct text arena_format(struct arena *a, const char *format, ...)
 
 void *arena_own(struct arena *a, const void *from, size_t size)
 {
-    return size ? memcpy(arena_alloc(a, size), from, size) : NULL;
+    bool zero;
+    return size ? memcpy(take(a, size, &zero), from, size) : NULL;
 }
 
 /* Most lists stay short: of large elements there is room for few at first. */
@@ -157,9 +212,13 @@ void *arena_grow(struct arena *a, void *old, size_t count, size_t *room, size_t 
     size_t more = *room ? *room * 2 : first_room(element_size);
     if (more > SIZE_MAX / element_size)
         longjmp(a->full, 1);
-    char *at = arena_alloc(a, more * element_size);
-    if (count)
-        memcpy(at, old, count * element_size);
+    bool zero;
+    char *at = take(a, more * element_size, &zero);
+    size_t had = count * element_size;
+    if (had)
+        memcpy(at, old, had);
+    if (!zero)
+        memset(at + had, 0, more * element_size - had);
     *room = more;
     return at;
 }

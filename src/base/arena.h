@@ -15,6 +15,9 @@ struct arena_block;
 struct arena {
     struct arena_block *blocks; /* newest first */
     struct arena_block *spare;  /* kept by arena_reset for the next recording */
+    struct arena_block *other;  /* those of the side that is not open: arena_aside() */
+    size_t other_used;          /* bytes handed out there */
+    bool aside;                 /* what stands aside is open */
     size_t used;                /* bytes handed out since the reset */
     size_t ceiling;             /* bytes that may be handed out at most */
     jmp_buf full;               /* where arena_alloc jumps when it has nothing to give */
@@ -36,6 +39,13 @@ struct arena_mark arena_mark(const struct arena *a);
 /* What was handed out since the mark becomes invalid. A mark holds until the arena is reset or
  * rewound to an earlier one. */
 void arena_rewind(struct arena *a, struct arena_mark mark);
+
+/* What a stage needs only for itself: what is handed out from arena_aside() to arena_back() stands
+ * aside, and goes at arena_drop(), while all else stays. It cannot be opened twice at a time, and
+ * marks are taken and rewound only while nothing stands aside. */
+void arena_aside(struct arena *a);
+void arena_back(struct arena *a);
+void arena_drop(struct arena *a);
 
 /* Opens the arena for a run: `if (arena_open(a)) { work } else { it was full }`. What runs inside
  * must own nothing that the jump would leak (docs/decisions/0003-no-memory.md). */

@@ -20,7 +20,8 @@ bool buffer_room(struct buffer *b, size_t more);
 /* Here, since an output is made of some ten thousand short ones. */
 static inline void buffer_put(struct buffer *b, struct text t)
 {
-    if (!t.length || !buffer_room(b, t.length))
+    bool fits = !b->failed && t.length < b->room && b->length < b->room - t.length;
+    if (!t.length || (!fits && !buffer_room(b, t.length)))
         return;
     memcpy(b->at + b->length, t.at, t.length);
     b->length += t.length;

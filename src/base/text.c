@@ -112,13 +112,27 @@ size_t text_find(struct text t, char c, size_t from)
     return hit ? (size_t) (hit - t.at) : t.length;
 }
 
+/* Most parts are short, so that a loop is done before memchr would have begun. */
+#define SHORT_PART 16
+
+/* Where the part that begins at `from` ends. */
+static size_t part_end(struct text t, size_t from, char separator)
+{
+    size_t i = from, near = t.length - from > SHORT_PART ? from + SHORT_PART : t.length;
+    while (i < near && t.at[i] != separator)
+        i++;
+    return i < near || i == t.length ? i : text_find(t, separator, i);
+}
+
 bool text_part(struct text *rest, char separator, struct text *part)
 {
-    if (!rest->at)
+    const struct text t = *rest;
+    if (!t.at)
         return false;
-    size_t cut = text_find(*rest, separator, 0);
-    *part = text_slice(*rest, 0, cut);
-    *rest = cut < rest->length ? text_slice(*rest, cut + 1, rest->length) : (struct text){NULL, 0};
+    size_t cut = part_end(t, 0, separator);
+    *part = (struct text){t.at, cut};
+    *rest =
+        cut < t.length ? (struct text){t.at + cut + 1, t.length - cut - 1} : (struct text){NULL, 0};
     return true;
 }
 
@@ -132,19 +146,21 @@ size_t text_parts(struct text t, char separator)
 
 bool text_has_part(struct text list, char separator, struct text part)
 {
-    struct text one;
-    while (list.length && text_part(&list, separator, &one))
-        if (text_equal(one, part))
+    for (size_t i = 0, end; i < list.length; i = end + 1) {
+        end = part_end(list, i, separator);
+        if (text_equal((struct text){list.at + i, end - i}, part))
             return true;
+    }
     return false;
 }
 
 bool text_share_part(struct text list, struct text other, char separator)
 {
-    struct text one;
-    while (list.length && text_part(&list, separator, &one))
-        if (text_has_part(other, separator, one))
+    for (size_t i = 0, end; i < list.length; i = end + 1) {
+        end = part_end(list, i, separator);
+        if (text_has_part(other, separator, (struct text){list.at + i, end - i}))
             return true;
+    }
     return false;
 }
 

@@ -9,7 +9,7 @@
 /* A row of the pack's table `phrasal`. */
 struct phrasal_row {
     struct text head, particle, object, action;
-    uint64_t shape; /* of its head, as text_shape() has it */
+    size_t next; /* 1 + the next row whose head has the same text_shape_number(); 0: none */
 };
 typedef LIST(struct phrasal_row) phrasal_list;
 
@@ -17,7 +17,7 @@ typedef LIST(struct phrasal_row) phrasal_list;
 struct phrasals {
     struct phrasal_kind {
         phrasal_list rows;
-        uint64_t shapes; /* of all heads */
+        size_t first[64]; /* 1 + the first row whose head has that text_shape_number() */
     } verbs, things, foods;
 };
 

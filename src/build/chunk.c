@@ -57,6 +57,7 @@ static const struct match *match_at(const struct recording *r, const struct sent
 void chunks_make(struct chunks *c, const struct recording *r, const struct sentence *s)
 {
     c->count = 0;
+    c->shapes = 0;
     c->sentence = s;
     for (size_t i = s->first; i <= s->last && c->count < SENTENCE_WORDS; i++) {
         if (r->words.at[i].filler)
@@ -67,8 +68,10 @@ void chunks_make(struct chunks *c, const struct recording *r, const struct sente
         *k = (struct chunk){.first = i, .last = last, .match = m};
         k->entry = m ? NULL : r->words.at[last].entry;
         k->tag = m && m->rule->tag ? m->rule->tag : r->words.at[last].tag;
-        for (; i <= last; i++)
+        for (; i <= last; i++) {
             k->scope |= r->words.at[i].scope;
+            c->shapes |= word_shape(&r->words.at[i]);
+        }
         i = last;
     }
 }

@@ -19,6 +19,7 @@ struct chunk {
 struct chunks {
     struct chunk at[SENTENCE_WORDS];
     size_t count;
+    uint64_t shapes; /* of all its words, as text_shape() has them */
     const struct sentence *sentence;
 };
 

@@ -75,6 +75,8 @@ static bool is_together(const struct builder *b, size_t i, size_t n)
  */
 static bool names(const struct builder *b, struct text thing, size_t verb)
 {
+    if (!(b->chunks.shapes & text_shape(thing)))
+        return false;
     for (size_t i = 0; i < b->chunks.count; i++) {
         const struct chunk *c = &b->chunks.at[i];
         for (size_t n = c->first; n <= c->last; n++)
@@ -174,8 +176,11 @@ bool is_proving(const struct builder *b)
 {
     const uint64_t cooked = MARK_OF(ovens) | MARK_OF(fries) | MARK_OF(deep) | MARK_OF(grills);
     bool yeast = false;
+    if (!says_rising_time(b) || says_cold(b))
+        return false;
     for (size_t i = 0; i < b->dish->ingredients.count && !yeast; i++)
         yeast = b->dish->ingredients.at[i].entry
+                && b->dish->ingredients.at[i].entry->marks & MARK_OF(leavening)
                 && step_words_list(b->k, "yeast", entry_value(b->dish->ingredients.at[i].entry));
     for (size_t i = 0; yeast && i < b->dish->steps.count; i++)
         for (size_t n = 0; n < b->dish->steps.at[i].actions.count; n++) {
@@ -183,7 +188,7 @@ bool is_proving(const struct builder *b)
             if (e && e->marks & cooked && !(e->marks & MARK_OF(changes)))
                 return false;
         }
-    return yeast && says_rising_time(b) && !says_cold(b);
+    return yeast;
 }
 
 /* Whether the dish is in such a place now: what heats it, the part that is made, or a thing that

@@ -36,19 +36,31 @@ size_t find_into(const struct builder *b)
     return NOWHERE;
 }
 
+/* "Out of the tin": of what food can be taken out. */
+static bool is_from_vessel(const struct builder *b, size_t i)
+{
+    if (i + 2 >= b->chunks.count || b->chunks.at[i + 1].tag != TAG_THE)
+        return false;
+    unsigned char from = b->chunks.at[i + 2].tag;
+    return from == TAG_VESSEL || from == TAG_OVEN || from == TAG_CONTAINER;
+}
+
+/* "And off.": nothing stands behind it in its clause. */
+static bool ends_clause(const struct builder *b, size_t i)
+{
+    unsigned char next = i + 1 < b->chunks.count ? b->chunks.at[i + 1].tag : 0;
+    return !next || next == TAG_AND || next == TAG_UNTIL
+           || b->r->words.at[b->chunks.at[i].last].after >= AFTER_COMMA;
+}
+
 size_t find_out(const struct builder *b)
 {
-    for (size_t i = 0; i < b->chunks.count && last_heat(b); i++) {
+    for (size_t i = 0; i < b->chunks.count; i++) {
         const struct chunk *c = &b->chunks.at[i];
-        unsigned char next = i + 1 < b->chunks.count ? b->chunks.at[i + 1].tag : 0;
-        bool ends = !next || next == TAG_AND || next == TAG_UNTIL
-                    || b->r->words.at[c->last].after >= AFTER_COMMA;
-        bool place =
-            next == TAG_THE && i + 2 < b->chunks.count
-            && (b->chunks.at[i + 2].tag == TAG_VESSEL || b->chunks.at[i + 2].tag == TAG_OVEN
-                || b->chunks.at[i + 2].tag == TAG_CONTAINER);
-        if (begins_clause(b, i) && is_done(c) && is_step_word(b, c, "leaves")
-            && (c->tag == TAG_FROM ? place : ends && c->tag == TAG_OTHER))
+        bool out = c->tag == TAG_FROM ? is_from_vessel(b, i)
+                                      : c->tag == TAG_OTHER && !c->entry && ends_clause(b, i);
+        if (out && begins_clause(b, i) && is_done(c) && is_step_word(b, c, "leaves")
+            && last_heat(b))
             return i;
     }
     return NOWHERE;
@@ -56,9 +68,10 @@ size_t find_out(const struct builder *b)
 
 size_t find_served(const struct builder *b)
 {
-    for (size_t i = 1; i < b->chunks.count && last_heat(b); i++)
-        if (b->chunks.at[i].tag == TAG_VESSEL && is_done(&b->chunks.at[i])
-            && b->chunks.at[i - 1].tag == TAG_INTO && is_step_word(b, &b->chunks.at[i], "served"))
+    for (size_t i = 1; i < b->chunks.count; i++)
+        if (b->chunks.at[i].tag == TAG_VESSEL && b->chunks.at[i - 1].tag == TAG_INTO
+            && is_done(&b->chunks.at[i]) && is_step_word(b, &b->chunks.at[i], "served")
+            && last_heat(b))
             return i;
     return NOWHERE;
 }

@@ -4,6 +4,7 @@
 
 #include <string.h>
 
+#include "build/noorder.h"
 #include "build/wording.h"
 
 bool is_let(const struct builder *b, const struct chunk *c)
@@ -22,68 +23,10 @@ static bool is_third_person(const struct entry *e)
     return !text_equal(entry_words(e), entry_shown(e));
 }
 
-/* Whether the word of chunk `c` may also be read so: "dry" is how a thing is, "skin" a food. */
-static bool has_reading(const struct builder *b, const struct chunk *c, unsigned char tag)
-{
-    return entry_as(b->r->words.at[c->last].readings, tag);
-}
-
-/* Whether a thing stands behind chunk `i`: "dry it", "brown the mince". "Dry limes" are not dried.
- */
-static bool has_object(const struct builder *b, size_t i)
-{
-    if (i + 1 >= b->chunks.count || b->r->words.at[b->chunks.at[i].last].after >= AFTER_COMMA)
-        return false;
-    const struct chunk *next = &b->chunks.at[i + 1];
-    if (next->tag == TAG_LINE)
-        return b->r->words.at[next->first].tag != TAG_FOOD;
-    return next->tag == TAG_IT || next->tag == TAG_THE || next->tag == TAG_ARTICLE
-           || next->tag == TAG_WHOLE || next->tag == TAG_EACH || next->tag == TAG_REST;
-}
-
-/* "It's brown", "they stay open", "a pan of warm ...": the word tells how a thing is, not what to
- * do. */
-static bool is_quality(const struct builder *b, size_t i, unsigned char before)
-{
-    const struct chunk *c = &b->chunks.at[i];
-    if (before == TAG_BE || before == TAG_FROM || before == TAG_HEDGE)
-        return true;
-    bool ordered = before == TAG_WILL && b->chunks.at[i - 1].first < b->chunks.at[i - 1].last;
-    bool told = before == TAG_YOU || before == TAG_ME || ordered; /* "has to", but not "just" */
-    bool quality = c->first == c->last
-                   && (has_reading(b, c, TAG_STATE) || has_reading(b, c, TAG_FOOD)
-                       || has_reading(b, c, TAG_OTHER)); /* "skin side up" */
-    return quality && !told && !has_object(b, i);
-}
-
-/* "Cored and cut in half", "an onion, sliced": cut is how they are, though it could be a verb. */
-static bool is_participle(const struct builder *b, size_t i)
-{
-    unsigned char before = i ? b->chunks.at[i - 1].tag : 0,
-                  first = i > 1 ? b->chunks.at[i - 2].tag : 0,
-                  next = i + 1 < b->chunks.count ? b->chunks.at[i + 1].tag : 0;
-    if (next == TAG_SIDE) /* "cut side up", "skin side down" */
-        return true;
-    return has_reading(b, &b->chunks.at[i], TAG_DONE) && !has_object(b, i)
-           && (before == TAG_LINE || before == TAG_DONE
-               || (before == TAG_AND && first == TAG_DONE));
-}
-
 /* "Let that soften", "while they rest": what stands before the thing that the verb is said of. */
 static const struct chunk *before_subject(const struct builder *b, size_t i)
 {
     return i > 1 ? &b->chunks.at[i - 2] : NULL;
-}
-
-/* Whether the sentence says for how long, until when, or where. */
-static bool says_how_long(const struct builder *b)
-{
-    for (size_t i = 0; i < b->chunks.count; i++) {
-        unsigned char tag = b->chunks.at[i].tag;
-        if (tag == TAG_DURATION || tag == TAG_UNTIL || tag == TAG_PLACE)
-            return true;
-    }
-    return false;
 }
 
 /* A verb that makes no step by itself; "leave" makes one where it says how long. */
@@ -130,46 +73,6 @@ static bool is_order(const struct builder *b, size_t i)
     return before && !is_third_person(b->chunks.at[i].entry) && has_object(b, i)
            && (before->tag == TAG_OTHER || before->tag == TAG_IT || before->tag == TAG_THE)
            && !text_equal(b->r->words.at[before->last].key, step_word(b->k, "subject"));
-}
-
-/* "That raw taste", "a good rub": a thing that a word for how it is stands before. */
-static bool is_noun_behind(const struct builder *b, size_t i)
-{
-    unsigned char how = i > 1 ? b->chunks.at[i - 1].tag : 0,
-                  lead = i > 1 ? b->chunks.at[i - 2].tag : 0;
-    return (how == TAG_STATE || how == TAG_SIZE) && (lead == TAG_THE || lead == TAG_ARTICLE)
-           && b->r->words.at[b->chunks.at[i - 1].last].after < AFTER_COMMA && !has_object(b, i);
-}
-
-/* How far behind the verb what is seen may do something. */
-#define SEEN_CHUNKS 6
-
-/* "You'll see tears come out", "hear it start to fry": what is perceived, not done. */
-static bool is_perceived(const struct builder *b, size_t i)
-{
-    for (size_t n = i; n-- > 0 && i - n <= SEEN_CHUNKS;) {
-        const struct chunk *c = &b->chunks.at[n];
-        if (b->r->words.at[c->last].after >= AFTER_COMMA || c->tag == TAG_AND || c->tag == TAG_SO)
-            return false;
-        if (n + 1 < i && c->tag == TAG_ACTION && is_step_word(b, c, "perceives"))
-            return true;
-    }
-    return false;
-}
-
-/* "Or it'll stick", "so they set": what would happen, or what for. */
-static bool is_consequence(const struct builder *b, size_t i)
-{
-    const struct chunk *at = b->chunks.at;
-    if (i < 2)
-        return false;
-    size_t or = i - 2;
-    if (at[or].tag != TAG_OR && i > 2 && (at[or].tag == TAG_IT || at[or].tag == TAG_YOU))
-        or = i - 3;
-    if (at[or].tag == TAG_OR && at[i - 1].tag == TAG_WILL)
-        return true;
-    return at[i - 2].tag == TAG_SO && at[i - 1].tag == TAG_IT && at[i].first == at[i].last
-           && !says_how_long(b); /* but "so they go in" */
 }
 
 bool ends_in_subject(const struct builder *b, const struct chunk *c)
@@ -325,26 +228,6 @@ static bool is_going_on(const struct builder *b, size_t i)
            || (before->tag == TAG_ACTION && chunk_marks(before) & MARK_OF(light));
 }
 
-/* Without commas a reason is taken to reach so far. */
-#define REASON_CHUNKS 5
-
-/* "because it would take the roof off your mouth": why, not what to do. A comma or "and" ends it.
- */
-static bool is_reason(const struct builder *b, size_t i)
-{
-    for (size_t n = i; n-- > 0 && i - n <= REASON_CHUNKS;) {
-        const struct chunk *c = &b->chunks.at[n];
-        if (is_step_word(b, c, "reason"))
-            return true;
-        if (b->r->words.at[c->last].after != AFTER_SPACE
-            && b->r->words.at[c->last].after != AFTER_HYPHEN)
-            return false;
-        if (c->tag == TAG_AND || c->tag == TAG_SO)
-            return false;
-    }
-    return false;
-}
-
 /* What was found out of this sentence's chunks already: the same is asked again and again. */
 static struct verb_memo *memo_of(const struct builder *b)
 {
@@ -361,7 +244,7 @@ bool is_verb(const struct builder *b, size_t i)
 {
     struct verb_memo *m = memo_of(b);
     if (!m->is[i])
-        m->is[i] = (is_instruction(b, i) || is_going_on(b, i)) && !is_reason(b, i) ? 'y' : 'n';
+        m->is[i] = (is_instruction(b, i) || is_going_on(b, i)) && !gives_reason(b, i) ? 'y' : 'n';
     return m->is[i] == 'y';
 }
 

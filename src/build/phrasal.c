@@ -49,6 +49,16 @@ static struct phrasal_kind *kind_of(struct phrasals *all, struct text kind)
     return text_is(kind, "thing") ? &all->things : &all->foods;
 }
 
+static void link_rows(struct phrasal_kind *kind)
+{
+    for (size_t n = kind->rows.count; n-- > 0;) {
+        struct phrasal_row *row = &kind->rows.at[n];
+        size_t *first = &kind->first[text_shape_number(row->head)];
+        row->next = *first;
+        *first = n + 1;
+    }
+}
+
 struct phrasals phrasals_load(struct arena *a, const struct pack *k)
 {
     struct phrasals all = {0};
@@ -63,9 +73,10 @@ struct phrasals phrasals_load(struct arena *a, const struct pack *k)
         struct text verb = table_cell(t, row, head);
         *LIST_ADD(a, &of->rows) =
             (struct phrasal_row){verb, table_cell(t, row, particle), table_cell(t, row, object),
-                                 table_cell(t, row, action), text_shape(verb)};
-        of->shapes |= text_shape(verb);
+                                 table_cell(t, row, action), 0};
     }
+    link_rows(&all.verbs);
+    link_rows(&all.things);
     return all;
 }
 
@@ -184,12 +195,12 @@ bool find_phrasal(const struct builder *b, size_t i, struct phrasal *out)
     bool verb = c->tag == TAG_ACTION || c->tag == TAG_DOING;
     const struct phrasal_kind *kind = verb ? &b->phrasals.verbs : &b->phrasals.things;
     struct text head = entry_value(c->entry);
-    uint64_t shape = text_shape(head);
-    if (!(kind->shapes & shape) || (!verb && stays(b, i)))
+    size_t row = kind->first[c->entry->value_shape];
+    if (!row || (!verb && stays(b, i)))
         return false;
-    for (size_t n = 0; n < kind->rows.count; n++)
-        if (kind->rows.at[n].shape == shape && text_equal(kind->rows.at[n].head, head)
-            && fits(b, i, &kind->rows.at[n], out))
+    for (; row; row = kind->rows.at[row - 1].next)
+        if (text_equal(kind->rows.at[row - 1].head, head)
+            && fits(b, i, &kind->rows.at[row - 1], out))
             return true;
     return false;
 }

@@ -210,8 +210,9 @@ void write_verb(struct writer *w, size_t begin, size_t verb, size_t end)
     if (!takes)
         flush_pending(w);
     say_lead(w, begin, subject);
-    bool kept = step_words_list(w->b->k, "keep", action);
-    if (lets(w, begin, subject, verb) && (kept || text_equal(action, entry_value(c->entry)))) {
+    if (lets(w, begin, subject, verb)
+        && (text_equal(action, entry_value(c->entry))
+            || step_words_list(w->b->k, "keep", action))) {
         say_let(w, subject, verb, entry_value(c->entry), takes);
         takes = false;
     } else if (said.split && is_food_word(c)) {

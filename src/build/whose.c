@@ -32,6 +32,8 @@ bool yield_is_elsewhere(const struct recording *r, size_t n)
 bool yield_is_of(const struct recording *r, const struct dish *d, size_t n, bool inside)
 {
     size_t named = r->sentences.at[n].match_count ? named_near(r, n) : 0;
+    if (!inside && named != d->id + 1)
+        return false; /* as of nearly all dishes that a sentence is looked at for */
     const struct dish *other = named ? dish_of(r, named - 1) : NULL;
     bool same = other && text_equal(other->title, d->title); /* a dish that was taken for two */
     return other && !(inside && same) ? other == d : inside;

@@ -9,7 +9,7 @@
 struct ingredient_list;
 
 /* `list` is what the cook shows of the ingredients, which must agree with the voice; NULL: there is
- * none. */
+ * none. What it listens for has been set: listen_for. */
 bool check_recipes(struct recording *r, const struct pack *k, const struct ingredient_list *list,
                    struct problems *p);
 

@@ -19,12 +19,13 @@ static const struct entry *food_in(const struct checker *c, struct span words)
 }
 
 /* The seasoning of another part of the dish stands farther off. */
-#define PART_WORDS 80
+#define PART_WORDS 50
 static bool has_line(const struct dish *d, struct text kind, size_t word)
 {
     for (size_t i = 0; i < d->ingredients.count; i++) {
         const struct ingredient *line = &d->ingredients.at[i];
-        if (line->id + PART_WORDS > word && line->id < word + PART_WORDS
+        bool here = line->id == word && !line->amount.known;
+        if (!here && line->id + PART_WORDS > word && line->id < word + PART_WORDS
             && text_share_part(line->kind, kind, ' '))
             return true;
     }
@@ -63,6 +64,20 @@ static void find_seasoning(struct checker *c, struct span part)
     }
 }
 
+/* "Butter the tin, a tablespoon of butter does it". */
+#define AMOUNT_WORDS 12
+static bool told_near(const struct dish *d, const struct entry *food, struct span words)
+{
+    for (size_t i = 0; i < d->ingredients.count; i++) {
+        const struct ingredient *line = &d->ingredients.at[i];
+        if (line->amount.known && !line->vague && line->id >= words.first
+            && line->id <= words.last + AMOUNT_WORDS
+            && text_share_part(line->kind, entry_value(food), ' '))
+            return true;
+    }
+    return false;
+}
+
 /* "Flour the board", "butter a tin": more of it goes in than the dough or the batter had, and
  * nobody said how much. */
 void find_dusting(struct checker *c)
@@ -73,7 +88,7 @@ void find_dusting(struct checker *c)
         while (rest.first <= rest.last && said_find(&c->sayings, c->r, "dusts", rest, &where)) {
             const struct entry *food = food_in(c, where);
             rest.first = where.last + 1;
-            if (!food || has_amount(c, where.first)
+            if (!food || has_amount(c, where.first) || told_near(c->dish, food, where)
                 || c->r->words.at[where.first].scope & SCOPE_NOT_DONE)
                 continue;
             REPORT_PLAIN(

@@ -118,6 +118,8 @@ static void find_set_aside(struct checker *c)
             || c->r->words.at[where.first].scope & SCOPE_NOT_DONE)
             continue;
         const struct word *thing = thing_in(c, where.first, where.last);
+        if (said_with(c, "kept_for", where))
+            continue; /* "for the top": it is told when */
         if (thing && !comes_back(c, thing, s->last + 1))
             REPORT(c, not_back,
                    ((struct subject_of){c->r->words.at[where.first].start, where,
@@ -142,10 +144,12 @@ static bool add_portion(const struct checker *c, const struct sentence *s, const
                         const struct ingredient *line, double *sum)
 {
     struct said_amount said;
+    if (m->rule->kind != RULE_line)
+        return false;
     struct span food = match_slot(m, SLOT_food);
     const struct entry *e = span_is_empty(food) ? NULL : entry_at(c->r, food);
-    if (m->rule->kind != RULE_line || !e || !text_equal(entry_value(e), line->kind)
-        || !in_dish(c, m->words.first) || !is_portion(c, m, food))
+    if (!e || !text_equal(entry_value(e), line->kind) || !in_dish(c, m->words.first)
+        || !is_portion(c, m, food))
         return false;
     line_amount(c->r, s, m, &said);
     double count = amount_in(c, &said.amount, said.amount.unit, line->amount.unit);

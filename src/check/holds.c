@@ -11,6 +11,28 @@
     (MARK_OF(poultry) | MARK_OF(ground) | MARK_OF(meat) | MARK_OF(fish) | MARK_OF(shellfish) \
      | MARK_OF(egg))
 
+/* What a list of names comes to, so that most foods are told apart from it at a glance. */
+struct glance {
+    uint64_t marks, shapes; /* bits of those that are marks; text_shape() of all */
+};
+
+static struct glance glance_at(struct text names)
+{
+    struct glance g = {0, 0};
+    struct text name;
+    uint64_t mark;
+    while (text_part(&names, ' ', &name)) {
+        g.marks |= mark_find(name, &mark) ? mark : 0;
+        g.shapes |= text_shape(name);
+    }
+    return g;
+}
+
+static bool may_be_one(const struct glance *g, uint64_t raw, struct text kind)
+{
+    return (raw & g->marks) | (text_shape(kind) & g->shapes);
+}
+
 /* Whether food with these marks and that name is raw food of one of the names. */
 static bool is_one(uint64_t raw, struct text kind, struct text marks)
 {
@@ -48,11 +70,12 @@ static bool of_another(const struct checker *c, const struct dish *d, const stru
 
 const struct ingredient *food_of(const struct checker *c, const struct dish *d, struct text marks)
 {
+    const struct glance g = glance_at(marks);
     for (size_t i = 0; i < d->ingredients.count; i++) {
         const struct ingredient *line = &d->ingredients.at[i];
-        if (line->role != ROLE_SERVE_WITH
-            && is_one(line->entry ? line->entry->marks : 0, line->kind, marks)
-            && !of_another(c, d, line))
+        uint64_t raw = line->entry ? line->entry->marks : 0;
+        if (line->role != ROLE_SERVE_WITH && may_be_one(&g, raw, line->kind)
+            && is_one(raw, line->kind, marks) && !of_another(c, d, line))
             return line;
     }
     return NULL;

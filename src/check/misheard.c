@@ -48,6 +48,38 @@ static bool goes_on(const struct checker *c, size_t last)
            && (next->tag == TAG_FOOD || next->tag == TAG_PART || next->tag == TAG_STATE);
 }
 
+/* "Half a teaspoon of, hang on, what is this jar. Smoked paprika.": the food is said after all, by
+ * itself. */
+#define ASIDE_WORDS 8
+#define BEFORE_WORDS (ASIDE_WORDS + 6) /* with the amount that breaks off */
+#define BY_ITSELF_WORDS 3
+static bool food_by_itself(const struct checker *c, const struct sentence *s)
+{
+    const struct word *w = &c->r->words.at[s->first];
+    while (w->tag == TAG_INSIDE)
+        w++;
+    return s->last - s->first < BY_ITSELF_WORDS && w->tag == TAG_FOOD;
+}
+
+bool resumes(const struct checker *c, size_t last)
+{
+    const size_t until = sentence_until(c->r, last + ASIDE_WORDS);
+    for (size_t i = sentence_from(c->r, last + 1); i < until; i++)
+        if (c->r->sentences.at[i].first > last && food_by_itself(c, &c->r->sentences.at[i]))
+            return true;
+    return false;
+}
+
+bool resumed(const struct checker *c, size_t food)
+{
+    const struct sentence *s = sentence_of(c->r, food);
+    struct span where, before;
+    if (!s || !s->first || !food_by_itself(c, s))
+        return false;
+    before = (struct span){s->first > BEFORE_WORDS ? s->first - BEFORE_WORDS : 0, s->first - 1};
+    return said_find(&c->sayings, c->r, "cut_off", before, &where) && resumes(c, where.last);
+}
+
 /* "And half a teaspoon of -- get down": what the set "cut_off" listens for, where no food follows.
  */
 static void find_cut_off(struct checker *c, const struct sentence *s)
@@ -56,7 +88,7 @@ static void find_cut_off(struct checker *c, const struct sentence *s)
     while (within.first <= within.last && said_find(&c->sayings, c->r, "cut_off", within, &where)) {
         struct subject_of what = {c->r->words.at[where.first].start, where,
                                   said_words(c->r, where)};
-        if (!goes_on(c, where.last))
+        if (!goes_on(c, where.last) && !resumes(c, where.last))
             REPORT_PLAIN(c, cut_off, what);
         within.first = where.last + 1;
     }

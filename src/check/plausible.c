@@ -36,22 +36,42 @@ static double number(const struct range *g, enum range_column column)
 
 /* ---- foods */
 
-static bool is_one_of(const struct ingredient *line, struct text foods)
+/* Foods, and marks of foods ("@spice"). */
+struct foods {
+    struct text list;
+    uint64_t marks, shapes; /* bits of the marks; text_shape() of the foods */
+};
+
+static struct foods foods_in(struct text list)
 {
+    struct foods f = {list, 0, 0};
     struct text name;
-    while (text_part(&foods, '|', &name)) {
-        bool mark = text_starts(name, "@");
-        if (mark ? line->entry && mark_named(line->entry->marks, text_slice(name, 1, name.length))
-                 : text_equal(line->kind, name) || text_equal(line->food, name))
-            return true;
+    uint64_t mark;
+    while (text_part(&list, '|', &name)) {
+        if (!text_starts(name, "@"))
+            f.shapes |= text_shape(name);
+        else if (mark_find(text_slice(name, 1, name.length), &mark))
+            f.marks |= mark;
     }
-    return false;
+    return f;
 }
 
-static bool holds(const struct checker *c, struct text foods)
+static bool is_listed(const struct foods *f, struct text food)
 {
+    return f->shapes & text_shape(food) && text_has_part(f->list, '|', food);
+}
+
+static bool is_one_of(const struct ingredient *line, const struct foods *f)
+{
+    return (line->entry && line->entry->marks & f->marks) || is_listed(f, line->kind)
+           || is_listed(f, line->food);
+}
+
+static bool holds(const struct checker *c, struct text list)
+{
+    const struct foods f = foods_in(list);
     for (size_t i = 0; i < c->dish->ingredients.count; i++)
-        if (is_one_of(&c->dish->ingredients.at[i], foods))
+        if (is_one_of(&c->dish->ingredients.at[i], &f))
             return true;
     return false;
 }
@@ -61,10 +81,11 @@ static bool holds(const struct checker *c, struct text foods)
 static double base_of(const struct checker *c, const struct range *g)
 {
     struct text unit = cell(g, RANGE_PER_UNIT);
+    const struct foods per = foods_in(cell(g, RANGE_PER));
     double sum = 0;
     for (size_t i = 0; i < c->dish->ingredients.count; i++) {
         const struct ingredient *line = &c->dish->ingredients.at[i];
-        if (!is_one_of(line, cell(g, RANGE_PER)) || line->role != ROLE_INGREDIENT)
+        if (!is_one_of(line, &per) || line->role != ROLE_INGREDIENT)
             continue;
         double count = amount_in(c, &line->amount, line->amount.unit, unit);
         if (count < 0)
@@ -132,9 +153,10 @@ static void check_amounts(struct checker *c, const struct range *g)
     double base = cell(g, RANGE_PER).length ? base_of(c, g) : 1;
     if (!(base > 0) || (cell(g, RANGE_WITH).length && !holds(c, cell(g, RANGE_WITH))))
         return;
+    const struct foods foods = foods_in(cell(g, RANGE_FOODS));
     for (size_t i = 0; i < c->dish->ingredients.count; i++) {
         const struct ingredient *line = &c->dish->ingredients.at[i];
-        if (is_one_of(line, cell(g, RANGE_FOODS)) && line->role == ROLE_INGREDIENT)
+        if (is_one_of(line, &foods) && line->role == ROLE_INGREDIENT)
             check_line(c, g, line, number(g, RANGE_MOST) * base);
     }
 }

@@ -63,7 +63,7 @@ static void find_told_late(struct checker *c)
 static bool part_before(const struct checker *c, const struct entry *part, size_t word)
 {
     size_t foods = 0;
-    for (size_t i = 0; i < word; i++) {
+    for (size_t i = word; i-- > 0 && foods < MADE_OF_FOODS;) {
         const struct word *w = &c->r->words.at[i];
         if (!w->entry || w->tag == TAG_INSIDE)
             continue;

@@ -23,11 +23,13 @@ struct finding_row {
     enum finding_level level;
 };
 
-/* A length of time in words that look back, "they've had their ten minutes", and the dish that is
- * named there, by its number. */
+/* A length of time in words that look back, "they've had their ten minutes", the dish that is
+ * named there, by its number, or else the last other time before that is of the same thing; NULL:
+ * none is. */
 struct spent {
     const struct match *time;
     size_t dish;
+    const struct match *linked;
 };
 typedef LIST(struct spent) spent_list;
 
@@ -104,6 +106,10 @@ bool lacks_unit(const struct checker *c, const struct ingredient *line);
 /* "Black pepper, plenty", "salt, by eye": whether what is vague stands behind the line's food;
  * `*where` is the food up to there. */
 bool vague_behind(const struct checker *c, const struct ingredient *line, struct span *where);
+/* "Half a teaspoon of, hang on, what is this jar. Smoked paprika.": whether the food of an amount
+ * that breaks off at word `last` is said soon, by itself; and whether that word is such a food. */
+bool resumes(const struct checker *c, size_t last);
+bool resumed(const struct checker *c, size_t food);
 /* Whether the words say spoons, and not themselves which. */
 bool says_spoon(const struct checker *c, struct span words);
 /* Whether the word belongs to c->dish. */

@@ -214,6 +214,20 @@ static void listen(struct checker *c, const struct safety_rule *rule, struct spa
 
 /* ---- rules of least temperatures */
 
+/* "I pull mine at 150, a little pink is fine": what was said of it in the same breath is enough. */
+#define SAME_BREATH_SECONDS 20
+static bool told_at(const struct checker *c, struct text publication, double at)
+{
+    for (size_t i = 0; i < c->r->findings.count; i++) {
+        const struct finding *f = &c->r->findings.at[i];
+        if (f->dish == c->number && text_equal(f->kind, c->rows[CASE_unsafe].kind)
+            && text_equal(f->source, publication) && f->at < at + SAME_BREATH_SECONDS
+            && at < f->at + SAME_BREATH_SECONDS)
+            return true;
+    }
+    return false;
+}
+
 static void check_low(struct checker *c, const struct safety_rule *rule)
 {
     struct text publication;
@@ -221,6 +235,8 @@ static void check_low(struct checker *c, const struct safety_rule *rule)
     struct ratio least = published(c, cell(rule, RULE_SOURCE), &publication);
     if (!t || !ratio_finite(least) || other_animal(c, cell(rule, RULE_FOODS), t->words.first)
         || ratio_compare(ratio_add(fahrenheit(t), RATIO(1)), least) >= 0)
+        return;
+    if (told_at(c, publication, t->at))
         return;
     struct text said = said_words(c->r, t->words);
     report_rule(c, rule, (struct subject_of){t->at, t->words, said}, said);

@@ -2,6 +2,10 @@
  * SPDX-License-Identifier: MIT */
 #include "check/said.h"
 
+#define LIST_BYTES ((size_t) 64 << 20)
+/* It stands in one block while it needs no more; that of the pack does. */
+#define LIST_BLOCK ((size_t) 1 << 20)
+
 static bool saying_read(struct saying *s, struct arena *a, const struct table *t, size_t row,
                         struct problems *p)
 {
@@ -32,8 +36,8 @@ static bool begins_set(const struct table *t, size_t row, struct problems *p)
 }
 
 /* The row joins the set before it, or begins one. */
-static bool join_set(struct sayings *list, struct arena *a, struct saying *s, struct problems *p,
-                     struct place at)
+static bool join_set(struct saying_list *list, struct arena *a, struct saying *s,
+                     struct problems *p, struct place at)
 {
     size_t row = list->all.count - 1;
     struct saying_set *set = list->sets.count ? &list->sets.at[list->sets.count - 1] : NULL;
@@ -41,7 +45,8 @@ static bool join_set(struct sayings *list, struct arena *a, struct saying *s, st
         if (list->sets.count == FITS_MOST)
             return problem(p, at, "there are at most %d sets", FITS_MOST);
         set = LIST_ADD(a, &list->sets);
-        *set = (struct saying_set){.name = s->set, .first = row};
+        set->name = s->set;
+        set->first = row;
     }
     s->number = list->sets.count - 1;
     set->end = row + 1;
@@ -52,35 +57,8 @@ static bool join_set(struct sayings *list, struct arena *a, struct saying *s, st
     return true;
 }
 
-/* The sets that a word may begin. A token also takes the whole entry that the word is in. */
-static struct unit_set sets_from(const struct sayings *list, const struct recording *r, size_t i)
-{
-    struct unit_set sets = {{0}};
-    fits_find(&list->begins, &r->words.at[i], false, &sets);
-    while (r->words.at[i].tag == TAG_INSIDE && i + 1 < r->words.count)
-        fits_find(&list->begins, &r->words.at[++i], false, &sets);
-    return sets;
-}
-
-static void find_places(struct sayings *list, struct arena *a, const struct recording *r)
-{
-    struct unit_set always = {{0}};
-    for (size_t n = 0; n < list->sets.count; n++) {
-        struct saying_set *set = &list->sets.at[n];
-        set->places = arena_alloc(a, (r->words.count / 64 + 1) * sizeof *set->places);
-        if (set->anything)
-            unit_set_add(&always, (unsigned char) n);
-    }
-    for (size_t i = 0; i < r->words.count; i++) {
-        struct unit_set sets = sets_from(list, r, i);
-        unit_set_join(&sets, &always);
-        for (int n = unit_set_next(&sets, 0); n >= 0; n = unit_set_next(&sets, n + 1))
-            list->sets.at[n].places[i / 64] |= (uint64_t) 1 << i % 64;
-    }
-}
-
-bool sayings_load(struct sayings *list, struct arena *a, const struct pack *k,
-                  const struct recording *r, struct problems *p)
+static bool list_load(struct saying_list *list, struct arena *a, const struct pack *k,
+                      struct problems *p)
 {
     const struct table *t = pack_table(k, "check-words");
     list->table = t;
@@ -93,78 +71,204 @@ bool sayings_load(struct sayings *list, struct arena *a, const struct pack *k,
         if (!join_set(list, a, s, p, (struct place){t->file, t->lines[row], 0}))
             return false;
     }
-    find_places(list, a, r);
     return true;
+}
+
+/* The jump of a full arena ends here, and in the next one. */
+static struct saying_list *begin(struct arena *memory)
+{
+    arena_init(memory, LIST_BYTES);
+    if (!arena_open(memory))
+        return NULL;
+    arena_reserve(memory, LIST_BLOCK);
+    return arena_alloc(memory, sizeof(struct saying_list));
+}
+
+static bool fill(struct saying_list *list, const struct pack *k, struct problems *p)
+{
+    return arena_open(&list->memory) && list_load(list, &list->memory, k, p);
+}
+
+struct saying_list *saying_list_new(const struct pack *k, struct problems *p)
+{
+    struct arena memory;
+    struct saying_list *list = begin(&memory);
+    if (!list)
+        return NULL;
+    list->memory = memory;
+    if (fill(list, k, p))
+        return list;
+    saying_list_free(list);
+    return NULL;
+}
+
+struct saying_list *saying_list_open(const struct ready *image, const struct pack *k)
+{
+    struct saying_list *list = ready_open(image, k);
+    if (list)
+        list->table = pack_table(k, "check-words");
+    return list;
+}
+
+void saying_list_free(struct saying_list *list)
+{
+    if (!list)
+        return;
+    struct arena memory = list->memory; /* which it stands in itself */
+    arena_release(&memory);
+}
+
+/* ---- in a recording */
+
+/* The sets that a word may begin. A token also takes the whole entry that the word is in. */
+static struct unit_set sets_from(const struct saying_list *list, const struct recording *r,
+                                 size_t i)
+{
+    struct unit_set sets = {{0}};
+    fits_find(&list->begins, &r->words.at[i], false, &sets);
+    while (r->words.at[i].tag == TAG_INSIDE && i + 1 < r->words.count)
+        fits_find(&list->begins, &r->words.at[++i], false, &sets);
+    return sets;
+}
+
+static void find_places(struct sayings *s, const struct recording *r)
+{
+    const struct saying_list *list = s->list;
+    struct unit_set always = {{0}};
+    s->places = arena_alloc(r->arena, (list->sets.count + 1) * sizeof *s->places);
+    for (size_t n = 0; n < list->sets.count; n++) {
+        s->places[n] = arena_alloc(r->arena, (r->words.count / 64 + 1) * sizeof *s->places[n]);
+        if (list->sets.at[n].anything)
+            unit_set_add(&always, (unsigned char) n);
+    }
+    for (size_t i = 0; i < r->words.count; i++) {
+        struct unit_set sets = sets_from(list, r, i);
+        unit_set_join(&sets, &always);
+        for (int n = unit_set_next(&sets, 0); n >= 0; n = unit_set_next(&sets, n + 1))
+            s->places[n][i / 64] |= (uint64_t) 1 << i % 64;
+    }
+}
+
+bool listen_for(struct recording *r, const struct saying_list *list, const struct pack *k,
+                struct problems *p)
+{
+    struct sayings *s = arena_alloc(r->arena, sizeof *s);
+    if (!list) {
+        struct saying_list *own = arena_alloc(r->arena, sizeof *own);
+        if (!list_load(own, r->arena, k, p))
+            return false;
+        list = own;
+    }
+    s->list = list;
+    find_places(s, r);
+    r->sayings = s;
+    return true;
+}
+
+/* A look at words up to `last`. `bounded`: with another last word it might find what it does not,
+ * or not what it does. */
+struct look {
+    const struct recording *r;
+    size_t last;
+    bool bounded;
+};
+
+/* Whether a look that ends within the entry of words [i, end] would take one of them. */
+static bool fits_within(const struct token *t, const struct recording *r, size_t i, size_t end)
+{
+    for (i++; i < end; i++)
+        if (token_fits(t, &r->words.at[i], false))
+            return true;
+    return false;
 }
 
 /* The word after the one that a token takes, or after the entry that it takes; `i` itself where it
  * does not fit. */
-static size_t step_over(const struct token *t, const struct recording *r, size_t i, size_t last)
+static size_t step_over(const struct token *t, struct look *l, size_t i)
 {
+    const struct recording *r = l->r;
     size_t end = i;
     if (token_fits(t, &r->words.at[i], false))
         return i + 1;
-    while (end < last && r->words.at[end].tag == TAG_INSIDE)
+    while (end < l->last && r->words.at[end].tag == TAG_INSIDE)
         end++;
+    l->bounded |= r->words.at[end].tag == TAG_INSIDE || fits_within(t, r, i, end);
     return end > i && token_fits(t, &r->words.at[end], false) ? end + 1 : i;
 }
 
 /* The word after the saying's rest, from token `n` on; 0 where it is not said at word `i`. */
-static size_t said_from(const struct saying *s, const struct recording *r, size_t n, size_t i,
-                        size_t last)
+static size_t said_from(const struct saying *s, struct look *l, size_t n, size_t i)
 {
     if (n == s->count)
         return i;
     if (s->places[n].gap) {
-        for (size_t skip = 0; skip <= GAP_WORDS && i + skip <= last; skip++) {
-            size_t end = said_from(s, r, n + 1, i + skip, last);
+        for (size_t skip = 0; skip <= GAP_WORDS && i + skip <= l->last; skip++) {
+            size_t end = said_from(s, l, n + 1, i + skip);
             if (end)
                 return end;
         }
+        l->bounded |= i + GAP_WORDS > l->last;
         return 0;
     }
-    if (i > last)
-        return s->places[n].token.end ? i : 0;
-    size_t next = step_over(&s->places[n].token, r, i, last);
-    if (next == i && n && r->words.at[i].filler)
-        return said_from(s, r, n, i + 1, last); /* "half a teaspoon of, um, hang on" */
-    return next > i ? said_from(s, r, n + 1, next, last) : 0;
+    const struct token *t = &s->places[n].token;
+    l->bounded |= t->end || i > l->last;
+    if (i > l->last)
+        return t->end ? i : 0;
+    size_t next = step_over(t, l, i);
+    if (next == i && n && l->r->words.at[i].filler)
+        return said_from(s, l, n, i + 1); /* "half a teaspoon of, um, hang on" */
+    return next > i ? said_from(s, l, n + 1, next) : 0;
 }
 
-/* Whether the word can fit the row's first place; most cannot. */
-static bool may_begin(const struct saying *s, const struct word *w, uint64_t key, uint64_t value)
+/* What a row's first place is held against: the word, and those behind it of the entry that it is
+ * in, for which step_over looks too. */
+struct looks {
+    unsigned char tag, end_tag;
+    uint64_t keys, values; /* bits of text_shape() */
+};
+
+static struct looks looks_of(const struct recording *r, size_t i, size_t last)
+{
+    struct looks looks = {.tag = r->words.at[i].tag};
+    for (;; i++) {
+        const struct word *w = &r->words.at[i];
+        looks.end_tag = w->tag;
+        looks.keys |= word_shape(w);
+        looks.values |= w->entry ? entry_shape(w->entry) : 0;
+        if (i >= last || w->tag != TAG_INSIDE)
+            return looks;
+    }
+}
+
+/* Whether the row can begin there; most cannot. */
+static bool may_begin(const struct saying *s, const struct looks *looks)
 {
     const struct token *t = &s->places[0].token;
-    return s->places[0].gap || w->tag == TAG_INSIDE || unit_set_has(&t->tags, w->tag)
-           || (t->word_shapes & key) | (t->value_shapes & value);
-}
-
-static const struct saying_set *set_named(const struct sayings *list, const char *name)
-{
-    size_t row = list->table ? table_find(list->table, text_from(name)) : list->all.count;
-    return row < list->all.count ? &list->sets.at[list->all.at[row].number] : NULL;
+    return s->places[0].gap || unit_set_has(&t->tags, looks->tag)
+           || unit_set_has(&t->tags, looks->end_tag)
+           || (t->word_shapes & looks->keys) | (t->value_shapes & looks->values);
 }
 
 /* The word after what the set says at word `i`; 0 where it says nothing there. */
-static size_t said_at(const struct sayings *list, const struct saying_set *set,
-                      const struct recording *r, size_t i, size_t last)
+static size_t said_at(const struct saying_list *list, const struct saying_set *set, struct look *l,
+                      size_t i)
 {
-    const struct word *w = &r->words.at[i];
-    uint64_t key = word_shape(w), value = w->entry ? entry_shape(w->entry) : 0;
+    const struct looks looks = looks_of(l->r, i, l->last);
     for (size_t n = set->first; n < set->end; n++) {
         const struct saying *s = &list->all.at[n];
-        size_t end = s->count && may_begin(s, w, key, value) ? said_from(s, r, 0, i, last) : 0;
+        size_t end = s->count && may_begin(s, &looks) ? said_from(s, l, 0, i) : 0;
         if (end)
             return end;
     }
+    l->bounded |= looks.end_tag == TAG_INSIDE; /* there is more of the entry */
     return 0;
 }
 
-/* The first of the set's places in words [word, last]; last + 1 where there is none. */
-static size_t next_place(const struct saying_set *set, size_t word, size_t last)
+/* The first of the places in words [word, last]; last + 1 where there is none. */
+static size_t next_place(const uint64_t *places, size_t word, size_t last)
 {
     for (size_t n = word / 64; word <= last; word = ++n * 64) {
-        uint64_t rest = set->places[n] >> word % 64;
+        uint64_t rest = places[n] >> word % 64;
         if (rest) {
             word += (size_t) __builtin_ctzll(rest);
             return word <= last ? word : last + 1;
@@ -173,19 +277,25 @@ static size_t next_place(const struct saying_set *set, size_t word, size_t last)
     return last + 1;
 }
 
-bool said_find(const struct sayings *list, const struct recording *r, const char *set,
+bool said_find(const struct sayings *sayings, const struct recording *r, const char *set,
                struct span within, struct span *where)
 {
-    const struct saying_set *s = set_named(list, set);
-    if (!s || within.first > within.last || within.last >= r->words.count)
+    const struct saying_list *list = sayings->list;
+    size_t row = list->table ? table_find(list->table, text_from(set)) : list->all.count;
+    if (row >= list->all.count || within.first > within.last || within.last >= r->words.count)
         return false;
-    for (size_t i = next_place(s, within.first, within.last); i <= within.last;
-         i = next_place(s, i + 1, within.last)) {
-        size_t end = said_at(list, s, r, i, within.last);
+    size_t number = list->all.at[row].number;
+    uint64_t *places = sayings->places[number];
+    for (size_t i = next_place(places, within.first, within.last); i <= within.last;
+         i = next_place(places, i + 1, within.last)) {
+        struct look look = {r, within.last, false};
+        size_t end = said_at(list, &list->sets.at[number], &look, i);
         if (end) {
             *where = (struct span){i, end - 1};
             return true;
         }
+        if (!look.bounded)
+            places[i / 64] &= ~((uint64_t) 1 << i % 64);
     }
     return false;
 }

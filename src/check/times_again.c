@@ -185,7 +185,7 @@ static const struct match *linked_other(const struct checker *c, const struct ma
             return NULL;
         other = m;
     }
-    return other && in_dish(c, other->words.first) ? other : NULL;
+    return other;
 }
 
 /* A time that looks back, in this dish's words or where it is named. Where it is named, only its
@@ -199,7 +199,7 @@ static void check_spent(struct checker *c, const match_list *own, const struct s
     else if (in_dish(c, time->words.first) && !time_said(c, time))
         other = own_other(own, time, false);
     else
-        other = linked_other(c, time);
+        other = spent->linked && in_dish(c, spent->linked->words.first) ? spent->linked : NULL;
     if (other)
         REPORT(c, said_otherwise, subject_words(c, time->words), said_words(c->r, other->words));
 }
@@ -214,6 +214,12 @@ static bool after_wait(const struct checker *c, const struct match *m)
            && where.first == behind.first;
 }
 
+static struct spent look_back(const struct checker *c, const struct match *time)
+{
+    size_t dish = dish_named(c, time->words);
+    return (struct spent){time, dish, dish == NO_DISH ? linked_other(c, time) : NULL};
+}
+
 static void list_spent(struct checker *c)
 {
     for (size_t i = 0; i < c->r->matches.count; i++) {
@@ -222,7 +228,7 @@ static void list_spent(struct checker *c)
             && !(c->r->words.at[m->words.last].scope & NOT_SPENT)
             && (looks_back(c, "recap_time", m->words) || after_wait(c, m))
             && !said_with(c, "total", m->words))
-            *LIST_ADD(c->r->arena, &c->spent) = (struct spent){m, dish_named(c, m->words)};
+            *LIST_ADD(c->r->arena, &c->spent) = look_back(c, m);
     }
     c->spent_known = true;
 }

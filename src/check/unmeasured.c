@@ -196,7 +196,8 @@ static bool no_measure(const struct checker *c, const struct ingredient *line)
 static bool vague_amount(const struct checker *c, const struct ingredient *line)
 {
     return !line->to_taste && !said_with(c, "to_taste", line->words) && !is_share(c, line)
-           && !no_measure(c, line) && !all_spices(line) && !is_serving(c, line)
+           && !no_measure(c, line) && !said_with(c, "served_beside", line->words)
+           && !all_spices(line) && !is_serving(c, line)
            && !(matters(line) && amount_elsewhere(c->dish, line));
 }
 
@@ -262,8 +263,11 @@ static bool in_passing(const struct checker *c, const struct ingredient *line)
     const struct word *w = food_word(c, line);
     const struct sentence *s = w ? sentence_of(c->r, line->id) : NULL;
     struct span where, rest = s ? (struct span){s->first, s->last} : NO_WORDS;
+    if (s && s->flags & SENTENCE_QUESTION && s->last + 1 < c->r->words.count)
+        rest.last =
+            sentence_of(c->r, s->last + 1)->last; /* "Raisins? Some families put raisins." */
     while (s && rest.first <= rest.last && said_find(&c->sayings, c->r, "passing", rest, &where)) {
-        if (where.first <= line->id && line->id <= where.last)
+        if ((where.first <= line->id && line->id <= where.last) || where.first > s->last)
             return true;
         rest.first = where.first + 1;
     }
@@ -280,8 +284,9 @@ static bool is_verb(const struct checker *c, const struct ingredient *line)
 /* Whether the talk around the food tells how much of it, or that none goes in. */
 static bool told(const struct checker *c, const struct ingredient *line)
 {
-    return is_verb(c, line) || is_asked(c, line) || measured(c, line) || known_elsewhere(c, line)
-           || amount_behind(c, line) || (line->id && c->r->words.at[line->id - 1].tag == TAG_NOT);
+    return is_verb(c, line) || resumed(c, line->id) || is_asked(c, line) || measured(c, line)
+           || known_elsewhere(c, line) || amount_behind(c, line)
+           || (line->id && c->r->words.at[line->id - 1].tag == TAG_NOT);
 }
 
 static bool needs_amount(const struct checker *c, const struct ingredient *line)
@@ -319,7 +324,8 @@ void find_unmeasured(struct checker *c)
             if (lacks_unit(c, line))
                 report_amount(c, CASE_no_unit, line);
         } else if (line->vague || vague_more(c, line)) {
-            if (vague_amount(c, line) && !said_with(c, "laid_out", line->words))
+            if (!in_passing(c, line) && vague_amount(c, line)
+                && !said_with(c, "laid_out", line->words))
                 report_amount(c, matters(line) ? CASE_vague_matters : CASE_vague_amount, line);
         } else if (needs_amount(c, line)) {
             struct ingredient vague = *line;

@@ -54,10 +54,10 @@ static bool taken_up(const struct checker *c, size_t i, size_t last)
         bool promised = w[-1].tag == TAG_TO; /* "to go in that" */
         if (is_action(w) && !promised && all_of_it(c, n, last))
             return true;
-        if (n >= i + NEAR_WORDS)
-            continue;
         if (is_action(w) && next->tag == TAG_IT)
             return true;
+        if (n >= i + NEAR_WORDS)
+            continue;
         if (said_find(&c->sayings, c->r, "takes_part", (struct span){n, last}, &where)
             && where.first == n)
             return true;
@@ -162,11 +162,16 @@ static bool all_taken(const struct checker *c, const struct sentence *s, size_t 
                || said_find(&c->sayings, c->r, "they_go", soon, &where));
 }
 
-/* "We have rice here all the time", "I've got stock here keeping warm": not laid out for this. */
+/* "We have rice here all the time", "I've got stock here keeping warm", "I've put out chives. No,
+ * those are for the other one": not laid out for this. */
+#define OTHER_WORDS 10
 static bool on_its_way(const struct checker *c, const struct sentence *s)
 {
-    struct span where;
-    return said_find(&c->sayings, c->r, "on_its_way", (struct span){s->first, s->last}, &where);
+    struct span where, behind = {s->first, s->last + OTHER_WORDS};
+    if (behind.last >= c->r->words.count)
+        behind.last = c->r->words.count - 1;
+    return said_find(&c->sayings, c->r, "on_its_way", (struct span){s->first, s->last}, &where)
+           || said_find(&c->sayings, c->r, "for_other", behind, &where);
 }
 
 /* The foods of words [first, last] of the sentence are laid out, up to a "but". */

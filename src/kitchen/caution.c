@@ -24,6 +24,15 @@ static uint64_t marks_of(struct text list)
     return marks;
 }
 
+static uint64_t shapes_of(struct text list)
+{
+    uint64_t shapes = 0;
+    struct text name;
+    while (list.length && text_part(&list, '|', &name))
+        shapes |= text_shape(name);
+    return shapes;
+}
+
 static bool load_rule(struct cautions *s, struct arena *a, const struct rows *rules, size_t row,
                       const struct rows *words, const struct rows *table, struct problems *p)
 {
@@ -33,7 +42,9 @@ static bool load_rule(struct cautions *s, struct arena *a, const struct rows *ru
     rule->marks = marks_of(rows_cell(rules, row, 1));
     rule->marked = rows_cell(rules, row, 1).length > 0;
     rule->foods = rows_cell(rules, row, 2);
+    rule->food_shapes = shapes_of(rule->foods);
     rule->actions = rows_cell(rules, row, 3);
+    rule->action_shapes = shapes_of(rule->actions);
     rule->uncooked = text_is(rows_cell(rules, row, 4), "no");
     if (!find_row(words, rule->id, &said) || !find_row(table, rule->id, &published))
         return problem(p, rows_place(rules, row),
@@ -58,35 +69,37 @@ bool cautions_load(struct cautions *s, struct arena *a, const struct pack *k, st
     return true;
 }
 
-static bool line_is_meant(const struct kitchen *k, const struct caution_rule *rule,
-                          const struct ingredient *line)
+static bool has_food(const struct caution_rule *rule, struct text food)
 {
-    if (line->entry && line->entry->marks & rule->marks)
-        return true;
-    if (!rule->foods.length)
-        return false;
-    const struct food *food = weighed_as(k, line);
-    return text_has_part(rule->foods, '|', line->food)
-           || text_has_part(rule->foods, '|', line->kind)
-           || (food && text_has_part(rule->foods, '|', food->name));
+    return rule->food_shapes & text_shape(food) && text_has_part(rule->foods, '|', food);
+}
+
+/* `food` is what it is weighed as. */
+static bool line_is_meant(const struct caution_rule *rule, const struct ingredient *line,
+                          const struct food *food)
+{
+    return (line->entry && line->entry->marks & rule->marks) || has_food(rule, line->food)
+           || has_food(rule, line->kind) || (food && has_food(rule, food->name));
 }
 
 static bool dish_does(const struct caution_rule *rule, const struct dish *dish)
 {
     for (size_t i = 0; i < dish->steps.count; i++)
         for (size_t n = 0; n < dish->steps.at[i].actions.count; n++)
-            if (text_has_part(rule->actions, '|', dish->steps.at[i].actions.at[n]))
+            if (rule->action_shapes & text_shape(dish->steps.at[i].actions.at[n])
+                && text_has_part(rule->actions, '|', dish->steps.at[i].actions.at[n]))
                 return true;
     return !rule->actions.length;
 }
 
+/* `foods` are what the dish's lines are weighed as. */
 static void add_caution(const struct kitchen *k, struct arena *a, const struct caution_rule *rule,
-                        struct dish *dish)
+                        const struct food *const *foods, struct dish *dish)
 {
     struct caution made = {.rule = rule->id, .source = rule->source};
     for (size_t i = 0; i < dish->ingredients.count; i++)
         if (dish->ingredients.at[i].role != ROLE_SERVE_WITH
-            && line_is_meant(k, rule, &dish->ingredients.at[i]))
+            && line_is_meant(rule, &dish->ingredients.at[i], foods[i]))
             *LIST_ADD(a, &made.because) = dish->ingredients.at[i].id;
     if (!made.because.count && (rule->marked || rule->foods.length))
         return;
@@ -99,10 +112,13 @@ static void add_caution(const struct kitchen *k, struct arena *a, const struct c
 void find_cautions(const struct kitchen *k, struct arena *a, struct dish *dish)
 {
     bool cooks = dish_cooks(k, dish);
+    const struct food **foods = arena_alloc(a, dish->ingredients.count * sizeof *foods);
+    for (size_t i = 0; i < dish->ingredients.count; i++)
+        foods[i] = weighed_as(k, &dish->ingredients.at[i]);
     dish->cautions.count = 0;
     for (size_t i = 0; i < k->cautions.rules.count; i++) {
         const struct caution_rule *rule = &k->cautions.rules.at[i];
         if (!(rule->uncooked && cooks) && dish_does(rule, dish))
-            add_caution(k, a, rule, dish);
+            add_caution(k, a, rule, foods, dish);
     }
 }

@@ -13,8 +13,9 @@
 struct caution_rule {
     struct text id, foods, actions;
     uint64_t marks;
-    bool marked;   /* it asks for marks */
-    bool uncooked; /* only where nothing was heard that cooks by heat */
+    uint64_t food_shapes, action_shapes; /* text_shape() of each of them */
+    bool marked;                         /* it asks for marks */
+    bool uncooked;                       /* only where nothing was heard that cooks by heat */
     struct text words, source;
     bool memory; /* the rule was not read in the publication or in a copy of it */
 };

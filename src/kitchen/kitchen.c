@@ -197,6 +197,14 @@ struct kitchen *kitchen_new(const struct pack *pack, struct problems *p)
     return NULL;
 }
 
+struct kitchen *kitchen_open(const struct ready *image, const struct pack *pack)
+{
+    struct kitchen *k = ready_open(image, pack);
+    if (k)
+        k->pack = pack;
+    return k;
+}
+
 void kitchen_free(struct kitchen *k)
 {
     if (!k)

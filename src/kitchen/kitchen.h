@@ -11,6 +11,7 @@
 #include "kitchen/measure.h"
 #include "kitchen/title.h"
 #include "kitchen/unit.h"
+#include "pack/ready.h"
 
 enum phrase_key {
 #define PHRASE(key, blanks) PHRASE_##key,
@@ -75,7 +76,9 @@ struct kitchen {
 /* NULL when a table is missing or wrong; every problem is in `p`. kitchen_free frees. The pack must
  * outlive it. */
 struct kitchen *kitchen_new(const struct pack *pack, struct problems *p);
-/* The same of the pack that is built in, ready-made (kitchen/image.h). NULL: no memory. */
+/* The same, of that image. NULL: no memory. */
+struct kitchen *kitchen_open(const struct ready *image, const struct pack *pack);
+/* The same of the pack that is built in, ready-made. NULL: no memory. */
 struct kitchen *kitchen_builtin(const struct pack *pack);
 void kitchen_free(struct kitchen *k);
 

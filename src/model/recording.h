@@ -117,6 +117,7 @@ enum sentence_flag {
 };
 
 struct edit_run;
+struct sayings;
 
 struct recording {
     struct arena *arena;
@@ -138,6 +139,7 @@ struct recording {
     size_t limits_hit;       /* matches given up at a PCRE2 limit */
     const char *limit_rule;  /* the rule that hit one first; NULL when none did */
     struct edit_run *edited; /* what became of the cook's edits; NULL without any */
+    struct sayings *sayings; /* where checks hear what they listen for (check/said.h) */
 };
 
 /* A copy of a recording shares everything with it. These give `r` what is changed after a stage as

@@ -1,5 +1,5 @@
 /* pack/image.c: what the loader has read -> one block. Sections first, whose sizes are known; then
- * the texts, each once, in the order in which they are first asked for.
+ * the texts, each once, its length before it, in the order in which they are first asked for.
  * SPDX-License-Identifier: MIT */
 #include "pack/image.h"
 
@@ -45,14 +45,31 @@ static void grow_pool(struct maker *m, size_t more)
     m->pool_room = room;
 }
 
+static void pool_byte(struct maker *m, unsigned char byte)
+{
+    m->pool[m->pool_length++] = (char) byte;
+}
+
+/* As ref_text() reads it. */
+static void pool_length(struct maker *m, uint32_t length)
+{
+    if (length >= TEXT_LONG) {
+        memcpy(m->pool + m->pool_length, &length, sizeof length);
+        m->pool_length += sizeof length;
+    }
+    pool_byte(m, length < TEXT_LONG ? (unsigned char) length : TEXT_LONG);
+}
+
 static size_t pooled(struct maker *m, struct text t)
 {
     struct key *key = index_put(&m->l->arena, &m->texts, t);
     if (!key->first) {
-        grow_pool(m, t.length + 1);
-        memcpy(m->pool + m->pool_length, t.at, t.length);
+        grow_pool(m, t.length + sizeof(uint32_t) + 2);
+        pool_length(m, (uint32_t) t.length);
         key->first = (uint32_t) m->pool_length + 1;
-        m->pool_length += t.length + 1;
+        memcpy(m->pool + m->pool_length, t.at, t.length);
+        m->pool_length += t.length;
+        pool_byte(m, '\0');
     }
     return key->first - 1;
 }
@@ -64,7 +81,6 @@ static void put_text(struct maker *m, struct ref *to, struct text t)
     if (at > PACK_BYTES)
         longjmp(m->l->arena.full, 1);
     to->at = (int32_t) ((ptrdiff_t) at - (ptrdiff_t) from);
-    to->length = (uint32_t) t.length;
 }
 
 /* ---- entries and their words */

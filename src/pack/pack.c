@@ -63,7 +63,7 @@ static void open_stages(struct pack *k)
 /* The slot of the table's name, or the free one where it would go. */
 static uint32_t *name_slot(const struct pack *k, struct text name)
 {
-    size_t i = text_hash(name) & (k->names_room - 1);
+    size_t i = text_shape_number(name) * (size_t) 2 & (k->names_room - 1); /* they are few */
     while (k->names[i] && !text_equal(k->tables[k->names[i] - 1].name, name))
         i = (i + 1) & (k->names_room - 1);
     return &k->names[i];
@@ -140,7 +140,7 @@ static const struct image_key *find_key(const struct image *m, struct section s,
     uint32_t hash = key_hash(t);
     if (!s.count || !t.length)
         return NULL;
-    for (size_t i = hash & (s.count - 1); keys[i].text.length; i = (i + 1) & (s.count - 1))
+    for (size_t i = hash & (s.count - 1); keys[i].text.at; i = (i + 1) & (s.count - 1))
         if (keys[i].hash == hash && text_equal(ref_text(&keys[i].text), t))
             return &keys[i];
     return NULL;

@@ -36,15 +36,20 @@ bool mark_find(struct text name, uint64_t *mark);
 /* Whether the mark of that name is one of these; false for a name that is no mark's. */
 bool mark_named(uint64_t marks, struct text name);
 
-/* A text of the pack, by its distance from here, so that tables can stand anywhere in memory. Never
+/* A text of the pack, by its distance from here, so that tables can stand anywhere in memory. Its
+ * length stands before it: in a byte, or, where that is TEXT_LONG, in the four before that. Never
  * copied: ref_text() says what it is. */
 struct ref {
-    int32_t at; /* bytes from this field */
-    uint32_t length;
+    int32_t at; /* bytes from this field; 0: there is none */
 };
+#define TEXT_LONG 255
 static inline struct text ref_text(const struct ref *r)
 {
-    return (struct text){(const char *) r + r->at, r->length};
+    const char *at = (const char *) r + r->at;
+    uint32_t length = (unsigned char) at[-1];
+    if (length == TEXT_LONG)
+        memcpy(&length, at - 1 - sizeof length, sizeof length);
+    return (struct text){at, length};
 }
 
 /* One reading of a word or of several words. Lives in the pack, and is never copied. */

@@ -122,7 +122,7 @@ bool mark_find(struct text name, uint64_t *mark)
 bool mark_named(uint64_t marks, struct text name)
 {
     uint64_t mark;
-    return mark_find(name, &mark) && marks & mark;
+    return marks && mark_find(name, &mark) && marks & mark;
 }
 
 bool slot_find(struct text name, enum slot *slot)

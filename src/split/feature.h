@@ -30,19 +30,20 @@ struct feature {
     double weight;        /* of its length: short cries and answers are half a sentence or less */
     double cooking;       /* instructions, amounts, times: how much of the sentence is cooking */
     double opens, closes; /* weight of phrases that announce or end a dish */
-    bool opens_food;      /* "now for the onions": a phrase that announces, and no sure name */
-    double bare;          /* weight of a name that stands alone: it opens or ends one */
-    bool finished;        /* a yield, or what it is served with, is said here */
-    bool past;            /* the name is of what went before */
-    bool weak;            /* the name is only told: "it's lemon couscous" */
-    bool returns;         /* "back to the bread" */
-    bool meanwhile;       /* "while that's going" */
-    bool vessel;          /* "in the big pot" */
-    bool vessel_first;    /* "now the big pot": what follows goes into it */
-    bool other_bowl;      /* "in the other bowl": its dry things, its sauce */
-    bool points;          /* "these", "here's" */
-    bool timed;           /* says how long something takes */
-    bool turns;           /* begins with "okay", "now", "right" */
+    bool announces_food; /* the opening title is a food's, and sure: "today we're making custard" */
+    bool opens_food;     /* "now for the onions": a phrase that announces, and no sure name */
+    double bare;         /* weight of a name that stands alone: it opens or ends one */
+    bool finished;       /* a yield, or what it is served with, is said here */
+    bool past;           /* the name is of what went before */
+    bool weak;           /* the name is only told: "it's lemon couscous" */
+    bool returns;        /* "back to the bread" */
+    bool meanwhile;      /* "while that's going" */
+    bool vessel;         /* "in the big pot" */
+    bool vessel_first;   /* "now the big pot": what follows goes into it */
+    bool other_bowl;     /* "in the other bowl": its dry things, its sauce */
+    bool points;         /* "these", "here's" */
+    bool timed;          /* says how long something takes */
+    bool turns;          /* begins with "okay", "now", "right" */
     enum beginning beginning; /* what the sentence begins with, after a "so" or an "and" */
     bool order;               /* "number two" */
     size_t first_thing;       /* the mention within the first few words; MENTIONS_MOST: none */

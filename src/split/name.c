@@ -34,6 +34,7 @@
 /* A sentence that is nothing but a name is as likely an ingredient in the middle of a dish:
  * "English muffins, four of them". */
 #define BARE_SHARE 0.5
+#define BARE_FOOD_SHARE 0.1
 #define CLOSING_BONUS 1.5
 /* How much of a name has to fit a dish that may be a part of another, and what it weighs there. */
 #define PART_SHARE 0.5
@@ -117,6 +118,12 @@ static void offer_weak(struct naming *n, size_t home, size_t k, size_t i)
     }
 }
 
+/* What is a food first of all, "English muffins", is less a name than "fish pie". */
+static double bare_share(const struct recording *r, struct span name)
+{
+    return r->words.at[name.last].tag == TAG_FOOD ? BARE_FOOD_SHARE : BARE_SHARE;
+}
+
 /* The names said in sentence `i`, which dish `home` has, or none, at stretch `k` or just before it.
  */
 static void offer_names(struct naming *n, size_t home, size_t k, size_t i)
@@ -129,14 +136,15 @@ static void offer_names(struct naming *n, size_t home, size_t k, size_t i)
     offer_weak(n, home, k, i);
     if (inside && f->foreign_title.first <= f->foreign_title.last)
         offer(n, home, f->foreign_title, FOREIGN_WEIGHT);
-    if (title_weight(n->r, f->opening_title) > 1) {
+    if (title_weight(n->r, f->opening_title) > 1 || f->announces_food) {
         size_t d = inside ? home : name_owner(n, home, k, i, f->opening_title);
         note(n, i, d);
         offer(n, d, f->opening_title, name_weight(n->r, f->opening_title) + OPENING_BONUS * begins);
     }
     if (title_weight(n->r, f->closing_title) > 1)
         offer_owner(n, home, k, i, f->closing_title,
-                    name_weight(n->r, f->closing_title) * (f->bare > 0 && !ends ? BARE_SHARE : 1)
+                    name_weight(n->r, f->closing_title)
+                            * (f->bare > 0 && !ends ? bare_share(n->r, f->closing_title) : 1)
                         + CLOSING_BONUS * ends);
 }
 

@@ -147,6 +147,18 @@ static int sure_enough(const struct recording *r, const struct match *m)
                : 2;
 }
 
+/* "Today we're making custard.", "next up is my garlic bread": what is made is a dish, whatever
+ * else it is put into. */
+static bool announces_food(const struct recording *r, const struct sentence *s,
+                           const struct match *m, struct span title)
+{
+    const struct entry *e = r->words.at[m->words.first].entry;
+    return m->rule->kind == RULE_opening && e && e->tag == TAG_OPENER && e->marks & MARK_OF(strong)
+           && (e->marks & MARK_OF(names) || text_is(m->rule->option, "is"))
+           && span_has_tag(r, title, TAG_FOOD)
+           && (title.last == s->last || r->words.at[title.last].after >= AFTER_COMMA);
+}
+
 void read_phrase(const struct recording *r, const struct sentence *s, const struct match *m,
                  struct feature *f)
 {
@@ -157,6 +169,9 @@ void read_phrase(const struct recording *r, const struct sentence *s, const stru
         sure = 1; /* "in the meantime, the fish" */
     double weight = m->rule->weight;
     bool counted = is_counted(r, m, title) && sure > 1;
+    bool announces = sure < 2 && announces_food(r, s, m, title);
+    if (announces)
+        sure = 2;
     if (!opens && sure > 1 && is_one_word(r, title))
         sure = 1;
     bool told_only = is_only_told(m);
@@ -198,6 +213,7 @@ void read_phrase(const struct recording *r, const struct sentence *s, const stru
         *sum = weight + sure;
     if (sure && is_longer(title, *name)) {
         *name = title;
+        f->announces_food = announces;
         if (sure > 1)
             mark_title(r, title);
     }

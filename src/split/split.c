@@ -45,22 +45,34 @@ static void make_dishes(struct recording *r, const struct feature *f, const stru
     find_ends(r, f, s, count, dish);
 }
 
+static void make_one_dish(struct recording *r, const struct feature *f)
+{
+    const struct stretch all = {.last = r->sentences.count - 1};
+    const size_t dish = 0;
+    add_stretch(r, all, add_dish(r, 0));
+    name_dishes(r, f, &all, 1, &dish);
+}
+
+/* What dishes are told by stands aside, and goes once they are found. */
 bool split_dishes(struct recording *r, const struct pack *k, struct problems *p)
 {
     (void) p;
-    size_t count = r->sentences.count;
+    size_t count = r->sentences.count, found = 0;
     if (!count)
         return true;
+    arena_aside(r->arena);
     struct feature *f = features_make(r, k);
-    if (r->one_dish) {
-        const struct stretch all = {.last = count - 1};
-        const size_t dish = 0;
-        add_stretch(r, all, add_dish(r, 0));
-        name_dishes(r, f, &all, 1, &dish);
-        return true;
-    }
     struct stretch *stretches = arena_alloc(r->arena, (count + 1) * sizeof *stretches);
-    const struct borders b = weigh_borders(r, f, count);
-    make_dishes(r, f, &b, stretches, find_threads(r, f, &b, count, stretches));
+    struct borders b = {0};
+    if (!r->one_dish) {
+        b = weigh_borders(r, f, count);
+        found = find_threads(r, f, &b, count, stretches);
+    }
+    arena_back(r->arena);
+    if (r->one_dish)
+        make_one_dish(r, f);
+    else
+        make_dishes(r, f, &b, stretches, found);
+    arena_drop(r->arena);
     return true;
 }

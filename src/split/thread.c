@@ -175,14 +175,31 @@ static size_t first_kept(const struct way *w)
     return w->dishes > DISHES_KEPT ? w->dishes - DISHES_KEPT : 0;
 }
 
-static double links_of(const struct way *w, const double *links, size_t dish)
+/* How many things of each of a way's dishes are spoken of: dish d's are of[d % DISHES_KEPT], set
+ * where there is a bit in `some`. */
+struct links {
+    uint64_t some;
+    double of[DISHES_KEPT];
+    double all;
+};
+
+static void add_link(struct links *links, size_t kept, double weight)
 {
-    return dish == NO_DISH || dish < first_kept(w) ? 0 : links[dish % DISHES_KEPT];
+    const uint64_t bit = (uint64_t) 1 << kept;
+    links->of[kept] = (links->some & bit ? links->of[kept] : 0) + weight;
+    links->some |= bit;
+    links->all += weight;
+}
+
+static double links_of(const struct way *w, const struct links *links, size_t dish)
+{
+    bool none = dish == NO_DISH || dish < first_kept(w) || !(links->some >> dish % DISHES_KEPT & 1);
+    return none ? 0 : links->of[dish % DISHES_KEPT];
 }
 
 /* Counts a thing for the dishes that spoke of it before sentence `begin`, the last one most. */
 static void count_thing(const struct search *x, const struct way *w, size_t begin, size_t i,
-                        const struct mention *m, double *links)
+                        const struct mention *m, struct links *links)
 {
     double weight = link_weight(m->marks) * nearness(i - begin);
     uint64_t counted = 0; /* a bit for each dish that is kept */
@@ -194,7 +211,7 @@ static void count_thing(const struct search *x, const struct way *w, size_t begi
         times += i < begin;
         if (dish < first_kept(w) || dish == NO_DISH || counted >> dish % DISHES_KEPT & 1)
             continue;
-        links[dish % DISHES_KEPT] += weight;
+        add_link(links, dish % DISHES_KEPT, weight);
         weight *= LINK_AGAIN;
         counted |= (uint64_t) 1 << dish % DISHES_KEPT;
     }
@@ -206,12 +223,11 @@ static bool is_announced(const struct search *x, size_t i, const struct mention 
     return !x->f[i].returns && title_has(x->r, x->f[i].opening_title, m->kind);
 }
 
-/* How many things of each of the way's dishes are spoken of in the sentences from `i` on; dish d's
- * are links[d % DISHES_KEPT]. */
-static void count_links(const struct search *x, const struct way *w, size_t i, double *links)
+/* Those of the sentences from `i` on. */
+static void count_links(const struct search *x, const struct way *w, size_t i, struct links *links)
 {
-    for (size_t d = 0; d < DISHES_KEPT && d < w->dishes; d++)
-        links[d] = 0;
+    links->some = 0;
+    links->all = 0;
     for (size_t s = i; s < x->count && s < i + LINK_SENTENCES; s++)
         for (size_t n = 0; n < x->f[s].mentions_count; n++) {
             const struct mention *m = &x->f[s].mentions[n];
@@ -249,28 +265,35 @@ static double hardly_begun(const struct way *w, size_t dish)
 }
 
 static void begin_new(struct search *x, const struct way *w, size_t i, double inside,
-                      const double *links)
+                      const struct links *links)
 {
     size_t now = segment_last_dish(w->at);
-    double on = links_of(w, links, now), all = 0;
-    for (size_t d = 0; d < DISHES_KEPT && d < w->dishes; d++)
-        all += links[d];
+    double on = links_of(w, links, now);
     double score = x->borders->peaks[i] + inside + after_close(w) - NEW_LINK * fmin(on, LINKS_MOST)
-                   - NEW_OTHER * fmin(all - on, LINKS_MOST);
+                   - NEW_OTHER * fmin(links->all - on, LINKS_MOST);
     if (w->part == INSIDE || w->part == ASIDE)
         score += another_dish(x->count) - hardly_begun(w, now);
     begin(x, w, i, w->dishes, score);
 }
 
+/* The first dish from `d` on of which something is spoken, or which is on; way.dishes: there is
+ * none. */
+static size_t next_linked(const struct way *w, const struct links *links, size_t now, size_t d)
+{
+    while (d < w->dishes && d != now && !(links->some >> d % DISHES_KEPT & 1))
+        d++;
+    return d;
+}
+
 static void go_back(struct search *x, const struct way *w, size_t i, double inside,
-                    const double *links)
+                    const struct links *links)
 {
     size_t now = segment_last_dish(w->at);
     bool left = w->part == FAREWELL || w->part == OUTSIDE;
-    double score = inside - BACK_COST + x->borders->returns[i];
-    for (size_t d = first_kept(w); d < w->dishes; d++) {
-        double found = links_of(w, links, d);
-        double more = found - (d == now ? 0 : links_of(w, links, now));
+    double score = inside - BACK_COST + x->borders->returns[i], on = links_of(w, links, now);
+    for (size_t d = next_linked(w, links, now, first_kept(w)); d < w->dishes;
+         d = next_linked(w, links, now, d + 1)) {
+        double found = links_of(w, links, d), more = found - (d == now ? 0 : on);
         if (d == now ? left : found > 0)
             begin(x, w, i, d, score + BACK_LINK * more - renaming(x, w, i, d) - clash(x, w, i, d));
     }
@@ -282,7 +305,7 @@ static void move_on(struct search *x, const struct way *w, size_t i)
     double talk = f->cooking > 0 ? -COOKING_OUTSIDE * f->cooking : 0;
     double inside = f->cooking > 0 ? f->cooking : -CHAT_INSIDE * f->weight;
     double named = renaming(x, w, i, w->at->dish) + clash(x, w, i, w->at->dish);
-    double links[DISHES_KEPT];
+    struct links links;
     go_on(x, w, OUTSIDE, talk);
     if (w->part == INSIDE || w->part == ASIDE) {
         go_on(x, w, INSIDE, inside - named);
@@ -295,11 +318,11 @@ static void move_on(struct search *x, const struct way *w, size_t i)
                                 w->at->dish, false, w->at->key});
     bool begins = x->borders->peaks[i] != IMPOSSIBLE, turns = x->borders->returns[i] > BACK_LEAST;
     if (begins || turns)
-        count_links(x, w, i, links);
+        count_links(x, w, i, &links);
     if (begins)
-        begin_new(x, w, i, inside, links);
+        begin_new(x, w, i, inside, &links);
     if (turns)
-        go_back(x, w, i, inside, links);
+        go_back(x, w, i, inside, &links);
 }
 
 /* ---- the search */

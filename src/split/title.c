@@ -81,6 +81,9 @@ static bool is_ready(const struct word *w)
 static bool is_put(const struct recording *r, const struct sentence *s, size_t i, size_t first)
 {
     size_t next = next_word(r, s, i);
+    for (size_t n = first; n < i; n++)
+        if (r->words.at[n].tag == TAG_WITH)
+            return false; /* "tarts with a hat on" */
     return i > first && r->words.at[i].tag == TAG_OTHER && next <= s->last
            && word_tag(r, s, next) == TAG_INTO;
 }
@@ -151,6 +154,8 @@ struct span title_span(const struct recording *r, const struct sentence *s, size
     title.first = last = first;
     for (size_t i = first; i <= s->last && count < TITLE_WORDS; i = next_word(r, s, i), count++) {
         unsigned char tag = word_tag(r, s, i);
+        if (is_put(r, s, i, title.first))
+            return (struct span){1, 0};
         if (tag == TAG_ARTICLE && !joined && i > title.first && i < s->last) {
             struct span again = title_span(r, s, i + 1);
             if (same_noun(r, (struct span){title.first, last}, again))
@@ -158,7 +163,7 @@ struct span title_span(const struct recording *r, const struct sentence *s, size
         }
         if ((!goes_on(tag) && !entry_names_dish(r, s, i) && !is_made_by(r, s, i, title.first))
             || (is_ready(&r->words.at[i]) && i > title.first) || is_function_word(r, i)
-            || is_put(r, s, i, title.first) || ((tag == TAG_THE || tag == TAG_ARTICLE) && !joined))
+            || ((tag == TAG_THE || tag == TAG_ARTICLE) && !joined))
             break;
         joined = joins(tag);
         if (!joins(tag) || r->words.at[i].tag == TAG_INSIDE)
@@ -261,7 +266,7 @@ bool title_alone(const struct recording *r, const struct sentence *s, struct spa
     unsigned char tag = word_tag(r, s, next);
     return r->words.at[title.last].after == AFTER_COMMA
            && (tag == TAG_ONES || tag == TAG_TEENS || tag == TAG_NUMBER || tag == TAG_ARTICLE
-               || tag == TAG_SERVE || tag == TAG_FOR || tag == TAG_AND);
+               || tag == TAG_SERVE || tag == TAG_FOR || tag == TAG_AND || tag == TAG_FROM);
 }
 
 bool sentence_says(const struct recording *r, const struct sentence *s, const struct entry *e)

@@ -21,6 +21,8 @@
 #define LEAD_SOMETIMES 0.15F
 /* The row that holds at any place. */
 #define EVERYWHERE "*"
+/* Of a run, spaces too; longer ones have no row. */
+#define RUN_BYTES 256
 
 /* ---- units */
 
@@ -64,19 +66,10 @@ static const char *class_of(const struct word *w, const struct table *goes_with)
     }
 }
 
-static void add_unit(const struct recording *r, struct turn_units *u, char *text, struct text unit)
+void turn_units_tell(const struct recording *r, const struct pack *k, const struct sentence *s,
+                     void (*each)(void *to, struct text unit), void *to)
 {
-    const struct turn_unit *last = u->list.count ? &u->list.at[u->list.count - 1] : NULL;
-    size_t at = last ? last->at + last->length + 1 : 0;
-    memcpy(text + at, unit.at, unit.length);
-    text[at + unit.length] = ' ';
-    *LIST_ADD(r->arena, &u->list) = (struct turn_unit){.at = at, .length = unit.length};
-}
-
-/* The units of a sentence; `text` has room for them. */
-static void read_units(const struct recording *r, const struct sentence *s,
-                       const struct table *goes_with, struct turn_units *u, char *text)
-{
+    const struct table *goes_with = pack_table(k, "goes-with");
     const char *before = NULL;
     size_t first = s->first;
     for (size_t i = s->first; i <= s->last; i++) {
@@ -85,80 +78,133 @@ static void read_units(const struct recording *r, const struct sentence *s,
             continue;
         const char *class = class_of(w, goes_with);
         if (class && class != before)
-            add_unit(r, u, text, text_from(class));
+            each(to, text_from(class));
         for (size_t n = first; !class && n <= i; n++)
             if (!r->words.at[n].filler)
-                add_unit(r, u, text, r->words.at[n].key);
+                each(to, r->words.at[n].key);
         before = class;
         first = i + 1;
     }
 }
 
-/* No class is longer than this, in bytes, with the space behind it. */
-#define CLASS_ROOM 16
+/* ---- runs */
 
-static char *text_make(const struct recording *r)
+/* Makes the units, one after the other; the text of the last few is at hand. */
+struct run_maker {
+    const struct recording *r;
+    const struct table *table;
+    uint32_t *row_of; /* for each of the table's rows, its place in units->rows; 0: not there yet */
+    struct turn_units *units;
+    char text[RUN_BYTES]; /* a space between any two */
+    size_t starts[TURN_RUN_MOST], count, length;
+};
+
+static const char *const PLACE[TURN_PLACES] = {"first", "last", "near", "later", "before"};
+
+/* What the words of that first row speak for where they stand at that place. */
+static struct turn_points points_at_place(const struct table *t, size_t row, const char *place)
 {
-    size_t room = 1;
-    for (size_t i = 0; i < r->words.count; i++)
-        room += r->words.at[i].key.length + CLASS_ROOM;
-    return arena_alloc(r->arena, room);
+    while (row < t->rows && !text_is(table_cell(t, row, COLUMN_PLACE), place))
+        row = table_next(t, row);
+    if (row == t->rows)
+        return (struct turn_points){0, 0};
+    return (struct turn_points){HUNDREDTH * (float) text_whole(table_cell(t, row, COLUMN_BEGINS)),
+                                HUNDREDTH * (float) text_whole(table_cell(t, row, COLUMN_RETURNS))};
 }
 
-/* Units [first, last]. */
-static struct text run(const struct turn_units *u, size_t first, size_t last)
+/* The number of the run's points; each of the table's rows is read once. */
+static uint32_t find_row(struct run_maker *m, struct text run)
 {
-    const struct turn_unit *a = &u->list.at[first], *z = &u->list.at[last];
-    return (struct text){u->text + a->at, z->at + z->length - a->at};
+    size_t row = table_find(m->table, run);
+    if (row == m->table->rows)
+        return 0;
+    if (!m->row_of[row]) {
+        m->row_of[row] = (uint32_t) m->units->rows.count;
+        struct turn_row *points = LIST_ADD(m->r->arena, &m->units->rows);
+        for (size_t n = 0; n < TURN_PLACES; n++)
+            points->at[n] = points_at_place(m->table, row, PLACE[n]);
+    }
+    return m->row_of[row];
 }
 
-static void find_rows(struct turn_units *u)
+static void forget_first(struct run_maker *m)
 {
-    size_t count = u->list.count;
-    for (size_t i = 0; i < count; i++)
-        for (size_t n = 0; n < TURN_RUN_MOST; n++)
-            u->list.at[i].rows[n] =
-                i + n < count ? table_find(u->table, run(u, i, i + n)) : u->table->rows;
+    size_t gone = m->count > 1 ? m->starts[1] : m->length;
+    m->count--;
+    for (size_t n = 0; n < m->count; n++)
+        m->starts[n] = m->starts[n + 1] - gone;
+    m->length -= gone;
+    memmove(m->text, m->text + gone, m->length);
+}
+
+/* The unit joins those at hand, the first of which go where there are enough. */
+static void put_text(struct run_maker *m, struct text unit)
+{
+    while (m->count == TURN_RUN_MOST || (m->count && m->length + 1 + unit.length > RUN_BYTES))
+        forget_first(m);
+    if (unit.length + 1 > RUN_BYTES)
+        return;
+    if (m->count)
+        m->text[m->length++] = ' ';
+    m->starts[m->count++] = m->length;
+    memcpy(m->text + m->length, unit.at, unit.length);
+    m->length += unit.length;
+}
+
+static void add_unit(void *to, struct text unit)
+{
+    struct run_maker *m = to;
+    LIST_ADD(m->r->arena, &m->units->list);
+    put_text(m, unit);
+    struct turn_unit *last = &m->units->list.at[m->units->list.count - 1];
+    for (size_t n = 0; m->table && n < m->count; n++) {
+        size_t start = m->starts[m->count - 1 - n];
+        (last - n)->runs[n] = find_row(m, (struct text){m->text + start, m->length - start});
+    }
+}
+
+static void open_rows(struct run_maker *m, const struct pack *k)
+{
+    const struct table *t = pack_table(k, "turn-words");
+    if (!t || t->columns <= COLUMN_RETURNS)
+        return;
+    m->table = t;
+    m->row_of = arena_alloc(m->r->arena, (t->rows + 1) * sizeof *m->row_of);
+    LIST_ADD(m->r->arena, &m->units->rows);
+    m->units->everywhere = points_at_place(t, table_find(t, text_from(EVERYWHERE)), EVERYWHERE);
 }
 
 struct turn_units turn_units_make(const struct recording *r, const struct pack *k)
 {
-    const struct table *goes_with = pack_table(k, "goes-with"), *t = pack_table(k, "turn-words");
-    struct turn_units u = {.table = t && t->columns > COLUMN_RETURNS ? t : NULL};
-    char *text = text_make(r);
-    u.text = text;
+    struct turn_units u = {0};
+    struct run_maker m = {.r = r, .units = &u};
+    open_rows(&m, k);
+    LIST_RESERVE(r->arena, &u.list, r->words.count + 1);
     u.first = arena_alloc(r->arena, (r->sentences.count + 1) * sizeof *u.first);
     for (size_t i = 0; i < r->sentences.count; i++) {
         u.first[i] = u.list.count;
-        read_units(r, &r->sentences.at[i], goes_with, &u, text);
+        turn_units_tell(r, k, &r->sentences.at[i], add_unit, &m);
     }
     u.first[r->sentences.count] = u.list.count;
-    if (u.table)
-        find_rows(&u);
     return u;
 }
 
 /* ---- points */
 
-/* Adds what the words of `row` speak for where they stand at that place. */
-static void add_points(const struct table *t, size_t row, const char *place,
+static void add_points(const struct turn_units *u, uint32_t row, enum turn_place place,
                        struct turn_points *sum)
 {
-    while (row < t->rows && !text_is(table_cell(t, row, COLUMN_PLACE), place))
-        row = table_next(t, row);
-    if (row == t->rows)
-        return;
-    sum->begins += HUNDREDTH * (float) text_whole(table_cell(t, row, COLUMN_BEGINS));
-    sum->returns += HUNDREDTH * (float) text_whole(table_cell(t, row, COLUMN_RETURNS));
+    sum->begins += u->rows.at[row].at[place].begins;
+    sum->returns += u->rows.at[row].at[place].returns;
 }
 
 /* All runs of up to `most` among units [first, end). */
-static void add_runs(const struct turn_units *u, const char *place, size_t first, size_t end,
+static void add_runs(const struct turn_units *u, enum turn_place place, size_t first, size_t end,
                      size_t most, struct turn_points *sum)
 {
     for (size_t i = first; i < end; i++)
         for (size_t n = 0; n < most && i + n < end; n++)
-            add_points(u->table, u->list.at[i].rows[n], place, sum);
+            add_points(u, u->list.at[i].runs[n], place, sum);
 }
 
 static size_t least(size_t a, size_t b)
@@ -168,21 +214,20 @@ static size_t least(size_t a, size_t b)
 
 struct turn_points turn_points_at(const struct turn_units *u, size_t sentence)
 {
-    struct turn_points sum = {0, 0};
-    if (!u->table)
+    struct turn_points sum = u->everywhere;
+    if (!u->rows.count)
         return sum;
     size_t count = u->list.count, at = u->first[sentence];
     size_t near = least(at + NEAR_UNITS, count), later = least(at + LATER_UNITS, count);
     size_t before = at - least(BEFORE_UNITS, at);
-    add_points(u->table, table_find(u->table, text_from(EVERYWHERE)), EVERYWHERE, &sum);
     for (size_t n = 0; n < TURN_RUN_MOST; n++) {
         if (at + n < near)
-            add_points(u->table, u->list.at[at].rows[n], "first", &sum);
+            add_points(u, u->list.at[at].runs[n], TURN_FIRST, &sum);
         if (at > before + n)
-            add_points(u->table, u->list.at[at - 1 - n].rows[n], "last", &sum);
+            add_points(u, u->list.at[at - 1 - n].runs[n], TURN_LAST, &sum);
     }
-    add_runs(u, "near", at, near, TURN_RUN_MOST, &sum);
-    add_runs(u, "later", near, later, 1, &sum);
-    add_runs(u, "before", before, at, TURN_RUN_MOST, &sum);
+    add_runs(u, TURN_NEAR, at, near, TURN_RUN_MOST, &sum);
+    add_runs(u, TURN_LATER, near, later, 1, &sum);
+    add_runs(u, TURN_BEFORE, before, at, TURN_RUN_MOST, &sum);
     return sum;
 }

@@ -2,9 +2,11 @@
  * SPDX-License-Identifier: MIT */
 #include "tag/ear.h"
 
-#include <stdlib.h>
+#include <string.h>
 
 #define EAR_BYTES ((size_t) 64 << 20)
+/* It stands in one block while it needs no more; that of the pack does. */
+#define EAR_BLOCK ((size_t) 1 << 20)
 
 struct text ear_sound(const struct ear *ear, struct arena *a, struct text words)
 {
@@ -95,10 +97,9 @@ static bool load(struct ear *ear, struct problems *p)
 /* Begins anew, after a load that failed half-way. */
 static void forget(struct ear *ear)
 {
-    const struct pack *k = ear->k;
-    arena_release(&ear->memory);
-    *ear = (struct ear){.k = k};
-    arena_init(&ear->memory, EAR_BYTES);
+    arena_rewind(&ear->memory, ear->begin);
+    ear->pairs = NULL;
+    memset((char *) ear + EAR_TABLES, 0, sizeof *ear - EAR_TABLES);
 }
 
 enum ear_state ear_ready(struct ear *ear, struct problems *p)
@@ -111,17 +112,52 @@ enum ear_state ear_ready(struct ear *ear, struct problems *p)
     return EAR_NO_MEMORY;
 }
 
+/* The jump of a full arena ends here. */
+static struct ear *begin(struct arena *memory)
+{
+    arena_init(memory, EAR_BYTES);
+    if (!arena_open(memory))
+        return NULL;
+    arena_reserve(memory, EAR_BLOCK);
+    return arena_alloc(memory, sizeof(struct ear));
+}
+
 struct ear *ear_new(const struct pack *k)
 {
-    struct ear *ear = calloc(1, sizeof *ear);
-    if (ear)
-        ear->k = k;
+    struct arena memory;
+    struct ear *ear = begin(&memory);
+    if (!ear)
+        return NULL;
+    ear->memory = memory;
+    ear->begin = arena_mark(&ear->memory);
+    ear->k = k;
+    return ear;
+}
+
+struct ear *ear_made(const struct pack *k, struct problems *p)
+{
+    struct ear *ear = ear_new(k);
+    if (ear && ear_ready(ear, p) == EAR_READY)
+        return ear;
+    ear_free(ear);
+    return NULL;
+}
+
+struct ear *ear_open(const struct ready *image, const struct pack *k)
+{
+    struct ear *ear = ready_open(image, k);
+    if (!ear)
+        return NULL;
+    ear->k = k;
+    ear->pairs = pack_table(k, "mishearings");
+    ear->ready = true;
     return ear;
 }
 
 void ear_free(struct ear *ear)
 {
-    if (ear)
-        arena_release(&ear->memory);
-    free(ear);
+    if (!ear)
+        return;
+    struct arena memory = ear->memory; /* which it stands in itself */
+    arena_release(&memory);
 }

@@ -1,9 +1,11 @@
 /* tag/ear.h: what is listened with for misheard words (tag/misheard.h): where they may stand, what
- * is heard for what. Made once for a thread, when its first recording is read.
+ * is heard for what. Ready-made for the built-in pack; for another one it is made once for a
+ * thread, when its first recording is read.
  * SPDX-License-Identifier: MIT */
 #ifndef DISHTAKE_TAG_EAR_H
 #define DISHTAKE_TAG_EAR_H
 
+#include "pack/ready.h"
 #include "tag/fits.h"
 #include "tag/slot.h"
 #include "tag/sound.h"
@@ -18,10 +20,12 @@
 #define EAR_HEADS 4096 /* four times as many as there are such words */
 
 struct ear {
-    struct arena memory;  /* of all that follows */
-    const struct pack *k; /* borrowed */
+    struct arena memory;     /* of all that follows, and of itself: it begins the one block */
+    struct arena_mark begin; /* with nothing in it */
+    const struct pack *k;    /* borrowed */
     bool ready;
-    const struct table *pairs;      /* mishearings.tsv: heard, meant */
+    const struct table *pairs; /* mishearings.tsv: heard, meant */
+
     uint64_t heads[EAR_HEADS / 64]; /* bits by the hash of the first words that are heard there */
     struct sounds sounds;
     slot_list slots;
@@ -37,8 +41,17 @@ struct ear {
     uint32_t long_names[LONG_BUCKETS], *long_next;
 };
 
+/* Where the tables begin, which pack/ready.h has made. */
+#define EAR_TABLES offsetof(struct ear, heads)
+
 /* NULL: no memory. ear_free frees; the pack must outlive it. */
 struct ear *ear_new(const struct pack *k);
+/* The same, filled; NULL also where the pack's tables are wrong, with a problem, or not there. */
+struct ear *ear_made(const struct pack *k, struct problems *p);
+/* The same of that image. */
+struct ear *ear_open(const struct ready *image, const struct pack *k);
+/* The same of the pack that is built in, ready-made; all threads may share it. */
+struct ear *ear_builtin(const struct pack *k);
 void ear_free(struct ear *ear); /* NULL is fine */
 
 enum ear_state { EAR_READY, EAR_DEAF, EAR_NO_MEMORY };

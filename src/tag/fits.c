@@ -5,43 +5,42 @@
 #define ROOM_LEAST 64
 
 /* The slot of `t`, or the free one where it would go. */
-static struct fits_text *probe(const struct fits_texts *list, struct text t)
+static uint32_t *probe(const struct fits_texts *texts, struct text t)
 {
-    size_t i = text_hash(t) & (list->room - 1);
-    while (list->slots[i].text.length && !text_equal(list->slots[i].text, t))
-        i = (i + 1) & (list->room - 1);
-    return &list->slots[i];
+    size_t i = text_hash(t) & (texts->room - 1);
+    while (texts->slots[i] && !text_equal(texts->list.at[texts->slots[i] - 1].text, t))
+        i = (i + 1) & (texts->room - 1);
+    return &texts->slots[i];
 }
 
-static void grow(struct fits_texts *list, struct arena *a)
+static void grow(struct fits_texts *texts, struct arena *a)
 {
-    struct fits_texts grown = {.count = list->count, .shapes = list->shapes};
-    grown.room = list->room ? list->room * 2 : ROOM_LEAST;
-    grown.slots = arena_alloc(a, grown.room * sizeof *grown.slots);
-    for (size_t i = 0; i < list->room; i++)
-        if (list->slots[i].text.length)
-            *probe(&grown, list->slots[i].text) = list->slots[i];
-    *list = grown;
+    texts->room = texts->room ? texts->room * 2 : ROOM_LEAST;
+    texts->slots = arena_alloc(a, texts->room * sizeof *texts->slots);
+    for (size_t i = 0; i < texts->list.count; i++)
+        *probe(texts, texts->list.at[i].text) = (uint32_t) i + 1;
 }
 
-static void add_text(struct fits_texts *list, struct arena *a, struct text t, unsigned char number)
+static void add_text(struct fits_texts *texts, struct arena *a, struct text t, unsigned char number)
 {
     if (!t.length)
         return;
-    if (list->count >= list->room / 2)
-        grow(list, a);
-    struct fits_text *slot = probe(list, t);
-    list->count += !slot->text.length;
-    slot->text = t;
-    unit_set_add(&slot->places, number);
-    list->shapes |= text_shape(t);
+    if (texts->list.count >= texts->room / 2)
+        grow(texts, a);
+    uint32_t *slot = probe(texts, t);
+    if (!*slot) {
+        LIST_ADD(a, &texts->list)->text = t;
+        *slot = (uint32_t) texts->list.count;
+    }
+    unit_set_add(&texts->list.at[*slot - 1].places, number);
+    texts->shapes |= text_shape(t);
 }
 
-static void find_text(const struct fits_texts *list, struct text t, struct unit_set *places)
+static void find_text(const struct fits_texts *texts, struct text t, struct unit_set *places)
 {
-    const struct fits_text *slot = probe(list, t);
-    if (slot->text.length)
-        unit_set_join(places, &slot->places);
+    uint32_t slot = *probe(texts, t);
+    if (slot)
+        unit_set_join(places, &texts->list.at[slot - 1].places);
 }
 
 void fits_add(struct fits *f, struct arena *a, const struct token *t, unsigned char number)

@@ -15,9 +15,10 @@ struct fits_text {
 
 /* Texts to places, by open addressing. */
 struct fits_texts {
-    struct fits_text *slots;
-    size_t count, room; /* a power of two */
-    uint64_t shapes;    /* text_shape() of all */
+    LIST(struct fits_text) list;
+    uint32_t *slots; /* 1 + the number in the list; 0: free */
+    size_t room;     /* of the slots; a power of two */
+    uint64_t shapes; /* text_shape() of all */
 };
 
 struct fits {

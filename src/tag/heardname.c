@@ -10,6 +10,14 @@
 /* How far a word may be from the one that a name of several words asks for: "chicken sock". */
 #define NEIGHBOUR_TRUST 18
 
+/* Whether the name begins with word `i`, as all but a few that are tried do not. */
+static bool name_begins(const struct hearing *h, struct text name, size_t i)
+{
+    struct text key = h->r->words.at[i].key;
+    return key.length < name.length && name.at[key.length] == ' '
+           && memcmp(name.at, key.at, key.length) == 0;
+}
+
 /* Whether word `i` says the nth word of the entry; `*wrong` is the one that may differ. */
 static bool name_fits(const struct hearing *h, struct text name, size_t i, size_t end, size_t wrong,
                       struct text *asked)
@@ -70,6 +78,8 @@ static void try_name(struct hearing *h, const struct sentence *s, size_t i, cons
 {
     for (size_t j = 0; j < e->words_count && j <= i - s->first; j++) {
         struct text asked = TEXT_EMPTY;
+        if (j && !name_begins(h, entry_words(e), i - j))
+            continue;
         if (!name_fits(h, entry_words(e), i - j, s->last, i, &asked))
             continue;
         int distance = name_distance(h, s, i, i - j, asked);
@@ -88,7 +98,9 @@ static void try_names(struct hearing *h, const struct sentence *s, size_t i, str
     size_t count;
     const struct entry *entries = pack_entries(h->ear->k, &count);
     const uint32_t *names = pack_entries_with(h->ear->k, key, &count);
-    for (size_t n = 0; n < count && unit_set_has(&h->ear->wanted, TAG_FOOD); n++)
+    if (!unit_set_has(&h->ear->wanted, TAG_FOOD))
+        return;
+    for (size_t n = 0; n < count; n++)
         if (entries[names[n]].tag == TAG_FOOD)
             try_name(h, s, i, &entries[names[n]], best, words);
 }

@@ -58,10 +58,27 @@ static bool token_add(struct token *t, struct arena *a, struct text name)
     return true;
 }
 
+/* Room for the texts that are divided by '|', and for no more: there are thousands of places. */
+static void reserve_texts(struct token *t, struct arena *a, struct text part)
+{
+    size_t words = 0, values = 0;
+    struct text name;
+    while (text_part(&part, '|', &name)) {
+        bool tag = name.length && name.at[0] >= 'A' && name.at[0] <= 'Z';
+        values += text_starts(name, "=");
+        words += !tag && !text_starts(name, "=");
+    }
+    if (words)
+        LIST_RESERVE(a, &t->words, words);
+    if (values)
+        LIST_RESERVE(a, &t->values, values);
+}
+
 bool token_read(struct token *t, struct arena *a, struct text part, struct problems *p,
                 struct place at)
 {
     struct text name;
+    reserve_texts(t, a, part);
     while (text_part(&part, '|', &name))
         if (!token_add(t, a, name))
             return problem(p, at, "\"%.*s\" is no class of docs/grammar.md", TEXT(name));

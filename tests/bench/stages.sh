@@ -23,7 +23,7 @@ echo
 echo "| stage | function | million instructions | a byte |"
 echo "|---|---|---:|---:|"
 row "the whole program" "(below main)"
-row "the grammar's tables" kitchen_new
+row "what is ready-made" ready_open
 row "bytes to cues" read_cues
 row "cues to words" number_words
 row "words to tags" tag_words

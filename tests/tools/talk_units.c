@@ -24,7 +24,13 @@ static const char *const NAMES[] = {
 #undef EVIDENCE
 };
 
-static void print_sentence(const struct talk *t, const struct turn_units *u, size_t i)
+static void print_unit(void *to, struct text unit)
+{
+    (void) to;
+    printf("%.*s ", TEXT(unit));
+}
+
+static void print_sentence(const struct talk *t, const struct pack *k, size_t i)
 {
     double x[EVIDENCES];
     find_evidence(t, i, x);
@@ -33,8 +39,7 @@ static void print_sentence(const struct talk *t, const struct turn_units *u, siz
         if (x[n] != 0)
             printf("%s=%.4g ", NAMES[n], x[n]);
     printf("\t");
-    for (size_t n = u->first[i]; n < u->first[i + 1]; n++)
-        printf("%.*s ", (int) u->list.at[n].length, u->text + u->list.at[n].at);
+    turn_units_tell(t->r, k, &t->r->sentences.at[i], print_unit, NULL);
     printf("\n");
 }
 
@@ -50,10 +55,9 @@ static void print_talk(const struct recording *r, const struct pack *k)
     size_t count = r->sentences.count;
     const struct feature *f = features_make(r, k);
     const struct talk t = talk_make(r, f, count);
-    const struct turn_units u = turn_units_make(r, k);
     printf("# %s\n", r->file);
     for (size_t i = 0; i < count; i++)
-        print_sentence(&t, &u, i);
+        print_sentence(&t, k, i);
 }
 
 int main(int argc, char **argv)

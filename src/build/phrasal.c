@@ -130,7 +130,8 @@ static bool find_food_phrasal(const struct builder *b, size_t i, struct phrasal 
     size_t place = place_behind(b, end);
     const struct entry *there = place > end ? b->chunks.at[place].entry : NULL;
     const phrasal_list *rows = &b->phrasals.foods.rows;
-    for (size_t n = 0; n < rows->count && ends_clause(b, place); n++) {
+    const bool ends = ends_clause(b, place);
+    for (size_t n = 0; n < rows->count && ends; n++) {
         const struct phrasal_row *row = &rows->at[n];
         bool any = text_is(row->object, "*") && !there;
         if (text_equal(row->particle, said)

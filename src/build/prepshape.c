@@ -31,6 +31,8 @@ static bool tells_how(const struct builder *b, size_t i, struct text *how)
     const struct chunk *c = &b->chunks.at[i];
     bool may = c->tag == TAG_OTHER || c->tag == TAG_HEDGE || c->tag == TAG_SIZE
                || c->tag == TAG_STATE || c->tag == TAG_FULLNESS || c->tag == TAG_MANNER;
+    unsigned char next = i + 1 < b->chunks.count ? b->chunks.at[i + 1].tag : (unsigned char) TAG_SO;
+    may &= next == TAG_ACTION || next == TAG_OTHER || next == TAG_SIZE || next == TAG_FULLNESS;
     struct text key = b->r->words.at[c->last].key;
     struct text said = may ? step_text(b->k, "how", key) : TEXT_EMPTY;
     if (!said.length)

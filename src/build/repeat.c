@@ -122,7 +122,7 @@ enum repeat judge(const struct builder *b, const struct ingredient *old, const s
                                                                           : REPEAT_SAME;
     if (now->more)
         return REPEAT_NEW;
-    if (is_taken_back(b, old->words.last, m->words.first) && m->words.first - old->words.last < 12)
+    if (m->words.first - old->words.last < 12 && is_taken_back(b, old->words.last, m->words.first))
         return REPEAT_CORRECTS;
     if (!old->amount.known)
         return is_apart(old, m) ? REPEAT_NEW : REPEAT_FILLS;

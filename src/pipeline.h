@@ -19,9 +19,9 @@ struct means {
     struct matcher *matcher;
     struct ear *ear;
     const struct saying_list *sayings; /* NULL: they are read for each recording */
-    const struct edits *edits; /* the cook's; NULL: none */
-    struct text list;          /* the cook's ingredient list */
-    const char *list_name;     /* NULL: there is none */
+    const struct edits *edits;         /* the cook's; NULL: none */
+    struct text list;                  /* the cook's ingredient list */
+    const char *list_name;             /* NULL: there is none */
 };
 
 /* The first part is before all edits; each of the others begins with the edits of one stage. */

@@ -52,7 +52,8 @@ work it in	mix	puts mixes	work that in | work this in | work them in
 fill	fill		fill up
 stuff	stuff	puts prep
 pack	pack	puts	pack in | pack into | pack down
-pile	pile	puts	pile up | heap | heap up | mound | mound up
+mound	mound	puts	mound up
+pile	pile	puts	pile up | heap | heap up
 layer	layer	puts prep	layer up | layer in
 stack	layer	puts	stack up
 top	top	puts finishes prep	top off | top up | top with	verb2
@@ -88,7 +89,8 @@ run a knife through	chop		run the knife through | run your knife through	verb:ru
 tear	tear		tear up | tear in | tear apart	verb:tears,tearing,tore,torn
 rip	tear		rip up	verb2
 pull apart	shred		pull
-shell	shell		husk
+shell	shell
+husk	husk
 shuck	shuck
 hull	hull
 debeard	debeard		de-beard
@@ -103,7 +105,8 @@ stem	stem		destem	verb2
 de stem	stem			verb2-last
 devein	devein
 de vein	devein			verb-last
-bone	bone		debone
+bone	bone
+debone	debone
 de bone	bone			verb-last
 skin	skin			verb2
 scale	scale

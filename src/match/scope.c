@@ -19,8 +19,8 @@ static bool is_base_verb(const struct recording *r, const struct sentence *s, si
 }
 
 /* To the first comma; where there is none, to before the first verb that has no subject before it,
- * or before the cook who does what comes then: "when it comes out | you wrap it".
- */
+ * or before the cook who does what comes then: "when it comes out | you wrap it", "when it's
+ * rolling | you put in the pasta". */
 static size_t comma_after(const struct recording *r, const struct sentence *s, size_t m)
 {
     bool verb = false;
@@ -28,9 +28,9 @@ static size_t comma_after(const struct recording *r, const struct sentence *s, s
         if (r->words.at[i].after == AFTER_COMMA)
             return i;
         unsigned char tag = word_tag(r, s, i), next = word_tag(r, s, i + 1);
-        bool cook = verb
-                    && (next == TAG_YOU || next == TAG_ME
-                        || (next == TAG_WILL && r->words.at[i + 1].tag == TAG_INSIDE));
+        bool does = i > m && word_tag(r, s, next_word(r, s, i + 1)) == TAG_ACTION;
+        bool cook = (next == TAG_YOU || next == TAG_ME) && (verb || does);
+        cook |= verb && next == TAG_WILL && r->words.at[i + 1].tag == TAG_INSIDE;
         bool thing = tag == TAG_FOOD || tag == TAG_PART;
         bool subject = tag == TAG_IT || tag == TAG_YOU || tag == TAG_ME || (thing && !verb)
                        || tag == TAG_NOT || tag == TAG_THERE || tag == TAG_WILL || tag == TAG_TO

@@ -11,7 +11,7 @@
 #define MENTIONS_LEAST 3
 #define ACTIONS_LEAST 2
 /* Cooking, and foods with an amount, for each whole sentence. */
-#define DENSITY_LEAST 1.04
+#define DENSITY_LEAST 1.20
 #define LINE_DENSITY 3.12
 static bool is_announced(const struct feature *f, struct stretch s)
 {

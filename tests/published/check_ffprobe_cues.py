@@ -19,7 +19,7 @@ SLACK = 0.0015  # FFmpeg counts in milliseconds
 ROLLING = {"rolling-soup.vtt", "fixed-width.vtt", "muffled-peppers.vtt", "thursday-rice-night.vtt", "three-weeknights.vtt"}
 # Sounds and marks of speakers are no words of the talk; FFmpeg leaves them in.
 MARKUP = re.compile(r"<[^>]*>|\{\\[^}]*\}")
-NO_WORDS = re.compile(r"\[[^\]]*\]|^\([a-z ]*\)$|^[-–] ?|(?<=[.?!] )- |>>|♪", re.M)
+NO_WORDS = re.compile(r"\[[^\]]*\]|^\([a-z ]*\)$|^[-–] ?|^[A-Z]+: |(?<=[.?!] )- |>>|♪", re.M)
 
 
 def output(*command):

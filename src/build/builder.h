@@ -43,10 +43,11 @@ struct builder {
     struct text heated; /* what was last said to be hot: "oven" */
     size_t heated_age;  /* sentences since */
     const struct entry
-        *pan;       /* the pot or pan on the stove that was spoken of last; NULL for none */
-    size_t pan_at;  /* the word that names it */
-    size_t tin_at;  /* the word that names a tin or tray for the oven last; 0 for none */
-    size_t oven_at; /* the same of the oven, and of a grill or barbecue */
+        *pan; /* the pot or pan on the stove that was spoken of last; NULL for none */
+    const struct entry *made; /* the food that was last said to be made here: the custard */
+    size_t pan_at;            /* the word that names it */
+    size_t tin_at;            /* the word that names a tin or tray for the oven last; 0 for none */
+    size_t oven_at;           /* the same of the oven, and of a grill or barbecue */
     size_t grill_at;
     bool drops_units;  /* the recording leaves units out again and again */
     char scale;        /* of the recording's ovens: 'F' or 'C' */

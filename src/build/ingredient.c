@@ -290,7 +290,9 @@ void build_line(struct builder *b, const struct chunk *c, size_t index)
         struct ingredient *meant = generic_of(b, c, entry, &said);
         old = meant && !meant->questioned ? meant : old;
     }
-    if (!share && is_no_line(b, index, entry, old, &said))
+    if (!share
+        && (is_no_line(b, index, entry, old, &said)
+            || (!old && is_made_here(b, index, entry, &said))))
         return;
     enum repeat repeat = old ? judge(b, old, c->match, &said, c->scope) : REPEAT_NEW;
     if (old && (share || repeat == REPEAT_SAME)) {

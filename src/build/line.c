@@ -97,6 +97,7 @@ void use_again(struct builder *b, struct ingredient *old, const struct chunk *c,
     old->questioned = old->questioned && !used;
     b->last_said = said_at(b, c->first);
     old->used = true;
+    old->again = c->last;
     old->announced = old->announced && b->rundown;
     set_scope(old, c->scope & SCOPE_TASTE);
     b->last_line = (size_t) (old - b->dish->ingredients.at) + 1;

@@ -46,6 +46,9 @@ struct ingredient *generic_of(struct builder *b, const struct chunk *c, const st
 /* "I've got some olives out too", "I've put out almonds here as well": it stands ready, and is put
  * in later or never. */
 bool is_laid_out(const struct builder *b, size_t index);
+/* Whether the food is what is made here, of other foods: "I'll make the custard". Notes it. */
+bool is_made_here(struct builder *b, size_t index, const struct entry *food,
+                  const struct said_amount *said);
 /* Whether the food is spoken of and does not go in; `old`: the dish's line of that food, or NULL.
  */
 bool is_no_line(const struct builder *b, size_t index, const struct entry *food,

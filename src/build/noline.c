@@ -140,3 +140,20 @@ bool is_no_line(const struct builder *b, size_t index, const struct entry *food,
            || is_possessed(b, index) || names_a_thing(b, index) || is_made(b, index, food, said)
            || is_shared_out(b, index, old, said) || is_likened(b, index, said);
 }
+
+/* Nobody makes these. */
+#define RAW                                                                                  \
+    (MARK_OF(poultry) | MARK_OF(meat) | MARK_OF(ground) | MARK_OF(fish) | MARK_OF(shellfish) \
+     | MARK_OF(produce) | MARK_OF(egg))
+
+bool is_made_here(struct builder *b, size_t index, const struct entry *food,
+                  const struct said_amount *said)
+{
+    if (!food || food->marks & RAW || said->amount.known || said->vague)
+        return false;
+    bool makes = index && tag_at(b, index - 1) == TAG_OPENER
+                 && is_step_word(b, &b->chunks.at[index - 1], "makes");
+    if (makes && b->dish->ingredients.count) /* at its beginning it may be the dish's main food */
+        b->made = food;
+    return b->made == food;
+}

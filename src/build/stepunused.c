@@ -12,6 +12,8 @@
  * in besides what it does itself. */
 #define NAMED_SECONDS 25.0
 #define TAKEN_SECONDS 12.0
+/* What is laid out and put in with a shorter name goes in within so many. */
+#define LATER_SECONDS 120.0
 /* Foods of one such step at most. */
 #define FOODS_MOST 8
 
@@ -22,11 +24,29 @@ struct unnamed {
     size_t step; /* the first step behind them; the count of steps when there is none */
 };
 
-static bool is_used(const struct dish *d, const struct ingredient *line)
+static bool span_has(struct span words, size_t word)
 {
+    return word >= words.first && word <= words.last;
+}
+
+/* "Add the chicken", of the chicken thighs that were laid out. */
+static bool speaks_of(const struct builder *b, const struct step *s, const struct ingredient *line)
+{
+    struct text rest = s->text, word, said = b->r->words.at[line->again].text;
+    if (!line->again || !span_has(s->words, line->again) || s->start - line->at > LATER_SECONDS)
+        return false;
+    while (text_part(&rest, ' ', &word))
+        if (text_equal(text_slice(word, 0, said.length), said))
+            return true;
+    return false;
+}
+
+static bool is_used(const struct builder *b, const struct ingredient *line)
+{
+    const struct dish *d = b->dish;
     for (size_t i = 0; i < d->steps.count; i++) {
         const struct step *s = &d->steps.at[i];
-        if (line->id >= s->words.first && line->id <= s->words.last)
+        if (span_has(s->words, line->id) || speaks_of(b, s, line))
             return true;
         for (size_t n = 0; n < s->uses.count; n++)
             if (s->uses.at[n] == line->id)
@@ -36,11 +56,11 @@ static bool is_used(const struct dish *d, const struct ingredient *line)
 }
 
 /* Whether it was said to go in here, with its amount; not only laid out, or to serve beside. */
-static bool goes_in(const struct dish *d, const struct ingredient *line)
+static bool goes_in(const struct builder *b, const struct ingredient *line)
 {
     return line->amount.known && !line->vague && !line->announced && !line->questioned
            && !(line->entry && line->entry->marks & MARK_OF(water)) && line->role == ROLE_INGREDIENT
-           && !is_used(d, line);
+           && !is_used(b, line);
 }
 
 static size_t step_behind(const struct dish *d, const struct ingredient *line)
@@ -176,11 +196,11 @@ void take_up_unnamed(struct builder *b)
     if (!d->steps.count && d->ingredients.count < 2)
         return; /* one food alone goes into nothing */
     for (size_t i = d->ingredients.count; i-- > 0;) {
-        if (!goes_in(d, &d->ingredients.at[i]))
+        if (!goes_in(b, &d->ingredients.at[i]))
             continue;
         struct unnamed u = {.step = step_behind(d, &d->ingredients.at[i])};
         size_t first = i;
-        while (first && i - first + 1 < FOODS_MOST && goes_in(d, &d->ingredients.at[first - 1])
+        while (first && i - first + 1 < FOODS_MOST && goes_in(b, &d->ingredients.at[first - 1])
                && step_behind(d, &d->ingredients.at[first - 1]) == u.step)
             first--;
         for (size_t n = first; n <= i; n++)

@@ -50,6 +50,7 @@ struct ingredient {
     bool laid_out;  /* "I've got olives out too": for later; dropped when never spoken of again */
     bool questioned;   /* only asked about so far; dropped when no answer comes */
     bool used;         /* a step uses it */
+    size_t again;      /* the word that names it again, the last one; 0 for none */
     struct text group; /* component it goes into: "marinade"; empty for the dish itself */
     enum role role;
     struct text rule;          /* the grammar rule that found it */

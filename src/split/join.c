@@ -30,12 +30,13 @@ static bool is_talk(double cooking, size_t lines, double sentences)
 struct tally {
     double cooking, sentences;
     size_t lines, mentions, actions, measured;
-    bool announced;
+    bool announced, numbered;
 };
 
 static void count_stretch(const struct feature *f, struct stretch s, struct tally *t)
 {
     t->announced |= is_announced(f, s);
+    t->numbered |= f[s.first].opens > 0 && f[s.first].order;
     for (size_t i = s.first; i <= s.last; i++) {
         t->cooking += f[i].cooking;
         t->sentences += f[i].weight;
@@ -46,13 +47,14 @@ static void count_stretch(const struct feature *f, struct stretch s, struct tall
     }
 }
 
-/* One that was announced, by name or by number, may be told in few words, and so may one that is
- * all of a short talk. */
+/* One that was announced, by name or by number, may be told in few words, one by number without any
+ * instruction, and so may one that is all of a short talk. */
 static bool is_dish(const struct tally *t, double room)
 {
     return (double) (t->lines + t->announced) >= LINES_LEAST * room
            && (double) (t->mentions + t->announced) >= MENTIONS_LEAST * room
-           && (double) (t->actions + t->announced) >= ACTIONS_LEAST * room && t->measured > 0
+           && ((double) (t->actions + t->announced) >= ACTIONS_LEAST * room || t->numbered)
+           && t->measured > 0
            && (t->announced || !is_talk(t->cooking, t->lines + t->announced, t->sentences));
 }
 

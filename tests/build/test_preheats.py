@@ -8,6 +8,9 @@ import subprocess
 import sys
 
 HERE = os.path.dirname(os.path.abspath(__file__))
+sys.path.insert(0, os.path.join(HERE, "..", "tools"))
+import known  # noqa: E402
+
 PROGRAM = os.path.join(os.environ.get("B", "build"), "dishtake")
 
 
@@ -39,14 +42,9 @@ def given(transcript, words):
 def main():
     with open(os.path.join(HERE, "preheats.txt"), encoding="utf-8") as file:
         table = cases(file)
-    failed = 0
-    for name, transcript, wanted in table:
-        heats = given(transcript, wanted)
-        if heats != wanted:
-            failed += 1
-            print(f"wrong: {name}\n  wanted {wanted}\n  given  {heats}")
-    print(f"test_preheats: {len(table) - failed} of {len(table)} talks have their ovens where they belong")
-    return 1 if failed or len(table) < 3 else 0
+    heats = [given(transcript, wanted) for _, transcript, wanted in table]
+    return known.report("test_preheats", ((False, name, wanted, heat, heat == wanted)
+                                          for (name, _, wanted), heat in zip(table, heats)), 3)
 
 
 if __name__ == "__main__":

@@ -258,27 +258,36 @@ static size_t denial_end(const struct recording *r, const struct sentence *s, st
     return scope.last;
 }
 
+/* "You can use the same oven, but raise it", "rather than frying it, bake it", "you can use what
+ * you have and then one yellow onion": what is done comes behind what could be done instead. */
+static size_t instead_end(const struct recording *r, const struct sentence *s,
+                          const struct match *m, size_t last)
+{
+    const size_t from = m->words.last;
+    for (size_t i = from; i < last; i++)
+        if (r->words.at[i].after >= AFTER_COMMA && word_tag(r, s, next_word(r, s, i)) == TAG_SO)
+            return i;
+    for (size_t i = from; m->words.first == s->first && i < last; i++)
+        if (r->words.at[i].after == AFTER_COMMA && is_base_verb(r, s, next_word(r, s, i)))
+            return i;
+    for (size_t i = from + 1; !r->punctuated && i < last; i++)
+        if ((word_tag(r, s, i + 1) == TAG_SO || word_tag(r, s, i + 1) == TAG_AND)
+            && line_begins(r, s, next_word(r, s, i + 1)))
+            return i;
+    return last;
+}
+
 /* "If you warm the cup it slides right out, and a teaspoon of vanilla", "it's good if it's spotty,
  * a third of a cup of oats": the list goes on. */
 static size_t condition_end(const struct recording *r, const struct sentence *s,
                             const struct match *m)
 {
     size_t last = sentence_end(r, s, m->words.last), first = m->words.first;
+    if (m->rule->kind == RULE_instead)
+        return instead_end(r, s, m, last);
     unsigned char before = first > s->first ? word_tag(r, s, first - 1) : (unsigned char) TAG_SO;
-    for (size_t i = m->words.last; m->rule->kind == RULE_instead && i < last; i++)
-        if (r->words.at[i].after >= AFTER_COMMA && word_tag(r, s, next_word(r, s, i)) == TAG_SO)
-            return i; /* "you can use the same oven, but raise it" */
     bool behind = before != TAG_SO && before != TAG_AND && before != TAG_OR
                   && r->words.at[first - 1].after < AFTER_COMMA;
-    for (size_t i = m->words.last; m->rule->kind == RULE_instead && first == s->first && i < last;
-         i++)
-        if (r->words.at[i].after == AFTER_COMMA && is_base_verb(r, s, next_word(r, s, i)))
-            return i; /* "rather than frying it, bake it" */
-    for (size_t i = m->words.last + 1; m->rule->kind == RULE_instead && !r->punctuated && i < last;
-         i++)
-        if ((word_tag(r, s, i + 1) == TAG_SO || word_tag(r, s, i + 1) == TAG_AND)
-            && line_begins(r, s, next_word(r, s, i + 1)))
-            return i; /* "you can use what you have and then one yellow onion" */
     for (size_t i = m->words.last; m->rule->kind == RULE_supposed && i < last; i++)
         if (r->words.at[i].after == AFTER_COMMA
             && (list_goes_on(r, s, m->words.last, i)

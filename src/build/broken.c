@@ -9,15 +9,10 @@
 /* Words of such an aside at most. */
 #define ASIDE_WORDS 8
 
-static unsigned char tag_at(const struct builder *b, size_t i)
-{
-    return i < b->chunks.count ? b->chunks.at[i].tag : (unsigned char) TAG_SO;
-}
-
 /* Whether what stands behind "of" is what the amount is of, or why it is said at all. */
 static bool names_thing(const struct builder *b, size_t i)
 {
-    switch (tag_at(b, i)) {
+    switch (chunk_tag(&b->chunks, i)) {
     case TAG_IT:
     case TAG_THE:
     case TAG_EXTRACT:
@@ -47,7 +42,7 @@ void keep_broken(struct builder *b, size_t index, const struct said_amount *said
     const struct chunk *c = &b->chunks.at[index];
     if (begins_reason(b, c))
         return;
-    bool of = tag_at(b, index + 1) == TAG_OF
+    bool of = chunk_tag(&b->chunks, index + 1) == TAG_OF
               || b->r->words.at[c->first].tag == TAG_OF; /* "a cup of, where is it, flour" */
     if (!said->amount.known || !said->amount.unit.length || (of && names_thing(b, index + 2)))
         return;

@@ -144,14 +144,6 @@ static void read_heat(struct builder *b, const struct sentence *s)
     b->list_step = 0;
 }
 
-static bool is_inside(const struct dish *d, const struct sentence *s)
-{
-    for (size_t i = 0; i < d->spans.count; i++)
-        if (s->first >= d->spans.at[i].first && s->last <= d->spans.at[i].last)
-            return true;
-    return false;
-}
-
 /* Foods that were only asked about, and got no amount, did not go in; nor did those that stood
  * ready beside the rest and were not spoken of again. */
 static bool is_dropped(const struct ingredient *line)
@@ -182,24 +174,32 @@ static void reserve_room(const struct recording *r, struct dish *d)
     LIST_RESERVE(r->arena, &d->steps, sentences / 2 + 1);
 }
 
-/* For each sentence the next one, itself too, that may tell the yield or set the oven of a dish
- * that it is no part of; how many sentences there are where none does. */
-static unsigned *find_elsewhere(const struct recording *r)
+/* What sentences tell of dishes that they are no part of. */
+struct elsewhere {
+    const struct dish **heated; /* the dish for which each sets the oven; NULL: none */
+    unsigned *next; /* of each the next one, itself too, that does so or may tell a yield; how many
+                       sentences there are where none does */
+};
+
+static struct elsewhere find_elsewhere(const struct recording *r)
 {
     size_t count = r->sentences.count;
-    unsigned *next = arena_alloc(r->arena, (count + 1) * sizeof *next);
-    next[count] = (unsigned) count;
-    for (size_t n = count; n-- > 0;)
-        next[n] = yield_is_elsewhere(r, n) || preheated_dish(r, n) ? (unsigned) n : next[n + 1];
-    return next;
+    struct elsewhere e = {arena_alloc(r->arena, (count + 1) * sizeof *e.heated),
+                          arena_alloc(r->arena, (count + 1) * sizeof *e.next)};
+    e.next[count] = (unsigned) count;
+    for (size_t n = count; r->dishes.count && n-- > 0;) {
+        e.heated[n] = preheated_dish(r, n);
+        e.next[n] = e.heated[n] || yield_is_elsewhere(r, n) ? (unsigned) n : e.next[n + 1];
+    }
+    return e;
 }
 
 /* The first sentence from `n` on that may be the dish's, set its oven or tell its yield: a long
  * recording has thousands for each of its dishes. */
 static size_t next_sentence(const struct recording *r, const struct dish *d,
-                            const unsigned *elsewhere, size_t n)
+                            const struct elsewhere *e, size_t n)
 {
-    size_t next = elsewhere[n];
+    size_t next = e->next[n];
     for (size_t i = 0; i < d->spans.count; i++) {
         size_t first = sentence_from(r, d->spans.at[i].first);
         first = first > n ? first : n;
@@ -216,7 +216,7 @@ bool build_recipes(struct recording *r, const struct pack *k, struct problems *p
     const bool drops = drops_units(r);
     const struct phrasals phrasals = phrasals_load(r->arena, k);
     struct verb_memo *memo = arena_alloc(r->arena, sizeof *memo);
-    const unsigned *elsewhere = r->dishes.count ? find_elsewhere(r) : NULL;
+    const struct elsewhere elsewhere = find_elsewhere(r);
     for (size_t i = 0; i < r->dishes.count; i++) {
         struct builder b = {.r = r,
                             .k = k,
@@ -226,11 +226,12 @@ bool build_recipes(struct recording *r, const struct pack *k, struct problems *p
                             .scale = scale,
                             .drops_units = drops};
         reserve_room(r, b.dish);
-        for (size_t n = 0; (n = next_sentence(r, b.dish, elsewhere, n)) < r->sentences.count; n++) {
-            bool inside = is_inside(b.dish, &r->sentences.at[n]);
+        for (size_t n = 0; (n = next_sentence(r, b.dish, &elsewhere, n)) < r->sentences.count;
+             n++) {
+            bool inside = dish_has_sentence(b.dish, &r->sentences.at[n]);
             if (inside)
                 read_sentence(&b, &r->sentences.at[n]);
-            else if (preheated_dish(r, n) == b.dish)
+            else if (elsewhere.heated[n] == b.dish)
                 read_heat(&b, &r->sentences.at[n]);
             if (yield_is_of(r, b.dish, n, inside))
                 build_yield(&b, &r->sentences.at[n]);

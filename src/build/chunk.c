@@ -12,6 +12,11 @@ const struct entry *entry_at(const struct recording *r, struct span words)
     return span_is_empty(words) ? NULL : r->words.at[words.last].entry;
 }
 
+unsigned char chunk_tag(const struct chunks *c, size_t i)
+{
+    return i < c->count ? c->at[i].tag : (unsigned char) TAG_SO;
+}
+
 uint64_t chunk_marks(const struct chunk *c)
 {
     return c->entry ? c->entry->marks : 0;

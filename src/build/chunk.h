@@ -31,6 +31,8 @@ const struct match *chunk_match(const struct recording *r, const struct sentence
 /* The entry that stands at these words, by its last word. */
 const struct entry *entry_at(const struct recording *r, struct span words);
 uint64_t chunk_marks(const struct chunk *c);
+/* The tag of chunk `i`; behind the last one TAG_SO, as before what comes next. */
+unsigned char chunk_tag(const struct chunks *c, size_t i);
 bool span_is_empty(struct span s);
 
 #endif

@@ -99,7 +99,7 @@ static bool is_of_it(const struct builder *b, size_t index)
         return index >= c->count || c->at[index].tag != TAG_OF;
     if (c->at[index + 1].tag == TAG_IT)
         return true;
-    unsigned char after = index + 2 < c->count ? c->at[index + 2].tag : (unsigned char) TAG_SO;
+    unsigned char after = chunk_tag(c, index + 2);
     return c->at[index + 1].tag == TAG_THE
            && (after == TAG_SO || after == TAG_AND || after == TAG_DONE
                || b->r->words.at[c->at[index + 1].last].after == AFTER_COMMA);
@@ -151,7 +151,7 @@ static bool is_taken_back(const struct builder *b, const struct ingredient *line
 static bool is_more(const struct builder *b, size_t index)
 {
     const struct chunks *c = &b->chunks;
-    unsigned char next = index + 2 < c->count ? c->at[index + 2].tag : (unsigned char) TAG_SO;
+    unsigned char next = chunk_tag(c, index + 2);
     return index + 1 < c->count && c->at[index + 1].tag == TAG_MORE && next != TAG_LINE
            && next != TAG_OF;
 }

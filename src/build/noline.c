@@ -49,11 +49,6 @@ static bool is_purpose(const struct builder *b, size_t index, const struct said_
            && b->r->words.at[c->first].tag == TAG_THE && !is_tasted_for(b, index);
 }
 
-static unsigned char tag_at(const struct builder *b, size_t i)
-{
-    return i < b->chunks.count ? b->chunks.at[i].tag : (unsigned char) TAG_SO;
-}
-
 /* "a carrot", of which no number nor measure says how many */
 static bool is_article_one(const struct chunk *c)
 {
@@ -110,7 +105,7 @@ static bool is_made(const struct builder *b, size_t index, const struct entry *f
     if (!food || b->cooks || !said->amount.known || said->amount.unit.length
         || !b->dish->steps.count || !entry_as(pack_find(b->k, entry_words(food), NULL), TAG_DISH))
         return false;
-    bool told = index && tag_at(b, index - 1) == TAG_THERE && is_article_one(c);
+    bool told = index && chunk_tag(&b->chunks, index - 1) == TAG_THERE && is_article_one(c);
     return told || (!is_article_one(c) && has_flour(b));
 }
 
@@ -119,8 +114,9 @@ static bool is_shared_out(const struct builder *b, size_t index, const struct in
                           const struct said_amount *said)
 {
     return old && old->amount.known && said->amount.known && !said->amount.unit.length
-           && !is_article_one(&b->chunks.at[index]) && tag_at(b, index + 1) == TAG_INTO
-           && (tag_at(b, index + 2) == TAG_EACH || tag_at(b, index + 2) == TAG_ARTICLE);
+           && !is_article_one(&b->chunks.at[index]) && chunk_tag(&b->chunks, index + 1) == TAG_INTO
+           && (chunk_tag(&b->chunks, index + 2) == TAG_EACH
+               || chunk_tag(&b->chunks, index + 2) == TAG_ARTICLE);
 }
 
 /* "It starts to smell kind of like | popcorn": the caption was cut before what it is like. */
@@ -151,7 +147,7 @@ bool is_made_here(struct builder *b, size_t index, const struct entry *food,
 {
     if (!food || food->marks & RAW || said->amount.known || said->vague)
         return false;
-    bool makes = index && tag_at(b, index - 1) == TAG_OPENER
+    bool makes = index && chunk_tag(&b->chunks, index - 1) == TAG_OPENER
                  && is_step_word(b, &b->chunks.at[index - 1], "makes");
     if (makes && b->dish->ingredients.count) /* at its beginning it may be the dish's main food */
         b->made = food;

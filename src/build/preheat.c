@@ -47,14 +47,6 @@ static bool sets_oven(const struct recording *r, size_t n)
     return false;
 }
 
-static bool is_part_of(const struct dish *d, const struct sentence *s)
-{
-    for (size_t i = 0; i < d->spans.count; i++)
-        if (s->first >= d->spans.at[i].first && s->last <= d->spans.at[i].last)
-            return true;
-    return false;
-}
-
 /* Whether something of the dish goes into an oven. */
 static bool bakes(const struct recording *r, const struct dish *d)
 {
@@ -76,7 +68,7 @@ const struct dish *preheated_dish(const struct recording *r, size_t n)
         return NULL;
     for (size_t i = 0; i < r->dishes.count; i++) {
         const struct dish *d = &r->dishes.at[i];
-        if (is_part_of(d, s))
+        if (dish_has_sentence(d, s))
             return NULL;
         bool soon = d->words.first > s->last
                     && r->words.at[d->words.first].start - r->words.at[s->last].end < SOON_SECONDS;

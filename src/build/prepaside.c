@@ -2,11 +2,6 @@
  * SPDX-License-Identifier: MIT */
 #include "build/prep.h"
 
-static unsigned char tag_at(const struct builder *b, size_t i)
-{
-    return i < b->chunks.count ? b->chunks.at[i].tag : (unsigned char) TAG_SO;
-}
-
 static bool describes(unsigned char tag)
 {
     return tag == TAG_STATE || tag == TAG_SIZE || tag == TAG_FULLNESS || tag == TAG_MANNER
@@ -16,20 +11,21 @@ static bool describes(unsigned char tag)
 /* "a sour one", "a big one" */
 static size_t one_like_that(const struct builder *b, size_t i)
 {
-    if (tag_at(b, i) != TAG_ARTICLE || !describes(tag_at(b, i + 1)))
+    if (chunk_tag(&b->chunks, i) != TAG_ARTICLE || !describes(chunk_tag(&b->chunks, i + 1)))
         return 0;
-    while (describes(tag_at(b, i + 1)))
+    while (describes(chunk_tag(&b->chunks, i + 1)))
         i++;
-    return tag_at(b, i + 1) == TAG_IT ? i + 1 : 0;
+    return chunk_tag(&b->chunks, i + 1) == TAG_IT ? i + 1 : 0;
 }
 
 /* "out of the can", "from the freezer" */
 static size_t from_a_place(const struct builder *b, size_t i)
 {
-    if (tag_at(b, i) != TAG_FROM)
+    if (chunk_tag(&b->chunks, i) != TAG_FROM)
         return 0;
-    i += tag_at(b, i + 1) == TAG_THE || tag_at(b, i + 1) == TAG_ARTICLE ? 2 : 1;
-    unsigned char tag = tag_at(b, i);
+    i += chunk_tag(&b->chunks, i + 1) == TAG_THE || chunk_tag(&b->chunks, i + 1) == TAG_ARTICLE ? 2
+                                                                                                : 1;
+    unsigned char tag = chunk_tag(&b->chunks, i);
     bool can =
         tag == TAG_WILL && i < b->chunks.count
         && entry_as(pack_find(b->k, b->r->words.at[b->chunks.at[i].last].key, NULL), TAG_CONTAINER);
@@ -39,28 +35,31 @@ static size_t from_a_place(const struct builder *b, size_t i)
 /* "about six ounces each", "so that's two sheets, thawed" */
 static size_t so_much_each(const struct builder *b, size_t i)
 {
-    while (tag_at(b, i) == TAG_HEDGE || tag_at(b, i) == TAG_THERE || tag_at(b, i) == TAG_BE
-           || (tag_at(b, i) == TAG_SO && i < b->chunks.count))
+    while (chunk_tag(&b->chunks, i) == TAG_HEDGE || chunk_tag(&b->chunks, i) == TAG_THERE
+           || chunk_tag(&b->chunks, i) == TAG_BE
+           || (chunk_tag(&b->chunks, i) == TAG_SO && i < b->chunks.count))
         i++;
-    if (tag_at(b, i) != TAG_AMOUNT)
+    if (chunk_tag(&b->chunks, i) != TAG_AMOUNT)
         return 0;
     bool ends = b->r->words.at[b->chunks.at[i].last].after >= AFTER_COMMA;
-    if (tag_at(b, i + 1) == TAG_EACH)
+    if (chunk_tag(&b->chunks, i + 1) == TAG_EACH)
         return i + 1;
-    return ends && tag_at(b, i + 1) == TAG_DONE ? i : 0;
+    return ends && chunk_tag(&b->chunks, i + 1) == TAG_DONE ? i : 0;
 }
 
 /* "Four cloves of garlic in there too, grated." */
 static size_t in_there(const struct builder *b, size_t i)
 {
-    bool there = tag_at(b, i) == TAG_INTO && tag_at(b, i + 1) == TAG_OTHER;
-    return there && tag_at(b, i + 2) == TAG_DONE ? i + 1 : 0;
+    bool there = chunk_tag(&b->chunks, i) == TAG_INTO && chunk_tag(&b->chunks, i + 1) == TAG_OTHER;
+    return there && chunk_tag(&b->chunks, i + 2) == TAG_DONE ? i + 1 : 0;
 }
 
 /* "each one quartered" */
 static size_t each_one(const struct builder *b, size_t i)
 {
-    return tag_at(b, i) == TAG_EACH && tag_at(b, i + 1) == TAG_NUMBER ? i + 1 : 0;
+    return chunk_tag(&b->chunks, i) == TAG_EACH && chunk_tag(&b->chunks, i + 1) == TAG_NUMBER
+               ? i + 1
+               : 0;
 }
 
 /* "stalks and all", "seeds in", "just the white part", "leaves only": what of it is meant, between
@@ -70,7 +69,7 @@ static size_t which_part(const struct builder *b, size_t i)
     size_t end = i;
     bool named = false;
     for (;; end++) {
-        unsigned char tag = tag_at(b, end);
+        unsigned char tag = chunk_tag(&b->chunks, end);
         named |= tag == TAG_COUNTER || tag == TAG_EXTRACT || tag == TAG_PART || tag == TAG_OTHER;
         if (end >= b->chunks.count
             || (tag != TAG_COUNTER && tag != TAG_EXTRACT && tag != TAG_PART && tag != TAG_OTHER
@@ -78,22 +77,24 @@ static size_t which_part(const struct builder *b, size_t i)
                 && tag != TAG_WILL && !describes(tag)))
             return 0;
         if (b->r->words.at[b->chunks.at[end].last].after == AFTER_COMMA)
-            return named && end - i < 5 && tag_at(b, end + 1) == TAG_DONE ? end : 0;
+            return named && end - i < 5 && chunk_tag(&b->chunks, end + 1) == TAG_DONE ? end : 0;
     }
 }
 
 /* "Peeled with a spoon and grated", "soaked in hot water and drained": how, behind a participle. */
 static size_t done_how(const struct builder *b, size_t i)
 {
-    if (!i || tag_at(b, i - 1) != TAG_DONE
-        || (tag_at(b, i) != TAG_WITH && tag_at(b, i) != TAG_INTO && tag_at(b, i) != TAG_FROM))
+    if (!i || chunk_tag(&b->chunks, i - 1) != TAG_DONE
+        || (chunk_tag(&b->chunks, i) != TAG_WITH && chunk_tag(&b->chunks, i) != TAG_INTO
+            && chunk_tag(&b->chunks, i) != TAG_FROM))
         return 0;
     size_t end = i;
     while (end < i + 4
-           && (tag_at(b, end + 1) == TAG_ARTICLE || tag_at(b, end + 1) == TAG_THE
-               || describes(tag_at(b, end + 1))))
+           && (chunk_tag(&b->chunks, end + 1) == TAG_ARTICLE
+               || chunk_tag(&b->chunks, end + 1) == TAG_THE
+               || describes(chunk_tag(&b->chunks, end + 1))))
         end++;
-    unsigned char thing = tag_at(b, ++end), next = tag_at(b, end + 1);
+    unsigned char thing = chunk_tag(&b->chunks, ++end), next = chunk_tag(&b->chunks, end + 1);
     bool tool = thing == TAG_TOOL || thing == TAG_VESSEL || thing == TAG_OTHER || thing == TAG_PLACE
                 || thing == TAG_OVEN;
     return tool && (next == TAG_AND || next == TAG_DONE) ? end : 0;
@@ -102,21 +103,24 @@ static size_t done_how(const struct builder *b, size_t i)
 /* "leaves picked", "leaves shredded" */
 static size_t part_before_done(const struct builder *b, size_t i)
 {
-    bool part = tag_at(b, i) == TAG_COUNTER && i < b->chunks.count && !b->chunks.at[i].match;
-    return part && tag_at(b, i + 1) == TAG_DONE ? i : 0;
+    bool part =
+        chunk_tag(&b->chunks, i) == TAG_COUNTER && i < b->chunks.count && !b->chunks.at[i].match;
+    return part && chunk_tag(&b->chunks, i + 1) == TAG_DONE ? i : 0;
 }
 
 /* "a firm kind", "that's the block", "the hard one": which it is, up to the comma. */
 static size_t which_kind(const struct builder *b, size_t i)
 {
-    i += tag_at(b, i) == TAG_THERE;
-    if (tag_at(b, i) != TAG_ARTICLE && tag_at(b, i) != TAG_THE)
+    i += chunk_tag(&b->chunks, i) == TAG_THERE;
+    if (chunk_tag(&b->chunks, i) != TAG_ARTICLE && chunk_tag(&b->chunks, i) != TAG_THE)
         return 0;
     size_t end = i;
     while (b->r->words.at[b->chunks.at[end].last].after < AFTER_COMMA
-           && (describes(tag_at(b, end + 1)) || tag_at(b, end + 1) == TAG_COUNTER
-               || tag_at(b, end + 1) == TAG_CONTAINER || tag_at(b, end + 1) == TAG_IT
-               || (end > i && tag_at(b, end + 1) == TAG_OTHER)))
+           && (describes(chunk_tag(&b->chunks, end + 1))
+               || chunk_tag(&b->chunks, end + 1) == TAG_COUNTER
+               || chunk_tag(&b->chunks, end + 1) == TAG_CONTAINER
+               || chunk_tag(&b->chunks, end + 1) == TAG_IT
+               || (end > i && chunk_tag(&b->chunks, end + 1) == TAG_OTHER)))
         end++;
     return end > i && b->r->words.at[b->chunks.at[end].last].after == AFTER_COMMA ? end : 0;
 }
@@ -124,14 +128,14 @@ static size_t which_kind(const struct builder *b, size_t i)
 /* "Two cans of beans go in, drained": where the food goes, before the comma. */
 static size_t goes_in(const struct builder *b, size_t i)
 {
-    if (tag_at(b, i) != TAG_ACTION || !(chunk_marks(&b->chunks.at[i]) & MARK_OF(puts)))
+    if (chunk_tag(&b->chunks, i) != TAG_ACTION || !(chunk_marks(&b->chunks.at[i]) & MARK_OF(puts)))
         return 0;
     while (b->r->words.at[b->chunks.at[i].last].after < AFTER_COMMA
-           && (tag_at(b, i + 1) == TAG_INTO || tag_at(b, i + 1) == TAG_OTHER
-               || tag_at(b, i + 1) == TAG_MANNER))
+           && (chunk_tag(&b->chunks, i + 1) == TAG_INTO || chunk_tag(&b->chunks, i + 1) == TAG_OTHER
+               || chunk_tag(&b->chunks, i + 1) == TAG_MANNER))
         i++;
     bool comma = b->r->words.at[b->chunks.at[i].last].after == AFTER_COMMA;
-    return comma && tag_at(b, i + 1) == TAG_DONE ? i : 0;
+    return comma && chunk_tag(&b->chunks, i + 1) == TAG_DONE ? i : 0;
 }
 
 size_t aside_end(const struct builder *b, size_t i)

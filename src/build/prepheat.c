@@ -40,7 +40,7 @@ static bool goes_in(const struct builder *b, size_t it)
     const struct chunks *c = &b->chunks;
     if (it + 1 >= c->count || c->at[it + 1].tag != TAG_INTO)
         return false;
-    unsigned char next = it + 2 < c->count ? c->at[it + 2].tag : (unsigned char) TAG_SO;
+    unsigned char next = chunk_tag(c, it + 2);
     return next != TAG_ARTICLE && next != TAG_THE && next != TAG_VESSEL && next != TAG_OVEN;
 }
 

@@ -14,7 +14,7 @@ static bool ends_with_particle(const struct builder *b, size_t index)
                   && !c->at[index + 1].entry; /* "dice that up real quick" */
     if (manner && step_text(b->k, "particle", b->r->words.at[c->at[index].last].key).length)
         return true;
-    unsigned char next = index + 1 < c->count ? c->at[index + 1].tag : (unsigned char) TAG_SO;
+    unsigned char next = chunk_tag(c, index + 1);
     return b->r->words.at[c->at[index].last].after >= AFTER_COMMA || next == TAG_FOR
            || next == TAG_INTO || next == TAG_SO || next == TAG_AND || next == TAG_YOU
            || next == TAG_ME || next == TAG_WITH || next == TAG_MANNER || next == TAG_THERE;
@@ -25,7 +25,7 @@ static bool ends_with_particle(const struct builder *b, size_t index)
 static bool follows_it(const struct builder *b, size_t index)
 {
     const struct chunks *c = &b->chunks;
-    unsigned char tag = index < c->count ? c->at[index].tag : (unsigned char) TAG_SO;
+    unsigned char tag = chunk_tag(c, index);
     if (tag == TAG_STATE || tag == TAG_SIZE || tag == TAG_FULLNESS)
         return index + 1 >= c->count || b->r->words.at[c->at[index].last].after >= AFTER_COMMA;
     if (tag == TAG_OTHER && index + 1 >= c->count)
@@ -39,7 +39,7 @@ static bool follows_it(const struct builder *b, size_t index)
 /* "Slash each one", "cut each in half" */
 static bool is_each_one(const struct chunks *c, size_t index)
 {
-    unsigned char next = index + 1 < c->count ? c->at[index + 1].tag : (unsigned char) TAG_SO;
+    unsigned char next = chunk_tag(c, index + 1);
     return c->at[index].tag == TAG_EACH
            && (next == TAG_IT || next == TAG_NUMBER || next == TAG_INTO || next == TAG_SO
                || next == TAG_MANNER);

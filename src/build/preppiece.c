@@ -35,8 +35,7 @@ bool is_counter(const struct builder *b, size_t i)
 static bool names_pieces(const struct builder *b, size_t i)
 {
     const struct chunks *c = &b->chunks;
-    unsigned char tag = c->at[i].tag,
-                  next = i + 1 < c->count ? c->at[i + 1].tag : (unsigned char) TAG_SO;
+    unsigned char tag = c->at[i].tag, next = chunk_tag(c, i + 1);
     if (tag == TAG_FRACTION)
         return next != TAG_OTHER && next != TAG_COUNTER;
     return is_counter(b, i) || tag == TAG_DISH || tag == TAG_OTHER;

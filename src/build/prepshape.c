@@ -13,7 +13,7 @@
 static bool ends_here(const struct builder *b, size_t i)
 {
     const struct chunks *c = &b->chunks;
-    unsigned char next = i + 1 < c->count ? c->at[i + 1].tag : (unsigned char) TAG_SO;
+    unsigned char next = chunk_tag(c, i + 1);
     return b->r->words.at[c->at[i].last].after >= AFTER_COMMA || next == TAG_SO || next == TAG_AND
            || next == TAG_LIKE || next == TAG_FROM
            || (!b->r->punctuated && (next == TAG_LINE || next == TAG_AMOUNT));
@@ -31,7 +31,7 @@ static bool tells_how(const struct builder *b, size_t i, struct text *how)
     const struct chunk *c = &b->chunks.at[i];
     bool may = c->tag == TAG_OTHER || c->tag == TAG_HEDGE || c->tag == TAG_SIZE
                || c->tag == TAG_STATE || c->tag == TAG_FULLNESS || c->tag == TAG_MANNER;
-    unsigned char next = i + 1 < b->chunks.count ? b->chunks.at[i + 1].tag : (unsigned char) TAG_SO;
+    unsigned char next = chunk_tag(&b->chunks, i + 1);
     may &= next == TAG_ACTION || next == TAG_OTHER || next == TAG_SIZE || next == TAG_FULLNESS;
     struct text key = b->r->words.at[c->last].key;
     struct text said = may ? step_text(b->k, "how", key) : TEXT_EMPTY;
@@ -124,7 +124,7 @@ size_t give_same(struct builder *b, struct ingredient *line, size_t i)
     while (end + 1 < c->count && c->at[end + 1].tag == TAG_OTHER
            && b->r->words.at[c->at[end].last].after < AFTER_COMMA)
         end++; /* "the same way", "same size as" */
-    unsigned char next = end + 1 < c->count ? c->at[end + 1].tag : (unsigned char) TAG_SO;
+    unsigned char next = chunk_tag(c, end + 1);
     if (end == k && next == TAG_LINE && b->r->words.at[c->at[end].last].after < AFTER_COMMA)
         return 0; /* "the same caster sugar" */
     const struct ingredient *before = cut_before(b, line);

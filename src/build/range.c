@@ -3,11 +3,6 @@
  * SPDX-License-Identifier: MIT */
 #include "build/line.h"
 
-static unsigned char tag_at(const struct builder *b, size_t i)
-{
-    return i < b->chunks.count ? b->chunks.at[i].tag : (unsigned char) TAG_SO;
-}
-
 /* Whether the line's words end right before chunk `i`. */
 static bool ends_before(const struct builder *b, const struct ingredient *line, size_t i)
 {
@@ -17,9 +12,11 @@ static bool ends_before(const struct builder *b, const struct ingredient *line, 
 bool widens_amount(const struct builder *b, const struct ingredient *line, size_t index)
 {
     size_t lead = index;
-    while (lead > 0 && (tag_at(b, lead - 1) == TAG_OR || tag_at(b, lead - 1) == TAG_HEDGE))
+    while (lead > 0
+           && (chunk_tag(&b->chunks, lead - 1) == TAG_OR
+               || chunk_tag(&b->chunks, lead - 1) == TAG_HEDGE))
         lead--;
-    unsigned char next = tag_at(b, index + 1);
+    unsigned char next = chunk_tag(&b->chunks, index + 1);
     bool ends = b->r->words.at[b->chunks.at[index].last].after >= AFTER_COMMA || next == TAG_SO
                 || next == TAG_AND || next == TAG_IF || next == TAG_DONE;
     bool said = lead < index || next == TAG_IF; /* "three carrots, four if they're small" */
@@ -36,6 +33,7 @@ void open_amount(struct builder *b, size_t index)
 {
     struct ingredient *line = last_line(b);
     if (line && line->amount.known && ends_before(b, line, index)
-        && tag_at(b, index + 1) != TAG_NUMBER && tag_at(b, index + 1) != TAG_AMOUNT)
+        && chunk_tag(&b->chunks, index + 1) != TAG_NUMBER
+        && chunk_tag(&b->chunks, index + 1) != TAG_AMOUNT)
         line->amount.max = RATIO_UPWARDS;
 }

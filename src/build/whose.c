@@ -2,14 +2,6 @@
  * SPDX-License-Identifier: MIT */
 #include "build/builder.h"
 
-static const struct dish *dish_of(const struct recording *r, size_t id)
-{
-    for (size_t i = 0; i < r->dishes.count; i++)
-        if (r->dishes.at[i].id == id)
-            return &r->dishes.at[i];
-    return NULL;
-}
-
 /* The dish, as sentence.names has it, that is named in sentence `n`, in the one before, or in one
  * after it that takes leave: "Eight of them.", "Two each, so that's four. That's my fish cakes." */
 static size_t named_near(const struct recording *r, size_t n)
@@ -34,7 +26,7 @@ bool yield_is_of(const struct recording *r, const struct dish *d, size_t n, bool
     size_t named = r->sentences.at[n].match_count ? named_near(r, n) : 0;
     if (!inside && named != d->id + 1)
         return false; /* as of nearly all dishes that a sentence is looked at for */
-    const struct dish *other = named ? dish_of(r, named - 1) : NULL;
+    const struct dish *other = named ? dish_with_id(r, named - 1) : NULL;
     bool same = other && text_equal(other->title, d->title); /* a dish that was taken for two */
     return other && !(inside && same) ? other == d : inside;
 }

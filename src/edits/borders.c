@@ -95,14 +95,6 @@ static void sort_dishes(struct recording *r)
     }
 }
 
-static bool has_id(const struct recording *r, size_t id)
-{
-    for (size_t i = 0; i < r->dishes.count; i++)
-        if (r->dishes.at[i].id == id)
-            return true;
-    return false;
-}
-
 static void remove_dish(struct recording *r, struct dish *d)
 {
     size_t after = r->dishes.count - (size_t) (d - r->dishes.at) - 1;
@@ -116,7 +108,7 @@ static struct dish *new_dish(struct change *c, const struct span *spans, size_t 
     struct text given = text_trim(json_text(json_object_get(c->json, "value")));
     struct dish *d = LIST_ADD(c->r->arena, &c->r->dishes);
     size_t id = spans[0].first;
-    while (has_id(c->r, id))
+    while (dish_with_id(c->r, id))
         id++;
     d->id = id;
     d->title_given = given.length > 0;

@@ -35,6 +35,22 @@ const struct sentence *sentence_of(const struct recording *r, size_t word)
     return i < r->sentences.count && r->sentences.at[i].first <= word ? &r->sentences.at[i] : NULL;
 }
 
+struct dish *dish_with_id(const struct recording *r, size_t id)
+{
+    for (size_t i = 0; i < r->dishes.count; i++)
+        if (r->dishes.at[i].id == id)
+            return &r->dishes.at[i];
+    return NULL;
+}
+
+bool dish_has_sentence(const struct dish *d, const struct sentence *s)
+{
+    for (size_t i = 0; i < d->spans.count; i++)
+        if (s->first >= d->spans.at[i].first && s->last <= d->spans.at[i].last)
+            return true;
+    return false;
+}
+
 const struct ingredient *dish_ingredient(const struct dish *d, size_t id)
 {
     for (size_t i = 0; i < d->ingredients.count; i++)

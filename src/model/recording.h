@@ -157,6 +157,10 @@ size_t sentence_until(const struct recording *r, size_t word);
 bool span_has_tag(const struct recording *r, struct span words, unsigned char tag);
 /* The sentence of a word; NULL when it is in none. */
 const struct sentence *sentence_of(const struct recording *r, size_t word);
+/* The dish with that id; NULL: none. */
+struct dish *dish_with_id(const struct recording *r, size_t id);
+/* Whether the sentence is part of the dish. */
+bool dish_has_sentence(const struct dish *d, const struct sentence *s);
 /* The ingredient with that id; NULL: none. */
 const struct ingredient *dish_ingredient(const struct dish *d, size_t id);
 

@@ -20,16 +20,14 @@ struct ending {
     struct recording *r;
     const struct feature *f;
     size_t *dish;     /* of each sentence, or NO_DISH */
-    size_t *last;     /* of each dish, the sentence that was cooked for it last */
     bool *unfinished; /* of each dish: it was left without a yield, a garnish or a leave */
 };
 
-static void spoken_of(struct ending *e, size_t dish, size_t i)
+static void spoken_of(const struct recording *r, struct dish *d, size_t i)
 {
-    const struct recording *r = e->r;
-    if (i > e->last[dish])
-        r->dishes.at[dish].end =
-            fmax(r->dishes.at[dish].end, r->words.at[r->sentences.at[i].last].end);
+    const struct sentence *s = &r->sentences.at[i];
+    if (s->first > d->words.last)
+        d->end = fmax(d->end, r->words.at[s->last].end);
 }
 
 /* "So that's your parkin." */
@@ -37,19 +35,11 @@ static void end_named(struct ending *e, size_t i)
 {
     const struct sentence *s = &e->r->sentences.at[i];
     const struct feature *f = &e->f[i];
-    if (!s->names || f->closing_title.first > f->closing_title.last)
-        return;
-    for (size_t d = 0; d < e->r->dishes.count; d++)
-        if (e->r->dishes.at[d].id + 1 == s->names)
-            spoken_of(e, d, i);
-}
-
-static const struct mention *mention_of(const struct feature *f, struct text kind)
-{
-    for (size_t n = 0; n < f->mentions_count; n++)
-        if (text_equal(f->mentions[n].kind, kind))
-            return &f->mentions[n];
-    return NULL;
+    struct dish *d = s->names && f->closing_title.first <= f->closing_title.last
+                         ? dish_with_id(e->r, s->names - 1)
+                         : NULL;
+    if (d)
+        spoken_of(e->r, d, i);
 }
 
 /* The dish that named the thing last, when it did so more than once and the one that is on did not;
@@ -77,18 +67,16 @@ static void end_mentioned(struct ending *e, size_t i)
         const struct mention *m = &e->f[i].mentions[n];
         size_t dish = m->fresh || telling(m->marks) < TELLING_LEAST ? NO_DISH : whose(e, i, m);
         if (dish != NO_DISH && e->unfinished[dish])
-            spoken_of(e, dish, i);
+            spoken_of(e->r, &e->r->dishes.at[dish], i);
     }
 }
 
-static bool is_unfinished(const struct ending *e, size_t dish)
+static bool is_unfinished(const struct recording *r, const struct feature *f, const struct dish *d)
 {
-    size_t first = e->r->dishes.at[dish].id;
-    for (size_t i = e->last[dish] + 1; i-- > 0 && e->last[dish] - i < LAST_SENTENCES;) {
-        const struct feature *f = &e->f[i];
-        if (e->r->sentences.at[i].first >= first && (f->closes > 0 || f->finished || f->late))
+    size_t last = sentence_from(r, d->words.last);
+    for (size_t i = last + 1; i-- > 0 && last - i < LAST_SENTENCES;)
+        if (r->sentences.at[i].first >= d->id && (f[i].closes > 0 || f[i].finished || f[i].late))
             return false;
-    }
     return true;
 }
 
@@ -97,12 +85,9 @@ static void share_sentences(struct ending *e, const struct stretch *s, size_t co
 {
     for (size_t i = 0; i < e->r->sentences.count; i++)
         e->dish[i] = NO_DISH;
-    for (size_t k = 0; k < count; k++) {
+    for (size_t k = 0; k < count; k++)
         for (size_t i = s[k].first; i <= s[k].last; i++)
             e->dish[i] = dish[k];
-        if (dish[k] != NO_DISH)
-            e->last[dish[k]] = s[k].last;
-    }
 }
 
 void find_ends(struct recording *r, const struct feature *f, const struct stretch *s, size_t count,
@@ -110,11 +95,10 @@ void find_ends(struct recording *r, const struct feature *f, const struct stretc
 {
     struct ending e = {.r = r, .f = f};
     e.dish = arena_alloc(r->arena, (r->sentences.count + 1) * sizeof *e.dish);
-    e.last = arena_alloc(r->arena, (r->dishes.count + 1) * sizeof *e.last);
     e.unfinished = arena_alloc(r->arena, (r->dishes.count + 1) * sizeof *e.unfinished);
     share_sentences(&e, s, count, dish);
     for (size_t d = 0; d < r->dishes.count; d++)
-        e.unfinished[d] = is_unfinished(&e, d);
+        e.unfinished[d] = is_unfinished(r, f, &r->dishes.at[d]);
     for (size_t i = 0; i < r->sentences.count; i++) {
         end_named(&e, i);
         end_mentioned(&e, i);

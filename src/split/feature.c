@@ -232,6 +232,14 @@ static size_t named_before(const struct feature *f, size_t i, struct text kind)
     return i;
 }
 
+const struct mention *mention_of(const struct feature *f, struct text kind)
+{
+    for (size_t n = 0; n < f->mentions_count; n++)
+        if (text_equal(f->mentions[n].kind, kind))
+            return &f->mentions[n];
+    return NULL;
+}
+
 struct feature *features_make(const struct recording *r, const struct pack *k)
 {
     const struct table *goes_with = pack_table(k, "goes-with");

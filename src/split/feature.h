@@ -19,6 +19,9 @@ struct mention {
     bool part;  /* no food: "the sauce", "the dough", "the stew" */
 };
 
+/* Less cooking in a sentence than this is talk. */
+#define COOKING_LEAST 0.5
+
 /* Salt, water, oil, spice: every dish has them. */
 #define PLAIN_MARKS (MARK_OF(salt) | MARK_OF(water) | MARK_OF(fat) | MARK_OF(spice))
 #define MENTIONS_MOST 12
@@ -68,6 +71,8 @@ struct feature {
     float sweet, savory;     /* how many foods are found in desserts only, and in none */
 };
 
+/* The sentence's mention of that kind; NULL: it names none. */
+const struct mention *mention_of(const struct feature *f, struct text kind);
 /* One feature a sentence; arena. */
 struct feature *features_make(const struct recording *r, const struct pack *k);
 

@@ -6,8 +6,6 @@
 
 /* How many sentences of talk may stand between a dish's last instruction and its name or yield. */
 #define FAREWELL_SENTENCES 6
-/* Less cooking than this is talk. */
-#define COOKING_LEAST 0.5
 
 static bool names_dish(const struct recording *r, const struct sentence *s)
 {

@@ -6,8 +6,6 @@
 
 /* So many sentences before the first cooking a dish may begin. */
 #define TALK_MOST 16
-/* Less cooking than this is talk. */
-#define COOKING_LEAST 0.5
 #define SUSTAINED_SENTENCES 5
 #define SUSTAINED_LEAST 2.5
 

@@ -162,14 +162,6 @@ static double nearness(size_t sentences)
     return sentences == 0 ? LINK_AT_ONCE : sentences > LINK_LATER ? LINK_LATE : 1;
 }
 
-static const struct mention *mention_of(const struct feature *f, struct text kind)
-{
-    for (size_t n = 0; n < f->mentions_count; n++)
-        if (text_equal(f->mentions[n].kind, kind))
-            return &f->mentions[n];
-    return NULL;
-}
-
 static size_t first_kept(const struct way *w)
 {
     return w->dishes > DISHES_KEPT ? w->dishes - DISHES_KEPT : 0;

@@ -40,13 +40,15 @@ void index_reserve(struct arena *a, struct index *x, size_t count)
 
 struct key *index_put(struct arena *a, struct index *x, struct text t)
 {
-    if (x->count >= x->room / 4 * 3)
-        index_reserve(a, x, x->count + 1);
     uint32_t hash = key_hash(t);
-    struct key *key = probe(x, t, hash);
-    if (!key->at) {
-        *key = (struct key){.at = t.at, .length = (uint32_t) t.length, .hash = hash};
-        x->count++;
+    struct key *key = x->room ? probe(x, t, hash) : NULL;
+    if (key && key->at)
+        return key; /* so that what is in it does not move when it is only looked up */
+    if (x->count >= x->room / 4 * 3) {
+        index_reserve(a, x, x->count + 1);
+        key = probe(x, t, hash);
     }
+    *key = (struct key){.at = t.at, .length = (uint32_t) t.length, .hash = hash};
+    x->count++;
     return key;
 }

@@ -318,6 +318,25 @@ static void many_words_are_found(void **state)
     buffer_release(&b);
 }
 
+/* An index that is full up to where it grows must not grow by being looked through once more: the
+ * pack is measured first and made then. */
+static void any_number_of_words_fits(void **state)
+{
+    (void) state;
+    for (int count = 1; count <= 200; count++) {
+        struct buffer b = {0};
+        struct test_pack t;
+        buffer_put_string(&b, "== pack.list\nw.lex\n== w.lex\n@tag FOOD\n");
+        for (int i = 0; i < count; i++)
+            buffer_format(&b, "x w%d\n", i); /* the last word is a new one */
+        test_pack_open(&t, buffer_text(&b));
+        assert_problems(&t, "");
+        assert_non_null(pack_find(t.pack, TEXT_OF("x w0"), NULL));
+        test_pack_close(&t);
+        buffer_release(&b);
+    }
+}
+
 /* Decompositions and case foldings are those of the Unicode Character Database (UnicodeData.txt,
  * CaseFolding.txt; from memory). */
 static void words_fold(void **state)
@@ -768,6 +787,7 @@ int main(void)
         cmocka_unit_test(longer_entries_are_announced),
         cmocka_unit_test(entries_and_chains_agree),
         cmocka_unit_test(many_words_are_found),
+        cmocka_unit_test(any_number_of_words_fits),
         cmocka_unit_test(words_fold),
         cmocka_unit_test(names_of_tags),
         cmocka_unit_test(rules_are_read),

@@ -164,6 +164,27 @@ bool text_share_part(struct text list, struct text other, char separator)
     return false;
 }
 
+size_t text_letters(struct text t)
+{
+    size_t count = 0;
+    for (size_t i = 0; i < t.length; i++)
+        count += !byte_goes_on(t.at[i]);
+    return count;
+}
+
+/* Bytes of a letter behind its first one. What has more of them in a row is no UTF-8. */
+#define BYTES_GOING_ON 3
+
+struct text text_cut(struct text t, size_t bytes)
+{
+    size_t end = bytes;
+    if (t.length <= bytes)
+        return t;
+    while (end && bytes - end < BYTES_GOING_ON && byte_goes_on(t.at[end]))
+        end--;
+    return text_slice(t, 0, end);
+}
+
 size_t text_digits(uint64_t number, char out[DIGITS_MOST])
 {
     char reversed[DIGITS_MOST];

@@ -67,6 +67,15 @@ size_t text_parts(struct text t, char separator);
 bool text_has_part(struct text list, char separator, struct text part);
 /* Whether two lists have a part in common. */
 bool text_share_part(struct text list, struct text other, char separator);
+/* Whether the byte belongs to a letter that began before it, in UTF-8. */
+static inline bool byte_goes_on(char c)
+{
+    return ((unsigned char) c & 0xC0) == 0x80;
+}
+/* How many letters, signs and spaces it has: Unicode's code points. */
+size_t text_letters(struct text t);
+/* Its first bytes, at most so many, with no letter cut in two. */
+struct text text_cut(struct text t, size_t bytes);
 /* A number in decimal digits; how many they are. No NUL. */
 #define DIGITS_MOST 20
 size_t text_digits(uint64_t number, char out[DIGITS_MOST]);

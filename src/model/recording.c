@@ -2,6 +2,13 @@
  * SPDX-License-Identifier: MIT */
 #include "model/recording.h"
 
+const char *const UNNAMED[2] = {"-", "--"};
+
+bool speaker_is_named(struct text speaker)
+{
+    return speaker.length && !text_is(speaker, UNNAMED[0]) && !text_is(speaker, UNNAMED[1]);
+}
+
 size_t sentence_from(const struct recording *r, size_t word)
 {
     size_t begin = 0, end = r->sentences.count;

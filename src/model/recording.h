@@ -33,7 +33,8 @@ struct word_time {
 struct cue {
     double start, end;   /* seconds from the start of the recording; end < 0 when not given */
     struct text text;    /* arena, UTF-8, NFC */
-    struct text speaker; /* as a voice tag or "NAME:" names it; empty when not given */
+    struct text speaker; /* as a voice tag or "NAME:" names it, or one of UNNAMED; empty when not
+                            given */
     size_t raw, raw_end; /* the caption's own lines in `source`: offsets of the first byte and after
                             the last */
     unsigned line, column; /* of the text's first letter in the file, from 1; column in bytes */
@@ -41,6 +42,12 @@ struct cue {
     const struct word_time *times; /* arena; NULL when the captions do not time words */
     size_t times_count;
 };
+
+/* Who begins to speak where captions only have a dash or ">>". There are two, in turn, so that a
+ * change is seen. */
+extern const char *const UNNAMED[2];
+/* Whether somebody is given, by name. */
+bool speaker_is_named(struct text speaker);
 
 /* What stands behind a word, before the next one. */
 enum word_after {

@@ -67,7 +67,7 @@ bool take_entity(struct cleaner *c)
 void clean_note_voice(struct cleaner *c, struct text raw)
 {
     char bytes[NAME_BYTES_MAX * 2];
-    raw = text_trim(text_slice(raw, 0, sizeof bytes));
+    raw = text_trim(text_cut(raw, sizeof bytes));
     if (!c->rd)
         return;
     struct cleaner name = {.in = raw, .out = bytes, .wanted = SIZE_MAX, .time = -1};

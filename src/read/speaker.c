@@ -11,11 +11,8 @@ struct turns {
     struct reader *rd;
     LIST(struct cue) cues;
     bool labels; /* "Name:" names a speaker in this file */
-    bool second; /* which of the two names of the unnamed was given last */
+    bool second; /* which of UNNAMED was given last */
 };
-
-/* Two that differ, so that a change is seen. */
-static const char *const unnamed[] = {"-", "--"};
 
 static bool at_line_start(struct text t, size_t i)
 {
@@ -164,7 +161,7 @@ static void add_turn(struct turns *turns, const struct cue *whole, size_t begin,
     part = cue_after(turns->rd, &part, begin);
     if (marked) {
         turns->second = !turns->second;
-        part.speaker = text_from(unnamed[turns->second]);
+        part.speaker = text_from(UNNAMED[turns->second]);
     }
     part = take_label(turns, part);
     if (has_word(part.text))

@@ -61,8 +61,7 @@ static void reserve_words(struct recording *r)
     LIST_RESERVE(r->arena, &r->words, words < RESERVED_MOST ? words : RESERVED_MOST);
 }
 
-/* A new speaker begins where the name changes; "-" stands for a dialogue dash, always somebody
- * else. */
+/* A new speaker begins where the name changes, or one of UNNAMED the other. */
 static bool speaker_changes(const struct cue *before, const struct cue *now)
 {
     if (!now->speaker.length)

@@ -267,12 +267,13 @@ static void put_srt(struct buffer *out, const struct writing *w, const caption_l
 {
     for (size_t i = 0; i < list->count; i++) {
         const struct caption *c = &list->at[i];
-        bool dash = text_is(c->speaker, "-");
         buffer_format(out, "%s%zu\n%.*s --> %.*s\n", i ? "\n" : "", i + 1,
                       TEXT(stamp_text(w->scratch, c->start, ',')),
                       TEXT(stamp_text(w->scratch, c->end, ',')));
-        if (c->speaker.length)
-            buffer_format(out, "%.*s%s", TEXT(c->speaker), dash ? " " : ": ");
+        if (speaker_is_named(c->speaker))
+            buffer_format(out, "%.*s: ", TEXT(c->speaker));
+        else if (c->speaker.length)
+            buffer_put_string(out, "- ");
         buffer_put(out, c->text);
         buffer_put_char(out, '\n');
     }
@@ -285,12 +286,12 @@ static void put_webvtt(struct buffer *out, const struct writing *w, const captio
         const struct caption *c = &list->at[i];
         buffer_format(out, "\n%.*s --> %.*s\n", TEXT(stamp_text(w->scratch, c->start, '.')),
                       TEXT(stamp_text(w->scratch, c->end, '.')));
-        if (text_is(c->speaker, "-")) {
-            buffer_put_string(out, "- ");
-        } else if (c->speaker.length) {
+        if (speaker_is_named(c->speaker)) {
             buffer_put_string(out, "<v ");
             put_caption_text(out, c->speaker);
             buffer_put_char(out, '>');
+        } else if (c->speaker.length) {
+            buffer_put_string(out, "- ");
         }
         put_caption_text(out, c->text);
         buffer_put_char(out, '\n');

@@ -101,7 +101,7 @@ function cueRow([, , first, speaker, ...texts], i) {
   return row;
 }
 
-const talkOf = (speaker) => (speaker && speaker !== "-" ? h("b", {}, `${speaker}: `) : "");
+const talkOf = (speaker) => (speaker && !/^--?$/.test(speaker) ? h("b", {}, `${speaker}: `) : "");
 
 function fill(row) {
   near.unobserve(row);

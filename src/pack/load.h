@@ -11,8 +11,6 @@
 #define PACK_BYTES ((size_t) 256 << 20) /* of one pack */
 #define LOAD_BYTES (4 * PACK_BYTES)     /* of all that is needed to make it from text */
 #define PACK_FILES 200
-#define ENTRY_BYTES 120 /* of a row's words */
-#define ENTRY_WORDS 12
 #define TABLE_COLUMNS 64
 #define NAME_BYTES 60      /* of a rule's name */
 #define PATTERN_BYTES 8192 /* of the compiled pattern's text */

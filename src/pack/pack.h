@@ -52,6 +52,10 @@ static inline struct text ref_text(const struct ref *r)
     return (struct text){at, length};
 }
 
+/* The longest entry: the loader refuses a longer one, and none is looked for. */
+#define ENTRY_WORDS 12
+#define ENTRY_BYTES 120
+
 /* One reading of a word or of several words. Lives in the pack, and is never copied. */
 struct entry {
     struct ratio number; /* of a number word or a length of time in seconds; none otherwise */

@@ -4,10 +4,6 @@
 
 #include <string.h>
 
-/* The longest entry, in words and in bytes, that is looked for. */
-#define ENTRY_WORDS 7
-#define ENTRY_BYTES 120
-
 /* Whether an entry may go on from word `i` to the next: "salt, pepper" are two things. */
 static bool goes_on(const struct word *w)
 {

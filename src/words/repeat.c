@@ -6,17 +6,14 @@
 
 #include "words/limits.h"
 
-#define FILLER_WORDS 3
-#define FILLER_BYTES 64
-
 /* How many words from `i` on the lexicon calls a filler; 0 for none. */
 static size_t filler_length(const struct recording *r, const struct pack *k, size_t i)
 {
-    char joined[FILLER_BYTES];
+    char joined[ENTRY_BYTES];
     size_t length = 0, found = 0;
     if (!r->words.at[i].alone && !r->words.at[i].begins)
         return 0;
-    for (size_t n = 0; n < FILLER_WORDS && i + n < r->words.count; n++) {
+    for (size_t n = 0; n < ENTRY_WORDS && i + n < r->words.count; n++) {
         struct text key = r->words.at[i + n].key;
         bool more = false;
         if (length + key.length + 1 > sizeof joined)
@@ -78,7 +75,7 @@ static bool repeats(const struct recording *r, size_t i, size_t n)
 /* "Puff puff", "dan dan": a word that its name says twice. */
 static bool is_double(const struct recording *r, const struct pack *k, size_t i)
 {
-    char joined[FILLER_BYTES];
+    char joined[ENTRY_BYTES];
     struct text key = r->words.at[i].key;
     size_t length = 2 * key.length + 1;
     if (!r->words.at[i].begins || length > sizeof joined)

@@ -54,12 +54,16 @@ static void put_match(struct buffer *b, const struct recording *r, const struct 
 static void put_sentence(struct buffer *b, const struct recording *r, const struct writing *w,
                          const struct sentence *s)
 {
-    static const char *const FLAGS[] = {"a question", "not done now", "opens a dish",
-                                        "closes a dish"};
+    static const struct {
+        enum sentence_flag flag;
+        const char *about;
+    } FLAGS[] = {{SENTENCE_QUESTION, "a question"},
+                 {SENTENCE_STORY, "told of another time"},
+                 {SENTENCE_LEAVING, "the dish that it names is made"}};
     buffer_format(b, "sentence, words %zu to %zu", s->first, s->last);
     for (size_t i = 0; i < sizeof FLAGS / sizeof *FLAGS; i++)
-        if (s->flags >> i & 1)
-            buffer_format(b, ", %s", FLAGS[i]);
+        if (s->flags & FLAGS[i].flag)
+            buffer_format(b, ", %s", FLAGS[i].about);
     buffer_put_char(b, '\n');
     for (size_t i = s->first; i <= s->last && i < r->words.count; i++)
         put_word(b, r, w, i);

@@ -40,6 +40,14 @@ static const struct row {
     {VOICE("a"), "captions", "srt", "a" LETTERS, NULL},
     {VOICE("aa"), "captions", "srt", "aa" LETTERS, NULL},
     {VOICE("aaa"), "review", "words", "aaa" LETTERS, NULL},
+    /* an entry may be as long as the loader takes it */
+    {LINE("add salt as much or as little as you like"), "explain", "text",
+     "much                 ...       to taste", NULL},
+    /* what is known of a sentence is called what it is */
+    {LINE("When I was a girl we had no oven."), "explain", "text", "told of another time", NULL},
+    {LINE("Is it done?"), "explain", "text", "words 0 to 2, a question\n", NULL},
+    {LINE("Add two cups of lentils to the pot and simmer. That is the lentil soup done."),
+     "explain", "text", "words 10 to 15, the dish that it names is made\n", "opens"},
 };
 
 static bool is_utf8(const char *bytes, size_t length)

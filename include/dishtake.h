@@ -60,7 +60,8 @@ struct dishtake_file {
 };
 
 /* Zeroed is the usual. `size` is sizeof(struct dishtake_read_options): later versions add fields at
- * the end. */
+ * the end, and take what a program that was built before them does not give as zero. 0: all of it
+ * is there. */
 struct dishtake_read_options {
     size_t size;
     const char
@@ -79,7 +80,7 @@ struct dishtake_read_options {
 };
 
 struct dishtake_write_options {
-    size_t size;
+    size_t size;        /* as above */
     size_t dish;        /* only this one, counted from 1; 0: all */
     double at;          /* seconds: for "explain", the moment asked about; below 0: all of it */
     bool one_line;      /* JSON without line ends, for JSON Lines */

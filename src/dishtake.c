@@ -143,6 +143,16 @@ void handle_forget(struct dishtake *d)
     d->recording = (struct recording){.arena = &d->arena};
 }
 
+void options_take(void *to, size_t room, const void *from)
+{
+    size_t given = 0;
+    memset(to, 0, room);
+    if (!from)
+        return;
+    memcpy(&given, from, sizeof given);
+    memcpy(to, from, given && given < room ? given : room);
+}
+
 /* Functions of their own, so that no local variable changes between setjmp and the jump. */
 static enum dishtake_result extract(struct dishtake *d)
 {
@@ -199,35 +209,41 @@ static enum dishtake_result finish(struct dishtake *d, enum dishtake_result resu
     return result;
 }
 
-enum dishtake_result dishtake_read(struct dishtake *d, const char *bytes, size_t length,
-                                   const char *name, const struct dishtake_read_options *options)
+/* What the recording will be read with. False where there is no such kitchen. */
+static bool take_options(struct dishtake *d, const struct dishtake_read_options *o)
 {
-    static const struct dishtake_read_options USUAL;
-    const struct dishtake_read_options *o = options ? options : &USUAL;
-    if (!dishtake_ready(d))
-        return DISHTAKE_NOT_READY;
-    handle_forget(d);
     d->means = (struct means){.k = d->grammar->pack,
                               .kitchen = d->grammar->kitchen,
+                              .profile = o->kitchen ? handle_profile(d, o->kitchen) : NULL,
                               .matcher = d->matcher,
                               .ear = d->ear,
                               .sayings = d->grammar->sayings};
-    if (o->kitchen) {
-        d->means.profile = handle_profile(d, o->kitchen);
-        if (!d->means.profile)
-            return DISHTAKE_NO_SUCH_KITCHEN;
-    }
-    d->keeps = o->keep;
-    d->recording.bytes = (struct text){bytes, length};
-    d->recording.file = name;
-    d->recording.one_dish = o->one_dish;
-    d->arena.ceiling = o->memory ? o->memory : MEMORY_BYTES_USUAL;
-    d->edits_name = o->edits_name;
+    if (o->kitchen && !d->means.profile)
+        return false;
     if (o->list) {
         d->means.list = (struct text){o->list, o->list_length};
         d->means.list_name = o->list_name ? o->list_name : "list";
     }
-    if (!read_edits(d, o->edits, o->edits_length, o->edits_name))
+    d->keeps = o->keep;
+    d->edits_name = o->edits_name;
+    d->recording.one_dish = o->one_dish;
+    d->arena.ceiling = o->memory ? o->memory : MEMORY_BYTES_USUAL;
+    return true;
+}
+
+enum dishtake_result dishtake_read(struct dishtake *d, const char *bytes, size_t length,
+                                   const char *name, const struct dishtake_read_options *options)
+{
+    struct dishtake_read_options o;
+    if (!dishtake_ready(d))
+        return DISHTAKE_NOT_READY;
+    options_take(&o, sizeof o, options);
+    handle_forget(d);
+    d->recording.bytes = (struct text){bytes, length};
+    d->recording.file = name;
+    if (!take_options(d, &o))
+        return DISHTAKE_NO_SUCH_KITCHEN;
+    if (!read_edits(d, o.edits, o.edits_length, o.edits_name))
         return DISHTAKE_BAD_EDITS;
     return finish(d, extract(d));
 }

@@ -43,7 +43,11 @@ struct dishtake {
 void handle_forget(struct dishtake *d);
 /* Where "us", "uk", ... stand for one; NULL: none of the grammar's, which is a problem. */
 const struct profile *handle_profile(struct dishtake *d, const char *name);
+/* A caller's options, which begin with their size: what they have of the `room` bytes that there
+ * are in this version goes to `to`; the rest is zero. `from` NULL: all of it is. */
+void options_take(void *to, size_t room, const void *from);
 /* False with a problem where one of them cannot be used. */
-bool writing_read(struct writing *w, const struct dishtake_write_options *o, struct problems *p);
+bool writing_read(struct writing *w, const struct dishtake_write_options *options,
+                  struct problems *p);
 
 #endif

@@ -62,24 +62,27 @@ static bool read_number(const char *typed, const char *what, struct ratio *n, st
                       "%s \"%s\": a number above 0 is needed, as 12, 1/2 or 1.5", what, typed);
 }
 
-bool writing_read(struct writing *w, const struct dishtake_write_options *o, struct problems *p)
+bool writing_read(struct writing *w, const struct dishtake_write_options *options,
+                  struct problems *p)
 {
-    w->dish = o->dish;
-    w->at = o->at;
-    w->one_line = o->one_line;
-    w->style = (struct text){o->style ? o->style : "", o->style_length};
-    w->video_url = text_from(o->video_url);
-    w->detail = o->detail;
-    w->reflow = o->reflow;
-    w->letters = o->letters;
-    w->stills = o->stills;
-    w->stills_count = o->stills_count;
+    struct dishtake_write_options o;
+    options_take(&o, sizeof o, options);
+    w->dish = o.dish;
+    w->at = o.at;
+    w->one_line = o.one_line;
+    w->style = (struct text){o.style ? o.style : "", o.style_length};
+    w->video_url = text_from(o.video_url);
+    w->detail = o.detail;
+    w->reflow = o.reflow;
+    w->letters = o.letters;
+    w->stills = o.stills;
+    w->stills_count = o.stills_count;
     if (!url_is_plain(w->video_url))
         return problem(p, (struct place){0},
                        "video address \"%s\": http://..., https://... or a path is needed",
-                       o->video_url);
-    return read_units(o->units, &w->units, p) && read_number(o->serves, "serves", &w->serves, p)
-           && read_number(o->times, "times", &w->times, p);
+                       o.video_url);
+    return read_units(o.units, &w->units, p) && read_number(o.serves, "serves", &w->serves, p)
+           && read_number(o.times, "times", &w->times, p);
 }
 
 const char *dishtake_write(struct dishtake *d, const char *output, const char *as,

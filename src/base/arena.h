@@ -47,8 +47,9 @@ void arena_aside(struct arena *a);
 void arena_back(struct arena *a);
 void arena_drop(struct arena *a);
 
-/* Opens the arena for a run: `if (arena_open(a)) { work } else { it was full }`. What runs inside
- * must own nothing that the jump would leak (docs/decisions/0003-no-memory.md). */
+/* Opens the arena for a run: `if (arena_open(a)) { work } else { it was full }`, and never within a
+ * larger expression (C11, 7.13.1.1). What runs inside must own nothing that the jump would leak
+ * (docs/decisions/0003-no-memory.md). */
 #define arena_open(a) (setjmp((a)->full) == 0)
 
 /* `size` zeroed bytes, aligned for any type; never NULL: at the ceiling, or when the system has no

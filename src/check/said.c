@@ -86,7 +86,9 @@ static struct saying_list *begin(struct arena *memory)
 
 static bool fill(struct saying_list *list, const struct pack *k, struct problems *p)
 {
-    return arena_open(&list->memory) && list_load(list, &list->memory, k, p);
+    if (!arena_open(&list->memory))
+        return false;
+    return list_load(list, &list->memory, k, p);
 }
 
 struct saying_list *saying_list_new(const struct pack *k, struct problems *p)

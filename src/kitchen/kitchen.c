@@ -177,7 +177,9 @@ static struct kitchen *begin(struct arena *memory)
 /* So does it here. */
 static bool fill(struct kitchen *k, struct problems *p)
 {
-    return arena_open(&k->memory) ? load_all(k, p) : too_large(p);
+    if (arena_open(&k->memory))
+        return load_all(k, p);
+    return too_large(p);
 }
 
 struct kitchen *kitchen_new(const struct pack *pack, struct problems *p)

@@ -171,7 +171,9 @@ static bool no_memory(struct problems *p)
 /* Apart, so that nothing of its caller's is in a register that the jump would lose. */
 static bool read_within_arena(struct loader *l, const struct pack_file *files, size_t count)
 {
-    return arena_open(&l->arena) ? load_files(l, files, count) : no_memory(l->problems);
+    if (arena_open(&l->arena))
+        return load_files(l, files, count);
+    return no_memory(l->problems);
 }
 
 /* NULL, with a problem, when there is no memory. */

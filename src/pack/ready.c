@@ -7,7 +7,9 @@ static uintptr_t *room_for(struct arena *memory, const struct ready *image)
 {
     size_t bytes = image->words * sizeof(uintptr_t);
     arena_init(memory, bytes);
-    return arena_open(memory) ? arena_alloc(memory, bytes) : NULL;
+    if (arena_open(memory))
+        return arena_alloc(memory, bytes);
+    return NULL;
 }
 
 /* Into words that are 0. Each start does it a hundred thousand times, so without a branch a kind.

@@ -130,6 +130,23 @@ static void what_is_asked_for_wrongly_has_a_message(void **state)
     assert_non_null(strstr(message(*state), "mars"));
 }
 
+/* A program that was built with an older header has shorter structs: what stands behind them in its
+ * memory is none of the options. */
+static void options_are_as_long_as_they_say(void **state)
+{
+    size_t length;
+    struct dishtake_read_options read = {
+        .size = offsetof(struct dishtake_read_options, kitchen), .kitchen = "mars", .memory = 1};
+    struct dishtake_write_options write = {
+        .size = offsetof(struct dishtake_write_options, units), .at = -1, .units = "parsecs"};
+    assert_int_equal(read_talk(*state, &read), DISHTAKE_DONE);
+    assert_non_null(dishtake_write(*state, "card", "text", &write, &length));
+    write.size = sizeof write;
+    assert_null(dishtake_write(*state, "card", "text", &write, &length));
+    read.size = 0;
+    assert_int_equal(read_talk(*state, &read), DISHTAKE_NO_SUCH_KITCHEN);
+}
+
 static void units_and_amounts_are_as_asked(void **state)
 {
     static const struct {
@@ -240,6 +257,7 @@ int main(void)
         cmocka_unit_test(two_handles_share_a_grammar),
         cmocka_unit_test(any_ceiling_of_memory_ends_in_order),
         cmocka_unit_test(what_is_asked_for_wrongly_has_a_message),
+        cmocka_unit_test(options_are_as_long_as_they_say),
         cmocka_unit_test(units_and_amounts_are_as_asked),
         cmocka_unit_test(nothing_is_found_in_nothing),
         cmocka_unit_test(one_dish_finds_no_borders),

@@ -9,7 +9,7 @@
 #include <stdlib.h>
 #include <string.h>
 
-#define ALIGN sizeof(max_align_t)
+#define ALIGN _Alignof(max_align_t)
 #define BLOCK_BYTES (64u * 1024)
 
 struct arena_block {

@@ -93,7 +93,7 @@ static bool fits(size_t ceiling, size_t size, size_t more)
 static void arenas_have_a_ceiling(void **state)
 {
     (void) state;
-    const size_t step = sizeof(max_align_t), room = 10 * step; /* room is given in steps */
+    const size_t step = _Alignof(max_align_t), room = 10 * step; /* room is given in steps */
     assert_true(fits(room, room, 0));
     assert_false(fits(room, room + 1, 0));
     assert_true(fits(room, 4 * step, 6 * step));
@@ -118,7 +118,7 @@ static void arenas_are_used_again(void **state)
         struct arena_mark mark = arena_mark(&a);
         for (size_t size = 1; size < 200000; size = size * 3 + 1) {
             unsigned char *more = arena_alloc(&a, size);
-            assert_int_equal((uintptr_t) more % sizeof(max_align_t), 0);
+            assert_int_equal((uintptr_t) more % _Alignof(max_align_t), 0);
             for (size_t i = 0; i < size; i++)
                 assert_int_equal(more[i], 0);
             memset(more, 'y', size);

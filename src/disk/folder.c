@@ -17,6 +17,7 @@
 
 #include "disk/disk.h"
 #include "disk/leftover.h"
+#include "disk/mode.h"
 
 #define LIST_BYTES_MAX ((size_t) 4 << 20)
 
@@ -93,9 +94,7 @@ bool folder_open(struct disk_folder *f, const char *name, struct problems *p)
     f->held = temporary_folder(f->name, &f->temporary);
     if (f->held < 0)
         return failed(name, p);
-    mode_t mask = umask(0);
-    umask(mask);
-    return fchmod(f->held, 0777 & ~mask) == 0 || failed(name, p);
+    return fchmod(f->held, mode_of_new(0777)) == 0 || failed(name, p);
 }
 
 char *folder_path(const struct disk_folder *f, const char *file)

@@ -14,6 +14,7 @@
 
 #include "base/path.h"
 #include "disk/leftover.h"
+#include "disk/mode.h"
 
 static bool failed(const struct disk_output *o, struct problems *p)
 {
@@ -35,9 +36,7 @@ static mode_t mode_wanted(const char *name)
     struct stat old;
     if (stat(name, &old) == 0)
         return old.st_mode & 0777;
-    mode_t mask = umask(0);
-    umask(mask);
-    return 0666 & ~mask;
+    return mode_of_new(0666);
 }
 
 /* What is no plain file (a terminal, a pipe, /dev/null) is written as it is: a rename would replace

@@ -9,6 +9,7 @@
 #include <dirent.h>
 #include <errno.h>
 #include <fcntl.h>
+#include <pthread.h>
 #include <signal.h>
 #include <stdio.h>
 #include <stdlib.h>
@@ -16,6 +17,7 @@
 #include <sys/stat.h>
 #include <sys/syscall.h>
 #include <sys/wait.h>
+#include <time.h>
 #include <unistd.h>
 
 #include <cmocka.h>
@@ -40,6 +42,15 @@ ssize_t write(int file, const void *at, size_t length)
 {
     count();
     return syscall(SYS_write, file, at, length);
+}
+
+/* Others run before the one that asked goes on. */
+mode_t umask(mode_t mask)
+{
+    const struct timespec moment = {.tv_nsec = 1000000};
+    mode_t before = (mode_t) syscall(SYS_umask, mask);
+    nanosleep(&moment, NULL);
+    return before;
 }
 
 int renameat2(int from_folder, const char *from, int to_folder, const char *to, unsigned flags)
@@ -108,6 +119,37 @@ static void assert_holds(const char *name, const char *bytes)
     assert_true(disk_read(name, 1000, &b, &p));
     assert_string_equal(b.at ? b.at : "", bytes);
     buffer_release(&b);
+}
+
+#define THREADS 8
+#define FOLDERS_A_THREAD 10
+
+/* Fills in no problem: what is asked is only what opening does to the others. */
+static void *open_many(void *name)
+{
+    for (int i = 0; i < FOLDERS_A_THREAD; i++) {
+        struct disk_folder f;
+        struct problems p = {0};
+        if (!folder_open(&f, name, &p))
+            abort();
+        folder_abandon(&f);
+        problems_release(&p);
+    }
+    return NULL;
+}
+
+/* `publish --jobs` opens several at once; the umask is one for all threads. */
+static void the_umask_stays(void **state)
+{
+    char names[THREADS][2] = {"a", "b", "c", "d", "e", "f", "g", "h"};
+    pthread_t threads[THREADS];
+    mode_t before = umask(027);
+    (void) state;
+    for (size_t i = 0; i < THREADS; i++)
+        assert_int_equal(pthread_create(&threads[i], NULL, open_many, names[i]), 0);
+    for (size_t i = 0; i < THREADS; i++)
+        pthread_join(threads[i], NULL);
+    assert_int_equal(umask(before), 027);
 }
 
 static void it_appears_whole(void **state)
@@ -286,6 +328,7 @@ static void what_is_not_ours_is_left_alone(void **state)
 int main(void)
 {
     const struct CMUnitTest tests[] = {
+        TEST(the_umask_stays),
         TEST(it_appears_whole),
         TEST(a_later_one_takes_its_place),
         TEST(an_empty_folder_is_taken),

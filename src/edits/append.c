@@ -2,6 +2,7 @@
  * SPDX-License-Identifier: MIT */
 #include <string.h>
 
+#include "base/path.h"
 #include "edits/anchor.h"
 #include "edits/run.h"
 
@@ -119,6 +120,21 @@ static bool put_anchor(const struct asking *q, const char *key, enum edit_target
     return json_object_set_new(q->edit, key, anchor) == 0;
 }
 
+static void copy(const struct asking *q, const char *key)
+{
+    json_t *value = json_object_get(q->asked, key);
+    if (value)
+        json_object_set(q->edit, key, value);
+}
+
+static bool put_target(const struct asking *q, enum edit_kind kind)
+{
+    if (!put_anchor(q, "on", edit_kind_on(kind)) || !put_anchor(q, "to", edit_kind_to(kind)))
+        return false;
+    copy(q, "field");
+    return true;
+}
+
 /* A finding is asked about by its place in the list; what is kept is what it was. */
 static bool put_finding(const struct asking *q)
 {
@@ -140,13 +156,6 @@ static bool put_finding(const struct asking *q)
     return json_object_set_new(q->edit, "about", json_stringn(f->about.at, f->about.length)) == 0;
 }
 
-static void copy(const struct asking *q, const char *key)
-{
-    json_t *value = json_object_get(q->asked, key);
-    if (value)
-        json_object_set(q->edit, key, value);
-}
-
 static bool put_turn(const struct asking *q, const struct edits *e, enum edit_kind kind)
 {
     size_t of = kind == EDIT_UNDO ? edits_undoable(e) : edits_redoable(e);
@@ -162,12 +171,8 @@ static bool put_parts(const struct asking *q, const struct edits *e, enum edit_k
         return refuse(q, "there is no such kind of edit");
     if (kind >= EDIT_KINDS)
         return put_turn(q, e, kind);
-    if (kind == EDIT_finding
-            ? !put_finding(q)
-            : !put_anchor(q, "on", edit_kind_on(kind)) || !put_anchor(q, "to", edit_kind_to(kind)))
+    if (!(kind == EDIT_finding ? put_finding(q) : put_target(q, kind)))
         return false;
-    if (kind != EDIT_finding)
-        copy(q, "field");
     copy(q, "value");
     if (kind == EDIT_finding)
         copy(q, "reason");
@@ -175,15 +180,6 @@ static bool put_parts(const struct asking *q, const struct edits *e, enum edit_k
         copy(q, "everywhere");
     return edit_fits(kind, q->edit)
            || refuse(q, "a value is missing, or cannot be one of that kind");
-}
-
-/* A path of one machine has no place in a file that may travel. */
-static struct text last_part(struct text path)
-{
-    for (size_t i = path.length; i-- > 0;)
-        if (path.at[i] == '/')
-            return text_slice(path, i + 1, path.length);
-    return path;
 }
 
 static bool put_edit(const struct asking *q, const struct edits *e, struct buffer *out)
@@ -194,7 +190,8 @@ static bool put_edit(const struct asking *q, const struct edits *e, struct buffe
         return false;
     if (json_is_string(json_object_get(q->asked, "key")))
         copy(q, "key");
-    json_t *root = e ? json_copy(e->root) : edits_new_root(last_part(text_from(q->r->file)));
+    /* A path of one machine has no place in a file that may travel. */
+    json_t *root = e ? json_copy(e->root) : edits_new_root(text_from(path_file(q->r->file)));
     json_t *list = e ? json_copy(json_object_get(e->root, "edits")) : json_array();
     bool done = root && list && json_array_append(list, q->edit) == 0
                 && json_object_set(root, "edits", list) == 0 && edits_print(root, out);

@@ -222,9 +222,8 @@ struct text print_contains(const struct kitchen *k, struct arena *a, const struc
     struct text done = TEXT_EMPTY;
     for (size_t i = 0; i < dish->allergens.count; i++) {
         const struct allergen *allergen = &dish->allergens.at[i];
-        if (allergen->check_label || !(laws_of(k, allergen->law) & laws))
-            continue;
-        done = done.length ? PHRASE_TEXT(k, a, list_next, done, allergen->name) : allergen->name;
+        if (!allergen->check_label && laws_of(k, allergen->law) & laws)
+            done = phrase_listed(k, a, done, allergen->name);
     }
     return done.length ? PHRASE_TEXT(k, a, contains, done) : done;
 }

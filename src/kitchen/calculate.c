@@ -118,11 +118,6 @@ static struct text take_of(const struct kitchen *k, struct text rest)
                : rest;
 }
 
-static struct text first_word(struct text list)
-{
-    return text_slice(list, 0, text_find(list, '|', 0));
-}
-
 /* How a temperature is given: 'F', 'C' or 'G' (0: it is none), of a fan oven or not. */
 struct heat_scale {
     char scale;
@@ -142,18 +137,10 @@ static struct heat_scale heat_scale_read(const struct kitchen *k, struct text t)
     return (struct heat_scale){scale_read(k, t), false};
 }
 
-/* From `low` to `high`; one number where they are the same. */
-static struct text print_degrees(const struct kitchen *k, struct arena *a, struct ratio low,
-                                 struct ratio high, struct heat_scale of)
+static struct text print_heat(const struct kitchen *k, struct arena *a, struct ratio low,
+                              struct ratio high, struct heat_scale of)
 {
-    struct text number = print_number(a, low, of.scale != 'G');
-    if (!ratio_equal(low, high))
-        number = PHRASE_TEXT(k, a, range, number, print_number(a, high, of.scale != 'G'));
-    if (of.scale == 'G')
-        return PHRASE_TEXT(k, a, gas_mark, number, first_word(k->phrases[PHRASE_scale_g]));
-    struct text done =
-        PHRASE_TEXT(k, a, degrees, number,
-                    first_word(k->phrases[of.scale == 'F' ? PHRASE_scale_f : PHRASE_scale_c]));
+    struct text done = print_degrees(k, a, low, high, of.scale);
     return of.fan ? PHRASE_TEXT(k, a, card_fan, done) : done;
 }
 
@@ -179,8 +166,8 @@ static bool calculate_degrees(const struct kitchen *k, struct arena *a, const st
                        "there is no such gas mark, or no gas mark is near that temperature");
     struct ratio low_near = round_degrees(low, to.scale, false, &step),
                  high_near = round_degrees(high, to.scale, false, &step);
-    out->said = print_degrees(k, a, n->min, n->max, from);
-    out->result = print_degrees(k, a, low_near, high_near, to);
+    out->said = print_heat(k, a, n->min, n->max, from);
+    out->result = print_heat(k, a, low_near, high_near, to);
     out->source = from.fan || to.fan ? PHRASE_PLAIN(k, a, fan_source) : TEXT_EMPTY;
     out->rounding = ratio_equal(low, low_near) && ratio_equal(high, high_near)
                         ? PHRASE_PLAIN(k, a, exact)

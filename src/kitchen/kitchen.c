@@ -247,6 +247,14 @@ struct text fill_blanks(struct arena *a, struct text words, const struct text *b
     return (struct text){whole, length};
 }
 
+struct text phrase_listed(const struct kitchen *k, struct arena *a, struct text list,
+                          struct text next)
+{
+    if (!list.length || !next.length)
+        return list.length ? list : next;
+    return PHRASE_TEXT(k, a, list_next, list, next);
+}
+
 struct text phrase(const struct kitchen *k, struct arena *a, enum phrase_key key,
                    const struct text *blanks, size_t count)
 {

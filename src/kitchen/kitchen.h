@@ -86,7 +86,10 @@ void kitchen_free(struct kitchen *k);
  * arena. */
 struct text phrase(const struct kitchen *k, struct arena *a, enum phrase_key key,
                    const struct text *blanks, size_t count);
-/* The same for words that a table gives. */
+/* A list with one more, "milk, wheat"; what is empty leaves no trace. */
+struct text phrase_listed(const struct kitchen *k, struct arena *a, struct text list,
+                          struct text next);
+/* Blanks filled in as in a phrase, in words that a table gives. */
 struct text fill_blanks(struct arena *a, struct text words, const struct text *blanks,
                         size_t count);
 #define PHRASE_TEXT(k, a, key, ...)                                    \

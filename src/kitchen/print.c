@@ -142,6 +142,25 @@ struct text print_time(const struct kitchen *k, struct arena *a, double min, dou
     return print_amount(k, a, &range, words);
 }
 
+/* Of ways to write it that are divided by '|', the one that is printed. */
+static struct text first_way(const struct kitchen *k, enum phrase_key ways)
+{
+    return text_slice(k->phrases[ways], 0, text_find(k->phrases[ways], '|', 0));
+}
+
+struct text print_degrees(const struct kitchen *k, struct arena *a, struct ratio low,
+                          struct ratio high, char scale)
+{
+    bool gas = scale == 'G';
+    struct text number = print_number(a, low, !gas);
+    if (!ratio_equal(low, high))
+        number = PHRASE_TEXT(k, a, range, number, print_number(a, high, !gas));
+    if (gas)
+        return PHRASE_TEXT(k, a, gas_mark, number, first_way(k, PHRASE_scale_g));
+    return PHRASE_TEXT(k, a, degrees, number,
+                       first_way(k, scale == 'F' ? PHRASE_scale_f : PHRASE_scale_c));
+}
+
 struct ratio fraction_read(struct text t, size_t *length)
 {
     for (size_t i = 0; i < sizeof fractions / sizeof *fractions; i++)

@@ -27,6 +27,11 @@ struct text print_packed(const struct kitchen *k, struct arena *a, const struct 
 struct text print_time(const struct kitchen *k, struct arena *a, double min, double max,
                        enum print_words words);
 
+/* "350 °F", "gas mark 4": from `low` to `high`, one number where they are the same. `scale` is
+ * 'F', 'C' or 'G'. */
+struct text print_degrees(const struct kitchen *k, struct arena *a, struct ratio low,
+                          struct ratio high, char scale);
+
 /* The fraction that begins `t` with one of Unicode's signs ("½"), and how many bytes it takes; none
  * when it does not. */
 struct ratio fraction_read(struct text t, size_t *length);

@@ -58,14 +58,6 @@ static double side_max(const struct side *s)
     return s->max[0] + s->max[1] + s->max[2];
 }
 
-static struct text list_add(const struct kitchen *k, struct arena *a, struct text list,
-                            struct text next)
-{
-    if (!list.length)
-        return next;
-    return next.length ? PHRASE_TEXT(k, a, list_next, list, next) : list;
-}
-
 /* "fry 5 minutes × 2" */
 static struct text describe(const struct kitchen *k, struct arena *a, const struct duration *d,
                             size_t times, bool unknown)
@@ -104,7 +96,7 @@ static void add_duration(const struct kitchen *k, struct arena *a, struct side *
     side->known = true;
     side->min[counts] += d->min * (double) times;
     side->max[counts] += d->max * (double) times;
-    side->from[counts] = list_add(k, a, side->from[counts], describe(k, a, d, times, unknown));
+    side->from[counts] = phrase_listed(k, a, side->from[counts], describe(k, a, d, times, unknown));
 }
 
 static enum counts counts_as(const struct kitchen *k, const struct step *step,
@@ -138,7 +130,7 @@ static bool begins_stretch(const struct kitchen *k, const struct step *step)
 
 static struct text side_words(const struct kitchen *k, struct arena *a, const struct side *s)
 {
-    return list_add(k, a, list_add(k, a, s->from[0], s->from[1]), s->from[2]);
+    return phrase_listed(k, a, phrase_listed(k, a, s->from[0], s->from[1]), s->from[2]);
 }
 
 /* The longer side is what the stretch takes. */
@@ -156,11 +148,11 @@ static void end_stretch(const struct kitchen *k, struct arena *a, struct stretch
         sums->by[i].known = true;
         sums->by[i].min += taken->min[i];
         sums->by[i].max += taken->max[i];
-        sums->by[i].from = list_add(k, a, sums->by[i].from, taken->from[i]);
+        sums->by[i].from = phrase_listed(k, a, sums->by[i].from, taken->from[i]);
     }
     if (left->known)
         sums->beside =
-            list_add(k, a, sums->beside, PHRASE_TEXT(k, a, meanwhile, side_words(k, a, left)));
+            phrase_listed(k, a, sums->beside, PHRASE_TEXT(k, a, meanwhile, side_words(k, a, left)));
     *s = (struct stretch){.main = {.known = false}};
 }
 
@@ -182,9 +174,9 @@ void time_dish(const struct kitchen *k, struct arena *a, struct dish *dish, size
         dish->total.known |= sums.by[i].known;
         dish->total.min += sums.by[i].min;
         dish->total.max += sums.by[i].max;
-        dish->total.from = list_add(k, a, dish->total.from, sums.by[i].from);
+        dish->total.from = phrase_listed(k, a, dish->total.from, sums.by[i].from);
     }
-    dish->total.from = list_add(k, a, dish->total.from, sums.beside);
+    dish->total.from = phrase_listed(k, a, dish->total.from, sums.beside);
 }
 
 struct text iso8601_duration(struct arena *a, double seconds)

@@ -7,9 +7,6 @@
 #include "kitchen/print.h"
 #include "write/ingredient_line.h"
 
-#define PHRASE_1(w, key, one) PHRASE_TEXT((w)->kitchen, (w)->scratch, key, (one))
-#define PHRASE_0(w, key) PHRASE_PLAIN((w)->kitchen, (w)->scratch, key)
-
 static void add_text(const struct writing *w, text_list *list, struct text t)
 {
     *LIST_ADD(w->scratch, list) = t;
@@ -25,8 +22,8 @@ static void add_yield(const struct writing *w, struct card *c, const struct yiel
         c->yield = PHRASE_1(w, card_serves, number);
     } else {
         bool many = ratio_compare(y->max, RATIO(1)) > 0;
-        c->yield = PHRASE_TEXT(w->kitchen, w->scratch, card_makes, number,
-                               many ? plural_of(w->kitchen->pack, w->scratch, y->of) : y->of);
+        c->yield = PHRASE_2(w, card_makes, number,
+                            many ? plural_of(w->kitchen->pack, w->scratch, y->of) : y->of);
     }
     add_text(w, &c->facts, c->yield);
 }
@@ -143,10 +140,8 @@ static void add_parts(const struct writing *w, struct card *c, const struct dish
 static struct text step_heat(const struct writing *w, const struct step *s)
 {
     struct text done = TEXT_EMPTY;
-    for (size_t i = 0; i < s->temperatures.count; i++) {
-        struct text t = shown_temperature(w, &s->temperatures.at[i]);
-        done = done.length ? PHRASE_TEXT(w->kitchen, w->scratch, list_next, done, t) : t;
-    }
+    for (size_t i = 0; i < s->temperatures.count; i++)
+        done = listed(w, done, shown_temperature(w, &s->temperatures.at[i]));
     return done;
 }
 
@@ -169,12 +164,9 @@ static void add_steps(const struct writing *w, struct card *c, const struct dish
 static struct text to_check(const struct writing *w, const struct dish *d)
 {
     struct text list = TEXT_EMPTY;
-    for (size_t i = 0; i < d->allergens.count; i++) {
-        const struct allergen *a = &d->allergens.at[i];
-        if (a->check_label)
-            list = list.length ? PHRASE_TEXT(w->kitchen, w->scratch, list_next, list, a->name)
-                               : a->name;
-    }
+    for (size_t i = 0; i < d->allergens.count; i++)
+        if (d->allergens.at[i].check_label)
+            list = listed(w, list, d->allergens.at[i].name);
     return list.length ? PHRASE_1(w, card_label, list) : list;
 }
 
@@ -195,9 +187,7 @@ static void add_cautions(const struct writing *w, struct card *c, const struct d
     for (size_t i = 0; i < d->cautions.count; i++) {
         const struct caution *n = &d->cautions.at[i];
         add_text(w, &c->cautions,
-                 n->source.length
-                     ? PHRASE_TEXT(w->kitchen, w->scratch, card_caution, n->text, n->source)
-                     : n->text);
+                 n->source.length ? PHRASE_2(w, card_caution, n->text, n->source) : n->text);
     }
 }
 

@@ -9,9 +9,6 @@
 #include "write/publish.h"
 #include "write/recipe_ld.h"
 
-#define PHRASE_0(w, key) PHRASE_PLAIN((w)->kitchen, (w)->scratch, key)
-#define PHRASE_1(w, key, one) PHRASE_TEXT((w)->kitchen, (w)->scratch, key, (one))
-
 /* What one card is put with. */
 struct sheet {
     struct html *h;
@@ -28,12 +25,6 @@ static void begin_part(struct html *h, const char *class, struct text heading)
     html_element(h, "h2", NULL, heading);
 }
 
-static void end_line(struct html *h)
-{
-    html_end(h);
-    html_line(h);
-}
-
 static void put_list(struct html *h, const char *class, const text_list *lines)
 {
     html_begin(h, "ul");
@@ -42,7 +33,7 @@ static void put_list(struct html *h, const char *class, const text_list *lines)
     html_line(h);
     for (size_t i = 0; i < lines->count; i++)
         html_element(h, "li", NULL, lines->at[i]);
-    end_line(h);
+    html_end_line(h);
 }
 
 static void put_picture(struct sheet *s, struct text name, struct text shows)
@@ -70,7 +61,7 @@ static void put_head(struct sheet *s)
                      PHRASE_1(s->w, card_open, arena_format(s->w->scratch, "%zu", s->c->open)));
     put_picture(s, still_name(s->w, s->r, s->c->number - 1, NULL),
                 PHRASE_1(s->w, card_picture, s->c->title));
-    end_line(s->h);
+    html_end_line(s->h);
 }
 
 static void put_ingredients(struct sheet *s)
@@ -84,7 +75,7 @@ static void put_ingredients(struct sheet *s)
             html_element(s->h, "h3", NULL, part->heading);
         put_list(s->h, NULL, &part->lines);
     }
-    end_line(s->h);
+    html_end_line(s->h);
 }
 
 /* A link into the video where there is one, else the clock time alone. */
@@ -120,7 +111,7 @@ static void put_step(struct sheet *s, const struct card_step *step, size_t numbe
     html_end(s->h);
     put_picture(s, still_name(s->w, s->r, s->c->number - 1, &step->id),
                 PHRASE_1(s->w, card_step_picture, count));
-    end_line(s->h);
+    html_end_line(s->h);
 }
 
 /* The numbers go on from list to list. */
@@ -133,7 +124,7 @@ static void put_steps(struct sheet *s)
     for (size_t i = 0; i < s->c->steps.count; i++) {
         const struct card_step *step = &s->c->steps.at[i];
         if (open && (step->heading.length || step->own)) {
-            end_line(s->h);
+            html_end_line(s->h);
             open = false;
         }
         if (step->heading.length)
@@ -146,8 +137,8 @@ static void put_steps(struct sheet *s)
         }
         put_step(s, step, i + 1);
     }
-    end_line(s->h);
-    end_line(s->h);
+    html_end_line(s->h);
+    html_end_line(s->h);
 }
 
 static void put_notes(struct sheet *s)
@@ -156,7 +147,7 @@ static void put_notes(struct sheet *s)
         return;
     begin_part(s->h, "notes", PHRASE_0(s->w, card_scaled));
     put_list(s->h, NULL, &s->c->notes);
-    end_line(s->h);
+    html_end_line(s->h);
 }
 
 static void put_allergens(struct sheet *s)
@@ -166,7 +157,7 @@ static void put_allergens(struct sheet *s)
     begin_part(s->h, "allergens", PHRASE_0(s->w, card_allergens));
     for (size_t i = 0; i < s->c->allergens.count; i++)
         html_element(s->h, "p", NULL, s->c->allergens.at[i]);
-    end_line(s->h);
+    html_end_line(s->h);
 }
 
 static void put_cautions(struct sheet *s)
@@ -182,10 +173,10 @@ static void put_cautions(struct sheet *s)
         html_put(s->h, d->cautions.at[i].text);
         html_put(s->h, TEXT_OF(" "));
         html_element(s->h, "cite", NULL, d->cautions.at[i].source);
-        end_line(s->h);
+        html_end_line(s->h);
     }
-    end_line(s->h);
-    end_line(s->h);
+    html_end_line(s->h);
+    html_end_line(s->h);
 }
 
 static struct text nutrient_text(const struct writing *w, size_t i, double amount)
@@ -210,9 +201,9 @@ static void put_nutrition(struct sheet *s)
     for (size_t i = 0; i < NUTRIENTS; i++)
         if (isfinite(n->of_serving[i]))
             html_element(s->h, "li", NULL, nutrient_text(s->w, i, n->of_serving[i]));
-    end_line(s->h);
+    html_end_line(s->h);
     html_element(s->h, "p", NULL, n->about);
-    end_line(s->h);
+    html_end_line(s->h);
 }
 
 /* For machines that read pages; a data block is not run. */
@@ -224,7 +215,7 @@ static void put_data(struct sheet *s)
     html_line(s->h);
     put_recipe_ld(&j, s->r, s->w, s->c);
     html_line(s->h);
-    end_line(s->h);
+    html_end_line(s->h);
 }
 
 static void put_article(struct sheet *s)
@@ -239,7 +230,7 @@ static void put_article(struct sheet *s)
     html_line(s->h);
     put_ingredients(s);
     put_steps(s);
-    end_line(s->h);
+    html_end_line(s->h);
     html_begin(s->h, "footer");
     html_line(s->h);
     put_notes(s);
@@ -247,9 +238,9 @@ static void put_article(struct sheet *s)
     put_cautions(s);
     put_nutrition(s);
     html_element(s->h, "p", "silence", PHRASE_0(s->w, card_silence));
-    end_line(s->h);
+    html_end_line(s->h);
     put_data(s);
-    end_line(s->h);
+    html_end_line(s->h);
 }
 
 static void put_card(struct buffer *b, const struct recording *r, const struct writing *w,

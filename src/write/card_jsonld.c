@@ -151,7 +151,7 @@ void put_recipe_ld(struct json *j, const struct recording *r, const struct writi
     json_key_string(j, "@context", "https://schema.org");
     json_key_string(j, "@type", "Recipe");
     put_text(j, "name", c->title);
-    put_text(j, "inLanguage", PHRASE_PLAIN(w->kitchen, w->scratch, language));
+    put_text(j, "inLanguage", PHRASE_0(w, language));
     if (c->draft)
         put_text(j, "creativeWorkStatus", TEXT_OF("Draft")); /* schema.org's own example word */
     put_text(j, "image", still_name(w, r, c->number - 1, NULL));

@@ -3,8 +3,6 @@
 #include "write/card.h"
 #include "write/markdown.h"
 
-#define PHRASE_0(w, key) PHRASE_PLAIN((w)->kitchen, (w)->scratch, key)
-
 static void put_heading(struct buffer *b, const char *marks, struct text heading)
 {
     buffer_format(b, "\n%s ", marks);
@@ -67,9 +65,7 @@ static void put_state(struct buffer *b, const struct writing *w, const struct ca
         buffer_put_string(b, "*\n");
     }
     if (c->open)
-        put_item(b, "\n",
-                 PHRASE_TEXT(w->kitchen, w->scratch, card_open,
-                             arena_format(w->scratch, "%zu", c->open)));
+        put_item(b, "\n", PHRASE_1(w, card_open, arena_format(w->scratch, "%zu", c->open)));
 }
 
 static void put_notes(struct buffer *b, const struct writing *w, const struct card *c)

@@ -5,8 +5,6 @@
 #include "write/card.h"
 #include "write/wrap.h"
 
-#define PHRASE_0(w, key) PHRASE_PLAIN((w)->kitchen, (w)->scratch, key)
-
 static void put_heading(struct buffer *b, struct text heading, char rule)
 {
     buffer_format(b, "%.*s\n", TEXT(heading));
@@ -94,9 +92,7 @@ static void put_card(struct buffer *b, const struct recording *r, const struct w
     if (c->draft)
         put_wrapped(b, "", PHRASE_0(w, card_draft));
     if (c->open)
-        put_wrapped(b, "",
-                    PHRASE_TEXT(w->kitchen, w->scratch, card_open,
-                                arena_format(w->scratch, "%zu", c->open)));
+        put_wrapped(b, "", PHRASE_1(w, card_open, arena_format(w->scratch, "%zu", c->open)));
     put_parts(b, w, c);
     put_steps(b, w, c);
     put_notes(b, w, c);

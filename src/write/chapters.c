@@ -10,8 +10,6 @@
 #include "write/ingredient_line.h"
 #include "write/wrap.h"
 
-#define PHRASE_0(w, key) PHRASE_PLAIN((w)->kitchen, (w)->scratch, key)
-
 /* Silence or chat after the last dish that is worth a marker of its own. */
 #define END_SECONDS 20
 
@@ -58,9 +56,7 @@ static void add_parts(chapter_list *list, const struct recording *r, const struc
         struct text group = TEXT_EMPTY, dish = capital(w, d->title);
         for (size_t n = 0; n < d->steps.count; n++) {
             const struct step *s = &d->steps.at[n];
-            struct text title =
-                s->group.length ? PHRASE_TEXT(w->kitchen, w->scratch, chapter_part, dish, s->group)
-                                : dish;
+            struct text title = s->group.length ? PHRASE_2(w, chapter_part, dish, s->group) : dish;
             if (!text_equal(s->group, group))
                 add(list, w, s->start, short_title(w, title), false);
             group = s->group;
@@ -186,8 +182,7 @@ static bool cut_one(chapter_list *list, const struct recording *r, const struct 
     }
     if (best.shorter <= 0)
         return false;
-    struct text title =
-        PHRASE_TEXT(w->kitchen, w->scratch, chapter_part, capital(w, best.dish), best.part);
+    struct text title = PHRASE_2(w, chapter_part, capital(w, best.dish), best.part);
     *insert(list, w, best.chapter + 1) =
         (struct chapter){best.start, 0, short_title(w, title), true};
     return true;
@@ -216,9 +211,8 @@ static void number_returns(chapter_list *list, const struct writing *w)
         for (size_t n = 0; n < i; n++)
             before += text_equal(list->at[n].title, list->at[i].title);
         if (before)
-            list->at[i].title =
-                PHRASE_TEXT(w->kitchen, w->scratch, chapter_again, list->at[i].title,
-                            arena_format(w->scratch, "%zu", before + 1));
+            list->at[i].title = PHRASE_2(w, chapter_again, list->at[i].title,
+                                         arena_format(w->scratch, "%zu", before + 1));
     }
 }
 

@@ -64,12 +64,6 @@ static void put_leaf(struct html *h, const char *name, struct text value)
     html_element(h, name, NULL, value);
 }
 
-static void end_line(struct html *h)
-{
-    html_end(h);
-    html_line(h);
-}
-
 static void put_atom(struct html *h, const struct writing *w, const struct chapter *c,
                      size_t number)
 {
@@ -82,9 +76,9 @@ static void put_atom(struct html *h, const struct writing *w, const struct chapt
     html_begin(h, "ChapterDisplay");
     html_line(h);
     put_leaf(h, "ChapterString", one_line(w, c->title));
-    put_leaf(h, "ChapLanguageIETF", PHRASE_PLAIN(w->kitchen, a, language));
-    end_line(h);
-    end_line(h);
+    put_leaf(h, "ChapLanguageIETF", PHRASE_0(w, language));
+    html_end_line(h);
+    html_end_line(h);
 }
 
 /* The elements of RFC 9559, 5.1.7 (a ChapterUID is never 0), in the text form that general muxers
@@ -102,8 +96,8 @@ bool write_chapters_matroska(const struct recording *r, const struct writing *w,
     html_line(&h);
     for (size_t i = 0; i < list.count; i++)
         put_atom(&h, w, &list.at[i], i + 1);
-    end_line(&h);
-    end_line(&h);
+    html_end_line(&h);
+    html_end_line(&h);
     return true;
 }
 
@@ -123,8 +117,8 @@ bool write_chapters_podlove(const struct recording *r, const struct writing *w, 
         html_begin(&h, "psc:chapter");
         html_attribute(&h, "start", stamp_text(w->scratch, list.at[i].start, '.'));
         html_attribute(&h, "title", one_line(w, list.at[i].title));
-        end_line(&h);
+        html_end_line(&h);
     }
-    end_line(&h);
+    html_end_line(&h);
     return true;
 }

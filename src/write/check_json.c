@@ -54,7 +54,7 @@ bool write_check_json(const struct recording *r, const struct writing *w, struct
     json_open(&j, '{');
     json_key_string(&j, "format", "dishtake findings 1");
     json_key_string(&j, "file", r->file);
-    json_key_text(&j, "note", PHRASE_PLAIN(w->kitchen, w->scratch, check_silence));
+    json_key_text(&j, "note", PHRASE_0(w, check_silence));
     json_key(&j, "dishes");
     json_open(&j, '[');
     for (size_t i = 0; i < r->dishes.count; i++)

@@ -15,8 +15,7 @@ static void put_finding(struct buffer *b, const struct recording *r, const struc
     struct text message =
         f->suggest.length ? arena_format(w->scratch, "%.*s %.*s", TEXT(f->why), TEXT(f->suggest))
                           : f->why;
-    struct text whole =
-        PHRASE_TEXT(w->kitchen, w->scratch, finding_at, message, clock_text(w->scratch, f->at));
+    struct text whole = PHRASE_2(w, finding_at, message, clock_text(w->scratch, f->at));
     buffer_format(b, ": %s: %.*s: %.*s\n", level_name(f->level), TEXT(f->kind), TEXT(whole));
 }
 

@@ -8,9 +8,6 @@
 #include "write/publish.h"
 #include "write/wrap.h"
 
-#define PHRASE_0(w, key) PHRASE_PLAIN((w)->kitchen, (w)->scratch, key)
-#define PHRASE_1(w, key, one) PHRASE_TEXT((w)->kitchen, (w)->scratch, key, (one))
-
 /* Many hosts take about as much (common practice, no source). */
 #define LETTERS_USUAL 5000
 
@@ -57,10 +54,8 @@ static void put_lines(struct buffer *b, const char *before, const text_list *lin
 static void put_hook(struct buffer *b, const struct recording *r, const struct writing *w)
 {
     struct text names = TEXT_EMPTY;
-    for (size_t i = 0; i < r->dishes.count; i++) {
-        struct text title = capital(w, r->dishes.at[i].title);
-        names = i ? PHRASE_TEXT(w->kitchen, w->scratch, list_next, names, title) : title;
-    }
+    for (size_t i = 0; i < r->dishes.count; i++)
+        names = listed(w, names, capital(w, r->dishes.at[i].title));
     if (names.length)
         put_line(b, "", PHRASE_1(w, text_hook, names));
 }

@@ -179,14 +179,19 @@ void html_line(struct html *h)
     buffer_put_char(h->out, '\n');
 }
 
+void html_end_line(struct html *h)
+{
+    html_end(h);
+    html_line(h);
+}
+
 void html_element(struct html *h, const char *tag, const char *class, struct text t)
 {
     html_begin(h, tag);
     if (class)
         html_attribute_string(h, "class", class);
     html_put(h, t);
-    html_end(h);
-    html_line(h);
+    html_end_line(h);
 }
 
 /* "</" can only be in a string or a comment of a style sheet, where a backslash before '/' means
@@ -200,6 +205,5 @@ void html_style(struct html *h, struct text css)
             buffer_put_char(h->out, '\\');
         buffer_put_char(h->out, css.at[i] ? css.at[i] : ' ');
     }
-    html_end(h);
-    html_line(h);
+    html_end_line(h);
 }

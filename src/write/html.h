@@ -28,7 +28,8 @@ void html_attribute_string(struct html *h, const char *name, const char *value);
 /* An address; one that is none of http, https and a path becomes "#". */
 void html_url(struct html *h, const char *name, struct text url);
 void html_put(struct html *h, struct text t);
-void html_line(struct html *h); /* a line end, where it means nothing */
+void html_line(struct html *h);     /* a line end, where it means nothing */
+void html_end_line(struct html *h); /* html_end(), and a line end */
 /* An element with a text in it, on a line of its own; `class` may be NULL. */
 void html_element(struct html *h, const char *tag, const char *class, struct text t);
 /* A style sheet: nothing in it ends the element. */

@@ -6,10 +6,6 @@
 #include "write/html.h"
 #include "write/write.h"
 
-#define PHRASE_0(w, key) PHRASE_PLAIN((w)->kitchen, (w)->scratch, key)
-#define PHRASE_1(w, key, one) PHRASE_TEXT((w)->kitchen, (w)->scratch, key, (one))
-#define PHRASE_2(w, key, one, two) PHRASE_TEXT((w)->kitchen, (w)->scratch, key, (one), (two))
-
 struct sheet {
     struct html *h;
     const struct recording *r;

@@ -51,8 +51,7 @@ static void put_box(struct sheet *s, const char *class, double start, double end
 
 static void end_box(struct sheet *s)
 {
-    html_end(s->h);
-    html_line(s->h);
+    html_end_line(s->h);
 }
 
 static void span_times(const struct sheet *s, const struct dish *d, size_t n, double *start,
@@ -142,8 +141,7 @@ static void put_axis(struct sheet *s, int top)
         html_attribute(s->h, "x", percent(s, at));
         put_number(s, "y", top);
         html_put(s->h, clock_text(s->w->scratch, at));
-        html_end(s->h);
-        html_line(s->h);
+        html_end_line(s->h);
     }
 }
 
@@ -166,6 +164,5 @@ void index_put_band(struct sheet *s)
     }
     put_marks(s);
     put_axis(s, height - 5);
-    html_end(s->h);
-    html_line(s->h);
+    html_end_line(s->h);
 }

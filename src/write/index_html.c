@@ -1,6 +1,7 @@
 /* write/index_html.c: the first page of a published folder: the recording drawn as a band, the
  * dishes with their files, chapters, and what is still to be mended.
  * SPDX-License-Identifier: MIT */
+#include "base/path.h"
 #include "write/chapters.h"
 #include "write/index.h"
 #include "write/ingredient_line.h"
@@ -36,10 +37,8 @@ static void begin_part(struct sheet *s, struct text heading, const char *list)
 
 static void end_part(struct sheet *s)
 {
-    html_end(s->h);
-    html_line(s->h);
-    html_end(s->h);
-    html_line(s->h);
+    html_end_line(s->h);
+    html_end_line(s->h);
 }
 
 static void put_link(struct sheet *s, struct text url, struct text words)
@@ -86,8 +85,7 @@ static void put_dishes(struct sheet *s)
         put_link(s, index_card_link(s, i, NULL), capital(s->w, d->title));
         put_small(s, index_span_text(s, d->start, d->end));
         put_files_of(s, i);
-        html_end(s->h);
-        html_line(s->h);
+        html_end_line(s->h);
     }
     end_part(s);
 }
@@ -111,17 +109,14 @@ static void put_chapters(struct sheet *s, struct problems *p)
         put_moment(s, list.at[i].start);
         html_put(s->h, TEXT_OF(" "));
         html_put(s->h, list.at[i].title);
-        html_end(s->h);
-        html_line(s->h);
+        html_end_line(s->h);
     }
-    html_end(s->h);
-    html_line(s->h);
+    html_end_line(s->h);
     if (list.notes.count)
         html_element(s->h, "h3", NULL, PHRASE_0(s->w, index_kept));
     for (size_t i = 0; i < list.notes.count; i++)
         html_element(s->h, "p", "soft", list.notes.at[i]);
-    html_end(s->h);
-    html_line(s->h);
+    html_end_line(s->h);
 }
 
 static void put_finding(struct sheet *s, size_t i)
@@ -141,8 +136,7 @@ static void put_finding(struct sheet *s, size_t i)
     html_put(s->h, f->suggest);
     if (f->source.length)
         put_small(s, f->source);
-    html_end(s->h);
-    html_line(s->h);
+    html_end_line(s->h);
 }
 
 static void put_findings(struct sheet *s)
@@ -169,21 +163,11 @@ static void put_files(struct sheet *s)
             continue;
         html_begin(s->h, "li");
         put_link(s, text_from(f.name), text_from(f.name));
-        html_end(s->h);
-        html_line(s->h);
+        html_end_line(s->h);
     }
     end_part(s);
     if (!s->w->stills_count)
         html_element(s->h, "p", "soft", PHRASE_0(s->w, index_stills));
-}
-
-/* Where it lay on somebody's disk is nobody's business. */
-static struct text file_name(struct text path)
-{
-    size_t begin = path.length;
-    while (begin && path.at[begin - 1] != '/')
-        begin--;
-    return text_slice(path, begin, path.length);
 }
 
 bool write_index_html(const struct recording *r, const struct writing *w, struct buffer *out,
@@ -191,7 +175,8 @@ bool write_index_html(const struct recording *r, const struct writing *w, struct
 {
     struct html h = {.out = out};
     struct sheet s = {&h, r, w};
-    struct text title = PHRASE_1(w, index_title, file_name(text_from(r->file)));
+    /* Where it lay on somebody's disk is nobody's business. */
+    struct text title = PHRASE_1(w, index_title, text_from(path_file(r->file)));
     page_begin(&h, w, title, "base index");
     html_element(&h, "h1", NULL, title);
     index_put_band(&s);
@@ -200,15 +185,13 @@ bool write_index_html(const struct recording *r, const struct writing *w, struct
     html_line(&h);
     put_dishes(&s);
     put_chapters(&s, p);
-    html_end(&h);
-    html_line(&h);
+    html_end_line(&h);
     put_findings(&s);
     html_begin(&h, "div");
     html_attribute_string(&h, "class", "files");
     html_line(&h);
     put_files(&s);
-    html_end(&h);
-    html_line(&h);
+    html_end_line(&h);
     html_element(&h, "p", "soft", PHRASE_0(w, card_silence));
     page_end(&h);
     return true;

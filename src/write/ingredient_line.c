@@ -8,9 +8,6 @@
 #include "kitchen/plural.h"
 #include "write/shown.h"
 
-#define PHRASE_1(w, key, one) PHRASE_TEXT((w)->kitchen, (w)->scratch, key, (one))
-#define PHRASE_2(w, key, one, two) PHRASE_TEXT((w)->kitchen, (w)->scratch, key, (one), (two))
-
 struct text capital(const struct writing *w, struct text t)
 {
     utf8proc_int32_t code;

@@ -29,7 +29,7 @@ void page_begin(struct html *h, const struct writing *w, struct text title, cons
     struct text rest = text_from(sheets), name;
     buffer_put_string(h->out, "<!doctype html>\n");
     html_begin(h, "html");
-    html_attribute(h, "lang", PHRASE_PLAIN(w->kitchen, w->scratch, language));
+    html_attribute(h, "lang", PHRASE_0(w, language));
     html_line(h);
     html_begin(h, "head");
     html_line(h);
@@ -43,8 +43,7 @@ void page_begin(struct html *h, const struct writing *w, struct text title, cons
         put_sheet(h, name);
     if (w->style.length)
         html_style(h, w->style);
-    html_end(h);
-    html_line(h);
+    html_end_line(h);
     html_begin(h, "body");
     html_line(h);
     html_begin(h, "main");
@@ -54,7 +53,6 @@ void page_begin(struct html *h, const struct writing *w, struct text title, cons
 void page_end(struct html *h)
 {
     while (h->depth) {
-        html_end(h);
-        html_line(h);
+        html_end_line(h);
     }
 }

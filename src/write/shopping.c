@@ -9,9 +9,6 @@
 #include "write/shown.h"
 #include "write/wrap.h"
 
-#define PHRASE_0(w, key) PHRASE_PLAIN((w)->kitchen, (w)->scratch, key)
-#define PHRASE_1(w, key, one) PHRASE_TEXT((w)->kitchen, (w)->scratch, key, (one))
-
 static struct text title_of(const struct shopping_basket *b, const struct shop_part *part)
 {
     for (size_t i = 0; i < b->dishes.count; i++)
@@ -31,10 +28,9 @@ static struct text dishes_of(const struct writing *w, const struct shop_item *it
 {
     struct text names = TEXT_EMPTY;
     for (size_t i = 0; b->dishes.count > 1 && i < item->parts.count; i++) {
-        struct text title = title_of(b, &item->parts.at[i]);
-        if (i && same_dish(&item->parts.at[i], &item->parts.at[i - 1]))
-            continue;
-        names = names.length ? PHRASE_TEXT(w->kitchen, w->scratch, list_next, names, title) : title;
+        const struct shop_part *part = &item->parts.at[i];
+        if (!i || !same_dish(part, part - 1))
+            names = listed(w, names, title_of(b, part));
     }
     return names.length ? PHRASE_1(w, shop_for, names) : names;
 }
@@ -77,7 +73,7 @@ static struct text item_amount(const struct writing *w, const struct shop_item *
             a->package.known
                 ? print_packed(w->kitchen, w->scratch, &a->amount, &a->package, WORDS_WHOLE)
                 : print_measurable(w->kitchen, w->scratch, NULL, &a->amount, NULL);
-        done = done.length ? PHRASE_TEXT(w->kitchen, w->scratch, and, done, part) : part;
+        done = done.length ? PHRASE_2(w, and, done, part) : part;
     }
     return done;
 }
@@ -98,7 +94,7 @@ static struct text item_text(const struct writing *w, const struct shop_item *it
     struct text much = item_amount(w, item), food = item_food(w, item, b);
     if (!much.length)
         return capital(w, PHRASE_1(w, shop_unmeasured, food));
-    struct text line = PHRASE_TEXT(w->kitchen, w->scratch, amount_of, much, food);
+    struct text line = PHRASE_2(w, amount_of, much, food);
     if (lacks_unit(item, b))
         line = PHRASE_1(w, card_no_unit, line);
     return capital(w, item->plus_more ? PHRASE_1(w, plus_more, line) : line);
@@ -126,7 +122,7 @@ static void put_text(const struct writing *w, const struct shop_list *list,
         if (heading.length)
             buffer_format(out, "\n%.*s\n", TEXT(heading));
         if (dishes.length)
-            line = PHRASE_TEXT(w->kitchen, w->scratch, packed_in, line, dishes);
+            line = PHRASE_2(w, packed_in, line, dishes);
         put_wrapped(out, "  [ ] ", line);
     }
 }
@@ -141,8 +137,7 @@ static void put_item(struct html *h, const struct writing *w, const struct shop_
         html_put(h, TEXT_OF(" "));
         html_element(h, "small", NULL, dishes);
     }
-    html_end(h);
-    html_line(h);
+    html_end_line(h);
 }
 
 static void put_html(const struct writing *w, const struct shop_list *list,
@@ -156,8 +151,7 @@ static void put_html(const struct writing *w, const struct shop_list *list,
         if (heading.length) {
             if (i) {
                 html_end(&h);
-                html_end(&h);
-                html_line(&h);
+                html_end_line(&h);
             }
             html_begin(&h, "section");
             html_line(&h);

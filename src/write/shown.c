@@ -82,7 +82,7 @@ static struct text converted(const struct writing *w, const struct ingredient *l
     struct text other = metric.length ? metric : us;
     if (!other.length || w->units != UNITS_BOTH)
         return other.length ? other : said;
-    return PHRASE_TEXT(w->kitchen, w->scratch, packed_in, said, other);
+    return PHRASE_2(w, packed_in, said, other);
 }
 
 static struct text one_amount(const struct writing *w, const struct ingredient *in,
@@ -103,27 +103,16 @@ struct text shown_amount(const struct writing *w, const struct ingredient *in,
         return own.amount.known ? one_amount(w, in, &own) : done;
     for (size_t i = 0; i < sum->parts.count; i++) {
         struct text part = one_amount(w, in, &sum->parts.at[i]);
-        done = done.length ? PHRASE_TEXT(w->kitchen, w->scratch, and, done, part) : part;
+        done = done.length ? PHRASE_2(w, and, done, part) : part;
     }
     return done;
 }
 
 /* ---- temperatures */
 
-static struct text first_of(struct text list)
-{
-    return text_slice(list, 0, text_find(list, '|', 0));
-}
-
 static struct text degrees(const struct writing *w, struct ratio value, char scale)
 {
-    struct text number = print_number(w->scratch, value, true);
-    enum phrase_key words = scale == 'F' ? PHRASE_scale_f : PHRASE_scale_c;
-    if (scale == 'G')
-        return PHRASE_TEXT(w->kitchen, w->scratch, gas_mark, print_number(w->scratch, value, false),
-                           first_of(w->kitchen->phrases[PHRASE_scale_g]));
-    return PHRASE_TEXT(w->kitchen, w->scratch, degrees, number,
-                       first_of(w->kitchen->phrases[words]));
+    return print_degrees(w->kitchen, w->scratch, value, value, scale);
 }
 
 static struct text other_degrees(const struct writing *w, const struct temperature *t, char scale)
@@ -135,25 +124,18 @@ static struct text other_degrees(const struct writing *w, const struct temperatu
     return degrees(w, round_degrees(value, scale, text_is(t->of, "oven"), &step), scale);
 }
 
-static struct text together(const struct writing *w, struct text a, struct text b)
-{
-    if (!a.length || !b.length)
-        return a.length ? a : b;
-    return PHRASE_TEXT(w->kitchen, w->scratch, list_next, a, b);
-}
-
 /* What was said is never left out, but where the other scale alone was asked for. */
 struct text shown_temperature(const struct writing *w, const struct temperature *t)
 {
     struct text said = degrees(w, t->value, t->unit);
     struct text us = w->units == UNITS_METRIC ? TEXT_EMPTY : other_degrees(w, t, 'F');
     struct text metric = w->units == UNITS_US ? TEXT_EMPTY : other_degrees(w, t, 'C');
-    struct text other = together(w, us, metric);
+    struct text other = listed(w, us, metric);
     bool alone = w->units == UNITS_US || w->units == UNITS_METRIC;
     struct text done = said;
     if (other.length)
-        done = alone ? other : PHRASE_TEXT(w->kitchen, w->scratch, card_degrees, said, other);
+        done = alone ? other : PHRASE_2(w, card_degrees, said, other);
     if (t->fan)
-        done = PHRASE_TEXT(w->kitchen, w->scratch, card_fan, done);
-    return text_is(t->of, "oven") ? PHRASE_TEXT(w->kitchen, w->scratch, card_oven, done) : done;
+        done = PHRASE_1(w, card_fan, done);
+    return text_is(t->of, "oven") ? PHRASE_1(w, card_oven, done) : done;
 }

@@ -34,6 +34,17 @@ struct writing {
     size_t stills_count;
 };
 
+/* A phrase of the language, its blanks filled in, in the scratch arena. */
+#define PHRASE_0(w, key) PHRASE_PLAIN((w)->kitchen, (w)->scratch, key)
+#define PHRASE_1(w, key, one) PHRASE_TEXT((w)->kitchen, (w)->scratch, key, (one))
+#define PHRASE_2(w, key, one, two) PHRASE_TEXT((w)->kitchen, (w)->scratch, key, (one), (two))
+
+/* A list with one more, as phrase_listed() writes it. */
+static inline struct text listed(const struct writing *w, struct text list, struct text next)
+{
+    return phrase_listed(w->kitchen, w->scratch, list, next);
+}
+
 /* Puts the whole output into `out`. False, with a problem, when there is nothing to write. A full
  * scratch arena jumps out, so a writer owns nothing. */
 typedef bool writer(const struct recording *r, const struct writing *w, struct buffer *out,

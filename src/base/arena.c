@@ -222,3 +222,23 @@ void *arena_grow(struct arena *a, void *old, size_t count, size_t *room, size_t 
     *room = more;
     return at;
 }
+
+void arena_clear(void *at, size_t begin, size_t end, size_t element_size)
+{
+    if (begin < end)
+        memset((char *) at + begin * element_size, 0, (end - begin) * element_size);
+}
+
+void arena_move_up(void *at, size_t count, size_t i, size_t element_size)
+{
+    char *here = (char *) at + i * element_size;
+    memmove(here + element_size, here, (count - i - 1) * element_size);
+    arena_clear(at, i, i + 1, element_size);
+}
+
+void arena_move_down(void *at, size_t count, size_t i, size_t element_size)
+{
+    char *here = (char *) at + i * element_size;
+    memmove(here, here + element_size, (count - i - 1) * element_size);
+    arena_clear(at, count - 1, count, element_size);
+}

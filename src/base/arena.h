@@ -66,12 +66,24 @@ struct text arena_format(struct arena *a, const char *format, ...)
         type *at;           \
         size_t count, room; \
     }
-/* A zeroed element at the end of `list`, as a pointer. Earlier pointers into the list go stale. */
+/* A zeroed element at the end of `list`, as a pointer. Earlier pointers into the list go stale.
+ * What is behind the end must be zero for that, so elements are taken out by the macros below. */
 #define LIST_ADD(arena, list)                                                                   \
     ((list)->at = (list)->count < (list)->room ? (list)->at                                     \
                                                : arena_grow((arena), (list)->at, (list)->count, \
                                                             &(list)->room, sizeof *(list)->at), \
      &(list)->at[(list)->count++])
+/* The same at place `i`, a number that stays the same while the list grows; the elements from there
+ * on move up. */
+#define LIST_INSERT(arena, list, i)    \
+    ((void) LIST_ADD((arena), (list)), \
+     arena_move_up((list)->at, (list)->count, (i), sizeof *(list)->at), &(list)->at[(i)])
+/* Takes element `i` out; those behind it move down. */
+#define LIST_REMOVE(list, i) \
+    (arena_move_down((list)->at, (list)->count, (i), sizeof *(list)->at), (list)->count--)
+/* Only the first `kept` elements stay. */
+#define LIST_CUT(list, kept) \
+    (arena_clear((list)->at, (kept), (list)->count, sizeof *(list)->at), (list)->count = (kept))
 /* Room for so many elements in an empty list, which saves the smaller selves that a growing list
  * leaves behind; it may still grow. */
 #define LIST_RESERVE(arena, list, elements) \
@@ -83,6 +95,11 @@ struct text arena_format(struct arena *a, const char *format, ...)
      (list)->room = (list)->count)
 /* A copy of so many bytes; NULL of none. */
 void *arena_own(struct arena *a, const void *from, size_t size);
+/* For the macros: element `i` of `count`, whose place is zero then, or is gone; and elements from
+ * `begin` up to `end` become zero. */
+void arena_move_up(void *at, size_t count, size_t i, size_t element_size);
+void arena_move_down(void *at, size_t count, size_t i, size_t element_size);
+void arena_clear(void *at, size_t begin, size_t end, size_t element_size);
 /* The elements in a larger room. */
 void *arena_grow(struct arena *a, void *old, size_t count, size_t *room, size_t element_size);
 

@@ -139,8 +139,7 @@ static void read_heat(struct builder *b, const struct sentence *s)
     for (size_t i = kept; i < b->dish->steps.count; i++)
         if (b->dish->steps.at[i].temperatures.count)
             b->dish->steps.at[kept++] = b->dish->steps.at[i];
-    while (b->dish->steps.count > kept)
-        b->dish->steps.at[--b->dish->steps.count] = (struct step){0};
+    LIST_CUT(&b->dish->steps, kept);
     b->list_step = 0;
 }
 
@@ -157,7 +156,7 @@ static void drop_questions(struct dish *d)
     for (size_t i = 0; i < d->ingredients.count; i++)
         if (!is_dropped(&d->ingredients.at[i]))
             d->ingredients.at[kept++] = d->ingredients.at[i];
-    d->ingredients.count = kept;
+    LIST_CUT(&d->ingredients, kept);
 }
 
 /* About what the dish will need, so that its lists leave no smaller selves behind. */

@@ -234,7 +234,7 @@ void build_steps(struct builder *b)
         name_heat(b, s);
     }
     if (b->dish->steps.count > first && is_repeat(b, first))
-        b->dish->steps.at[--b->dish->steps.count] = (struct step){0};
+        LIST_CUT(&b->dish->steps, b->dish->steps.count - 1);
     if (b->dish->steps.count > first && instruction_marks(b) && lists_before_verb(b))
         add_listed(b, &b->dish->steps.at[first]);
     if (b->dish->steps.count > first)

@@ -2,8 +2,6 @@
  * SPDX-License-Identifier: MIT */
 #include "build/stepjoin.h"
 
-#include <string.h>
-
 #include "base/arena.h"
 #include "build/implied.h"
 #include "build/instruction.h"
@@ -48,9 +46,7 @@ static void merge_step(struct builder *b, size_t into, size_t from)
         *LIST_ADD(b->r->arena, &s->temperatures) = gone->temperatures.at[i];
     if (!s->vessel.length)
         s->vessel = gone->vessel;
-    memmove(gone, gone + 1, (b->dish->steps.count - from - 1) * sizeof *gone);
-    b->dish->steps.at[--b->dish->steps.count] =
-        (struct step){0}; /* a list hands its room out as zeroes */
+    LIST_REMOVE(&b->dish->steps, from);
 }
 
 /* "Two eggs, a cup of milk. Whisk that." is one step, which is dated and named by its verb. */
@@ -133,7 +129,7 @@ void settle_steps(struct builder *b)
 {
     struct dish *d = b->dish;
     if (b->list_step == 1 && d->steps.count == 1 && d->ingredients.count < 2 && !b->put_in)
-        d->steps.at[--d->steps.count] = (struct step){0};
+        LIST_CUT(&d->steps, 0);
     else if (b->list_step)
         settle_list(b, b->list_step - 1);
 }

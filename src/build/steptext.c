@@ -199,7 +199,7 @@ static void drop_empty(struct arena *a, struct dish *d)
         else if (!empty)
             d->steps.at[kept++] = *s;
     }
-    d->steps.count = kept;
+    LIST_CUT(&d->steps, kept);
 }
 
 /* Whether the step takes a component to where the dish is cooked or served. */

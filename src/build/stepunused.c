@@ -164,9 +164,7 @@ static void put_before(struct builder *b, struct step *s, const struct unnamed *
 static struct step *insert_step(struct builder *b, size_t at, const struct ingredient *line)
 {
     struct dish *d = b->dish;
-    (void) LIST_ADD(b->r->arena, &d->steps);
-    struct step *s = &d->steps.at[at];
-    memmove(s + 1, s, (d->steps.count - 1 - at) * sizeof *s);
+    struct step *s = LIST_INSERT(b->r->arena, &d->steps, at);
     *s = (struct step){.id = line->id,
                        .start = b->r->words.at[line->id].start,
                        .end = b->r->words.at[line->id].end,

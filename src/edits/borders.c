@@ -1,8 +1,6 @@
 /* edits/borders.c: which words belong to which dish. A border stands between sentences, since a
  * sentence is read as one.
  * SPDX-License-Identifier: MIT */
-#include <string.h>
-
 #include "edits/run.h"
 
 typedef LIST(struct span) span_list;
@@ -95,11 +93,9 @@ static void sort_dishes(struct recording *r)
     }
 }
 
-static void remove_dish(struct recording *r, struct dish *d)
+static void remove_dish(struct recording *r, const struct dish *d)
 {
-    size_t after = r->dishes.count - (size_t) (d - r->dishes.at) - 1;
-    memmove(d, d + 1, after * sizeof *d);
-    r->dishes.count--;
+    LIST_REMOVE(&r->dishes, (size_t) (d - r->dishes.at));
 }
 
 static struct dish *new_dish(struct change *c, const struct span *spans, size_t count,

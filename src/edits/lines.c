@@ -42,16 +42,6 @@ bool apply_line_set(struct change *c)
     return true;
 }
 
-/* A zeroed line at that place of the list. */
-static struct ingredient *insert_line(struct recording *r, struct dish *d, size_t at)
-{
-    LIST_ADD(r->arena, &d->ingredients);
-    struct ingredient *list = d->ingredients.at;
-    memmove(&list[at + 1], &list[at], (d->ingredients.count - 1 - at) * sizeof *list);
-    list[at] = (struct ingredient){0};
-    return &list[at];
-}
-
 static size_t line_index(const struct dish *d, const struct ingredient *in)
 {
     return (size_t) (in - d->ingredients.at);
@@ -84,7 +74,8 @@ bool apply_line_add(struct change *c)
     if (other != d)
         after = NULL;
     struct ingredient neighbour = after ? *after : (struct ingredient){0};
-    struct ingredient *in = insert_line(c->r, d, after ? line_index(d, after) + 1 : 0);
+    size_t at = after ? line_index(d, after) + 1 : 0;
+    struct ingredient *in = LIST_INSERT(c->r->arena, &d->ingredients, at);
     place_line(c, d, after ? &neighbour : NULL, in);
     json_object_foreach(json_object_get(c->json, "value"), key, value)
     {
@@ -109,12 +100,6 @@ static void forget_use(struct dish *d, size_t id, size_t instead)
     }
 }
 
-static void take_out(struct dish *d, struct ingredient *in)
-{
-    memmove(in, in + 1, (d->ingredients.count - line_index(d, in) - 1) * sizeof *in);
-    d->ingredients.count--;
-}
-
 bool apply_line_remove(struct change *c)
 {
     struct dish *d = NULL;
@@ -124,7 +109,7 @@ bool apply_line_remove(struct change *c)
     c->out->dish = d->id;
     c->out->id = in->id;
     forget_use(d, in->id, EDIT_NOWHERE);
-    take_out(d, in);
+    LIST_REMOVE(&d->ingredients, line_index(d, in));
     return true;
 }
 
@@ -141,8 +126,8 @@ bool apply_line_move(struct change *c)
     struct ingredient moved = *in;
     size_t from = line_index(d, in), to = last ? d->ingredients.count : line_index(d, before);
     moved.group = d->ingredients.at[last ? to - 1 : to].group;
-    take_out(d, in);
-    *insert_line(c->r, d, to > from ? to - 1 : to) = moved;
+    LIST_REMOVE(&d->ingredients, line_index(d, in));
+    *LIST_INSERT(c->r->arena, &d->ingredients, to > from ? to - 1 : to) = moved;
     c->out->dish = d->id;
     c->out->id = moved.id;
     return true;
@@ -197,6 +182,6 @@ bool apply_line_join(struct change *c)
     in->used |= other->used;
     settle(c, d, in, "");
     forget_use(d, other->id, in->id);
-    take_out(d, other);
+    LIST_REMOVE(&d->ingredients, line_index(d, other));
     return true;
 }

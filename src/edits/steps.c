@@ -1,7 +1,5 @@
 /* edits/steps.c: the cook's changes to steps, and to the dish itself.
  * SPDX-License-Identifier: MIT */
-#include <string.h>
-
 #include "edits/run.h"
 
 bool apply_step_set(struct change *c)
@@ -21,21 +19,6 @@ bool apply_step_set(struct change *c)
 static size_t step_index(const struct dish *d, const struct step *s)
 {
     return (size_t) (s - d->steps.at);
-}
-
-static struct step *insert_step(struct recording *r, struct dish *d, size_t at)
-{
-    LIST_ADD(r->arena, &d->steps);
-    struct step *list = d->steps.at;
-    memmove(&list[at + 1], &list[at], (d->steps.count - 1 - at) * sizeof *list);
-    list[at] = (struct step){0};
-    return &list[at];
-}
-
-static void take_out(struct dish *d, struct step *s)
-{
-    memmove(s, s + 1, (d->steps.count - step_index(d, s) - 1) * sizeof *s);
-    d->steps.count--;
 }
 
 static void place_step(struct change *c, const struct dish *d, const struct step *after,
@@ -63,7 +46,8 @@ bool apply_step_add(struct change *c)
     if (other != d)
         after = NULL;
     struct step neighbour = after ? *after : (struct step){0};
-    struct step *s = insert_step(c->r, d, after ? step_index(d, after) + 1 : 0);
+    size_t at = after ? step_index(d, after) + 1 : 0;
+    struct step *s = LIST_INSERT(c->r->arena, &d->steps, at);
     place_step(c, d, after ? &neighbour : NULL, s);
     json_object_foreach(json_object_get(c->json, "value"), key, value)
         value_set_step(s, key, value, c->r->arena);
@@ -80,7 +64,7 @@ bool apply_step_remove(struct change *c)
         return no_place(c, "there is no such step");
     c->out->dish = d->id;
     c->out->id = s->id;
-    take_out(d, s);
+    LIST_REMOVE(&d->steps, step_index(d, s));
     return true;
 }
 
@@ -95,8 +79,8 @@ bool apply_step_move(struct change *c)
         return no_place(c, "there is no such step");
     struct step moved = *s;
     size_t from = step_index(d, s), to = last ? d->steps.count : step_index(d, before);
-    take_out(d, s);
-    *insert_step(c->r, d, to > from ? to - 1 : to) = moved;
+    LIST_REMOVE(&d->steps, step_index(d, s));
+    *LIST_INSERT(c->r->arena, &d->steps, to > from ? to - 1 : to) = moved;
     c->out->dish = d->id;
     c->out->id = moved.id;
     return true;
@@ -136,7 +120,7 @@ bool apply_step_join(struct change *c)
     c->out->dish = d->id;
     c->out->id = s->id;
     add_step(c->r, s, other);
-    take_out(d, other);
+    LIST_REMOVE(&d->steps, step_index(d, other));
     return true;
 }
 

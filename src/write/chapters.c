@@ -5,7 +5,6 @@
 
 #include <math.h>
 #include <stdlib.h>
-#include <string.h>
 
 #include "write/ingredient_line.h"
 #include "write/wrap.h"
@@ -88,19 +87,6 @@ static int by_start(const void *a, const void *b)
     return order ? order : text_compare(x->title, y->title); /* the same in every run */
 }
 
-static void drop(chapter_list *list, size_t i)
-{
-    memmove(&list->at[i], &list->at[i + 1], (list->count - i - 1) * sizeof *list->at);
-    list->count--;
-}
-
-static struct chapter *insert(chapter_list *list, const struct writing *w, size_t i)
-{
-    (void) LIST_ADD(w->scratch, list);
-    memmove(&list->at[i + 1], &list->at[i], (list->count - i - 1) * sizeof *list->at);
-    return &list->at[i];
-}
-
 /* Talk before the first dish is the intro; too short a one belongs to the first dish. */
 static void begin_at_zero(chapter_list *list, const struct recording *r, const struct writing *w,
                           struct problems *p)
@@ -109,7 +95,7 @@ static void begin_at_zero(chapter_list *list, const struct recording *r, const s
         list->at[0].start = 0;
         return;
     }
-    *insert(list, w, 0) = (struct chapter){0, 0, PHRASE_0(w, chapter_intro), true};
+    *LIST_INSERT(w->scratch, list, 0) = (struct chapter){0, 0, PHRASE_0(w, chapter_intro), true};
     TELL(list, r, w, p, "chapters begin at 0:00, so \"%.*s\" was added there",
          TEXT(list->at[0].title));
 }
@@ -143,7 +129,7 @@ static void join_short(chapter_list *list, const struct recording *r, const stru
                 TEXT(list->at[i].title), TEXT(clock_text(w->scratch, list->at[i].start)),
                 CHAPTER_SECONDS, TEXT(list->at[i - 1].title));
         if (too_short || same)
-            drop(list, i);
+            LIST_REMOVE(list, i);
         else
             i++;
     }
@@ -183,7 +169,7 @@ static bool cut_one(chapter_list *list, const struct recording *r, const struct 
     if (best.shorter <= 0)
         return false;
     struct text title = PHRASE_2(w, chapter_part, capital(w, best.dish), best.part);
-    *insert(list, w, best.chapter + 1) =
+    *LIST_INSERT(w->scratch, list, best.chapter + 1) =
         (struct chapter){best.start, 0, short_title(w, title), true};
     return true;
 }

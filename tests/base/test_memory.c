@@ -169,6 +169,32 @@ static void lists_grow(void **state)
     arena_release(&a);
 }
 
+/* Elements go and come at any place; a new one is always zero. */
+static void lists_shrink(void **state)
+{
+    struct arena a;
+    LIST(size_t) list = {0};
+    (void) state;
+    arena_init(&a, (size_t) 1 << 22);
+    assert_true(arena_open(&a));
+    for (size_t i = 0; i < 6; i++)
+        *LIST_ADD(&a, &list) = i + 1; /* 1 2 3 4 5 6 */
+    LIST_REMOVE(&list, 0);
+    LIST_REMOVE(&list, 4);
+    LIST_REMOVE(&list, 1); /* 2 4 5 */
+    assert_int_equal(*LIST_ADD(&a, &list), 0);
+    assert_int_equal(*LIST_INSERT(&a, &list, 1), 0);
+    assert_int_equal(*LIST_INSERT(&a, &list, 0), 0);
+    const size_t now[] = {0, 2, 0, 4, 5, 0};
+    assert_int_equal(list.count, 6);
+    assert_memory_equal(list.at, now, sizeof now);
+    LIST_CUT(&list, 2);
+    for (size_t i = 2; i < list.room; i++)
+        assert_int_equal(*LIST_ADD(&a, &list), 0);
+    assert_true(list.at[1] == 2);
+    arena_release(&a);
+}
+
 static void problems_are_counted(void **state)
 {
     struct problems p = {0};
@@ -205,7 +231,7 @@ int main(void)
         cmocka_unit_test(buffers_grow),          cmocka_unit_test(buffers_print),
         cmocka_unit_test(buffers_fail_once),     cmocka_unit_test(arenas_have_a_ceiling),
         cmocka_unit_test(arenas_are_used_again), cmocka_unit_test(lists_grow),
-        cmocka_unit_test(problems_are_counted),
+        cmocka_unit_test(lists_shrink),          cmocka_unit_test(problems_are_counted),
     };
     return cmocka_run_group_tests(tests, NULL, NULL);
 }

@@ -261,6 +261,24 @@ static void borders_are_moved_cut_joined(void **state)
     session_end(&s);
 }
 
+/* A dish that is made after another one was removed has nothing of it, and nothing of its
+ * neighbour's. */
+static void a_new_dish_begins_empty(void **state)
+{
+    (void) state;
+    struct session s = session_begin(TRANSCRIPT);
+    size_t soup = session_word(&s, "tomato soup. You");
+    session_do(&s, "{'kind':'dish-remove','on':'d8'}");
+    assert_non_null(session_line(&s, 0, "cucumber"));
+    session_do(&s, "{'kind':'dish-add','on':[%zu,%zu],'to':[%zu,%zu],'value':'Soup'}", soup, soup,
+               soup + 20, soup + 20);
+    assert_string_equal(session_text(session_dish(&s, 0), "title"), "Soup");
+    assert_non_null(session_line(&s, 0, "onion"));
+    assert_null(session_line(&s, 0, "cucumber"));
+    assert_non_null(session_line(&s, 1, "cucumber"));
+    session_end(&s);
+}
+
 static void a_dish_is_never_emptied(void **state)
 {
     (void) state;
@@ -626,6 +644,7 @@ int main(void)
         cmocka_unit_test(unlike_amounts_are_not_joined),
         cmocka_unit_test(steps_are_set_added_moved_joined_removed),
         cmocka_unit_test(borders_are_moved_cut_joined),
+        cmocka_unit_test(a_new_dish_begins_empty),
         cmocka_unit_test(a_dish_is_never_emptied),
         cmocka_unit_test(title_yield_and_approval),
         cmocka_unit_test(findings_are_answered),

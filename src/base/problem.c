@@ -23,12 +23,29 @@ void problems_rewind(struct problems *list, const struct problems *then)
     list->dropped = then->dropped;
 }
 
+/* Bytes of a message, with its NUL; a longer one is cut between letters. */
+#define MESSAGE_BYTES 512
+
+/* malloc; NULL: no memory. */
+__attribute__((format(printf, 1, 0))) static char *write_message(const char *format, va_list args)
+{
+    char *message = malloc(MESSAGE_BYTES + 1);
+    int length = message ? vsnprintf(message, MESSAGE_BYTES + 1, format, args) : -1;
+    if (length >= 0) {
+        struct text all = {message,
+                           (size_t) length < MESSAGE_BYTES ? (size_t) length : MESSAGE_BYTES};
+        message[text_cut(all, MESSAGE_BYTES - 1).length] = '\0';
+        return message;
+    }
+    free(message);
+    return NULL;
+}
+
 __attribute__((format(printf, 4, 0))) static void add(struct problems *list, struct place at,
                                                       enum problem_level level, const char *format,
                                                       va_list args)
 {
     size_t *kept = level == PROBLEM_ERROR ? &list->errors : &list->notes;
-    char message[512];
     (*kept)++;
     if (*kept > PROBLEMS_KEPT) {
         list->dropped++;
@@ -44,14 +61,12 @@ __attribute__((format(printf, 4, 0))) static void add(struct problems *list, str
         list->at = grown;
         list->room = room;
     }
-    int length = vsnprintf(message, sizeof message, format, args);
-    char *copy = length < 0 ? NULL : malloc(sizeof message);
-    if (!copy) {
+    char *message = write_message(format, args);
+    if (!message) {
         list->dropped++;
         return;
     }
-    snprintf(copy, sizeof message, "%s", message);
-    list->at[list->count++] = (struct problem){at, level, copy};
+    list->at[list->count++] = (struct problem){at, level, message};
 }
 
 bool problem(struct problems *list, struct place at, const char *format, ...)

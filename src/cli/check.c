@@ -1,25 +1,24 @@
 /* cli/check.c
  * SPDX-License-Identifier: MIT */
-#include <string.h>
-
 #include "cli/files.h"
 #include "cli/form.h"
+#include "model/finding.h"
 
-/* In the order of enum dishtake_level. */
-static const char *const LEVELS[] = {"note", "ask", "fix", "stop"};
+_Static_assert((int) LEVEL_NOTE == (int) DISHTAKE_NOTE && (int) LEVEL_STOP == (int) DISHTAKE_STOP,
+               "levels are the same inside and outside");
 
 static bool read_level(const struct cli *c, enum dishtake_level *level)
 {
     const char *typed = c->values[OPTION_FAIL_ON];
+    enum finding_level read;
     if (!typed)
         return true;
-    for (int i = DISHTAKE_NOTE; i <= DISHTAKE_STOP; i++)
-        if (strcmp(typed, LEVELS[i]) == 0) {
-            *level = (enum dishtake_level) i;
-            return true;
-        }
-    cli_usage("--fail-on %s: note, ask, fix or stop is needed", typed);
-    return false;
+    if (!level_read(text_from(typed), &read)) {
+        cli_usage("--fail-on %s: note, ask, fix or stop is needed", typed);
+        return false;
+    }
+    *level = (enum dishtake_level) read;
+    return true;
 }
 
 enum status command_check(const struct cli *c)

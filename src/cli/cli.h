@@ -56,8 +56,8 @@ struct cli {
  * error, on wrong usage. */
 bool cli_parse(struct cli *c, int argc, char **argv);
 bool option_belongs(const struct option *o, const struct command *command);
-/* A whole number from `least` up; false, with a message, when the value is none. Untouched when the
- * option was not given. */
+/* A whole number from `least` up to a million; false, with a message, when the value is none.
+ * Untouched when the option was not given. */
 bool cli_whole(const struct cli *c, enum option_id id, size_t least, size_t *value);
 /* "3:15", "1:02:33", "195" -> seconds. */
 bool cli_time(const struct cli *c, enum option_id id, double *seconds);

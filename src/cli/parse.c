@@ -210,6 +210,9 @@ bool cli_parse(struct cli *c, int argc, char **argv)
     return c->values[OPTION_HELP] || c->values[OPTION_VERSION] || operands_fit(c);
 }
 
+/* No option needs a larger number. */
+#define WHOLE_MOST 1000000
+
 bool cli_whole(const struct cli *c, enum option_id id, size_t least, size_t *value)
 {
     const char *typed = c->values[id];
@@ -218,9 +221,9 @@ bool cli_whole(const struct cli *c, enum option_id id, size_t least, size_t *val
     char *end;
     errno = 0;
     unsigned long n = strtoul(typed, &end, 10);
-    if (*typed < '0' || *typed > '9' || *end || errno || n < least || n > 1000000) {
-        cli_usage("--%s %s: a whole number from %zu up is needed", OPTION_TABLE[id].name, typed,
-                  least);
+    if (*typed < '0' || *typed > '9' || *end || errno || n < least || n > WHOLE_MOST) {
+        cli_usage("--%s %s: a whole number from %zu to %d is needed", OPTION_TABLE[id].name, typed,
+                  least, WHOLE_MOST);
         return false;
     }
     *value = n;

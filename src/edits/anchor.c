@@ -40,10 +40,7 @@ struct place_found {
 
 static uint32_t hash(struct text t)
 {
-    uint32_t h = 2166136261u; /* FNV-1a */
-    for (size_t i = 0; i < t.length; i++)
-        h = (h ^ (unsigned char) t.at[i]) * 16777619u;
-    return h;
+    return (uint32_t) text_hash(t);
 }
 
 static struct text captioned(const struct recording *r, size_t word)

@@ -56,13 +56,6 @@ enum edit_stage edit_kind_stage(enum edit_kind kind)
     return ROWS[kind].stage;
 }
 
-struct text json_text(const json_t *value)
-{
-    return json_is_string(value)
-               ? (struct text){json_string_value(value), json_string_length(value)}
-               : TEXT_EMPTY;
-}
-
 bool json_count(const json_t *value, size_t *n)
 {
     if (!json_is_integer(value) || json_integer_value(value) < 0)

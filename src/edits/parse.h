@@ -3,6 +3,7 @@
 #ifndef DISHTAKE_EDITS_PARSE_H
 #define DISHTAKE_EDITS_PARSE_H
 
+#include "base/json_text.h"
 #include "edits/edits.h"
 
 enum edit_kind edit_kind_read(const char *written); /* NULL is unknown */
@@ -14,8 +15,6 @@ bool edit_fits(enum edit_kind kind, const json_t *edit);
 /* An empty file for that transcript; NULL: no memory. The caller owns it. */
 json_t *edits_new_root(struct text file);
 
-/* The string's text, borrowed; empty for what is no string. */
-struct text json_text(const json_t *value);
 /* A whole number from 0 up. */
 bool json_count(const json_t *value, size_t *n);
 

@@ -136,15 +136,13 @@ static bool value_yield(const json_t *v, struct arena *a, void *out)
 
 static bool value_role(const json_t *v, struct arena *a, void *out)
 {
-    static const char *const ROLES[] = {"ingredient", "garnish", "serve-with"};
+    enum role role;
     (void) a;
-    for (size_t i = 0; i < sizeof ROLES / sizeof *ROLES; i++)
-        if (text_is(json_text(v), ROLES[i])) {
-            if (out)
-                *(enum role *) out = (enum role) i;
-            return true;
-        }
-    return false;
+    if (!role_read(json_text(v), &role))
+        return false;
+    if (out)
+        *(enum role *) out = role;
+    return true;
 }
 
 static bool read_temperature(const json_t *v, struct temperature *t)

@@ -203,7 +203,7 @@ static void merge_by_weight(const struct kitchen *k, struct arena *a, struct sum
     *volume = sums->all.at[--sums->all.count];
 }
 
-/* Weighed first, then volumes, then counts, each by name: the same for any order of the lines. */
+/* By the unit's name, then by what it is packed in: the same for any order of the lines. */
 static int compare_sums(const void *left, const void *right)
 {
     const struct sum *a = left, *b = right;

@@ -54,11 +54,24 @@ static bool bad_number(struct problems *p, struct text input)
         TEXT(input));
 }
 
-/* "2-3", "2–3" and "2 - 3" too. What follows a number must not run on: "1e300". */
+static bool is_digit_at(struct text t, size_t i)
+{
+    return i < t.length && t.at[i] >= '0' && t.at[i] <= '9';
+}
+
+/* "1e300", "2.5.1", "12/": what stands behind a number and would make it another one. */
+static bool runs_on(struct text rest, bool ranged)
+{
+    return is_digit_at(rest, 0) || text_starts(rest, ".") || text_starts(rest, "/")
+           || (!ranged && !text_starts(rest, " ") && is_digit_at(rest, 1));
+}
+
+/* "2-3", "2–3" and "2 - 3" too. */
 static bool take_range(struct text input, struct text *rest, struct amount *amount,
                        struct problems *p)
 {
     *rest = text_trim(input);
+    amount->known = true;
     amount->min = amount->max = take_number(rest);
     if (!ratio_finite(amount->min))
         return bad_number(p, input);
@@ -73,15 +86,7 @@ static bool take_range(struct text input, struct text *rest, struct amount *amou
     if (ratio_compare(amount->max, amount->min) < 0)
         return problem(p, input_place, "in \"%.*s\" the second number is the smaller one",
                        TEXT(input));
-    bool runs_on = rest->length && rest->at[0] != ' ' && dash == 0
-                   && figure_read(text_slice(*rest, 1, 2)).under != 0;
-    amount->known = true;
-    return runs_on
-                   || (rest->length
-                       && (rest->at[0] == '.' || rest->at[0] == '/'
-                           || (rest->at[0] >= '0' && rest->at[0] <= '9')))
-               ? bad_number(p, input)
-               : true;
+    return !runs_on(*rest, dash > 0) || bad_number(p, input);
 }
 
 static char scale_read(const struct kitchen *k, struct text word)

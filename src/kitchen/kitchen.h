@@ -48,6 +48,7 @@ enum counts {
     COUNTS_REST,
     COUNTS_BESIDE /* heating an oven: runs while something else does */
 };
+#define COUNTS_SUMMED 3
 
 /* A row of action-times.tsv. */
 struct time_rule {

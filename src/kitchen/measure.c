@@ -155,7 +155,7 @@ static bool split(const struct ladder *l, struct ratio base, size_t from, size_t
 
 static bool split_fewest(const struct ladder *l, struct ratio base, struct measurable *m)
 {
-    for (size_t room = 1; room <= 3; room++) {
+    for (size_t room = 1; room <= MEASURED_PARTS; room++) {
         m->count = 0;
         if (split(l, base, 0, room, m))
             return true;
@@ -212,7 +212,7 @@ struct measurable measurable_number(const struct kitchen *k, const struct profil
     struct ratio base = ratio_multiply(n, size_of(&l, unit));
     if (l.at->decimal)
         return by_scale(&l, base);
-    if (!split_fewest(&l, base, &m) || m.count > 2) {
+    if (!split_fewest(&l, base, &m) || m.count == MEASURED_PARTS) { /* rounded it may be fewer */
         struct measurable exact = m;
         struct ratio near = round_base(&l, base);
         m.rounded = !ratio_equal(near, base);

@@ -32,8 +32,9 @@ bool ladders_load(struct ladders *l, const struct units *u, struct arena *a, con
 
 /* An amount in measures that exist: "3/4 cup", "1 tablespoon"; they add up to it or to what it was
  * rounded to. */
+#define MEASURED_PARTS 3
 struct measurable {
-    struct amount parts[3];
+    struct amount parts[MEASURED_PARTS];
     size_t count;
     bool rounded;
 };

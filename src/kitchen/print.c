@@ -22,8 +22,8 @@ static const char *fraction_sign(struct ratio part)
     return NULL;
 }
 
-/* Four places are finer than any scale or spoon; a smaller number shows its first three figures
- * instead. */
+/* Four places are finer than any scale or spoon; a number that has none but zeros there shows nine.
+ */
 static struct text print_decimal(struct arena *a, struct ratio n)
 {
     double value = ratio_double(n);

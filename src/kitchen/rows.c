@@ -2,6 +2,8 @@
  * SPDX-License-Identifier: MIT */
 #include "kitchen/rows.h"
 
+#include <assert.h>
+
 static bool find_column(struct rows *r, size_t n, struct text head, struct problems *p)
 {
     for (size_t i = 0; i < r->table->columns; i++)
@@ -21,9 +23,11 @@ bool rows_open(struct rows *r, const struct pack *k, const char *table, const ch
         return problem(p, (struct place){NULL, 0, 0}, "the pack has no table \"%s.tsv\"", table);
     r->count = r->table->rows;
     struct text rest = text_from(heads), head;
-    for (size_t n = 0; n < ROWS_COLUMNS && text_part(&rest, ' ', &head); n++)
+    for (size_t n = 0; text_part(&rest, ' ', &head); n++) {
+        assert(n < ROWS_COLUMNS);
         if (!find_column(r, n, head, p))
             return false;
+    }
     return true;
 }
 

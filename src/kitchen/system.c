@@ -9,6 +9,8 @@ static const struct amount as_said = {.known = false, .unit = {"", 0}};
 
 /* Scales of a kitchen show whole grams, and less than this is better measured with a spoon. */
 #define SPOON_GRAMS 10
+/* Larger than any spoon, and smaller than any cup. */
+#define SPOON_MILLILITERS 25
 
 static struct amount rounded(struct amount amount)
 {
@@ -71,7 +73,7 @@ static struct amount to_metric(const struct kitchen *k, struct arena *a,
         return to_grams(k, &line->amount, &one);
     }
     /* "1 tablespoon oil" is as metric as a recipe gets. */
-    bool spoon = ratio_compare(here->factor, RATIO(25)) < 0;
+    bool spoon = ratio_compare(here->factor, RATIO(SPOON_MILLILITERS)) < 0;
     return spoon ? as_said : to_milliliters(k, &line->amount, here, source);
 }
 

@@ -33,8 +33,8 @@ bool dish_cooks(const struct kitchen *k, const struct dish *dish)
 
 /* One of the two sides of a stretch of time: the main work, and what runs beside it. */
 struct side {
-    double min[3], max[3]; /* by enum counts: active, cook, rest */
-    struct text from[3];
+    double min[COUNTS_SUMMED], max[COUNTS_SUMMED]; /* by enum counts: active, cook, rest */
+    struct text from[COUNTS_SUMMED];
     bool known;
 };
 
@@ -44,7 +44,7 @@ struct stretch {
 };
 
 struct sums {
-    struct time_sum by[3];
+    struct time_sum by[COUNTS_SUMMED];
     struct text beside; /* what was not added, in words */
 };
 
@@ -142,7 +142,7 @@ static void end_stretch(const struct kitchen *k, struct arena *a, struct stretch
                       && side_min(&s->beside) > side_min(&s->main));
     const struct side *taken = longer ? &s->beside : &s->main,
                       *left = longer ? &s->main : &s->beside;
-    for (size_t i = 0; taken->known && i < 3; i++) {
+    for (size_t i = 0; taken->known && i < COUNTS_SUMMED; i++) {
         if (!taken->from[i].length)
             continue;
         sums->by[i].known = true;
@@ -170,7 +170,7 @@ void time_dish(const struct kitchen *k, struct arena *a, struct dish *dish, size
     dish->cook = sums.by[COUNTS_COOK];
     dish->rest = sums.by[COUNTS_REST];
     dish->total = (struct time_sum){.known = false, .from = TEXT_EMPTY};
-    for (size_t i = 0; i < 3; i++) {
+    for (size_t i = 0; i < COUNTS_SUMMED; i++) {
         dish->total.known |= sums.by[i].known;
         dish->total.min += sums.by[i].min;
         dish->total.max += sums.by[i].max;

@@ -22,6 +22,9 @@ typedef LIST(struct text) text_list;
 typedef LIST(size_t) id_list;
 
 enum role { ROLE_INGREDIENT, ROLE_GARNISH, ROLE_SERVE_WITH };
+const char *role_name(enum role role); /* "ingredient", "garnish", "serve-with" */
+/* Reads "garnish"; false, with `role` untouched, when it is none. */
+bool role_read(struct text name, enum role *role);
 
 /* A weight in grams and where it comes from. `known` is false where no published weight fits. */
 struct weight {

@@ -5,19 +5,9 @@
  * SPDX-License-Identifier: MIT */
 #include <errno.h>
 #include <stdio.h>
-#include <stdlib.h>
 #include <string.h>
 
-static const char *pack_name(const char *path)
-{
-    const char *slash = strchr(path, '/');
-    return slash ? slash + 1 : path;
-}
-
-static int by_name(const void *a, const void *b)
-{
-    return strcmp(*(char *const *) a, *(char *const *) b);
-}
+#include "pack/build_files.h"
 
 /* Writes the bytes of one file as an array; false when it cannot be read. */
 static int write_bytes(const char *path, int number)
@@ -50,7 +40,7 @@ static void write_list(char **paths, int count)
     printf("static const struct pack_file files[] = {\n");
     for (int i = 0; i < count; i++) {
         printf("    {");
-        write_name(pack_name(paths[i]));
+        write_name(listed_name(paths[i]));
         printf(", {(const char *) file%d, SIZE%d}},\n", i, i);
     }
     printf("};\n");
@@ -64,7 +54,7 @@ int main(int argc, char **argv)
         fprintf(stderr, "usage: embed FUNCTION HEADER FILE... >files.c\n");
         return 2;
     }
-    qsort(paths, (size_t) count, sizeof *paths, by_name); /* the same C file whatever the order */
+    sort_names(paths, (size_t) count);
     printf("/* Written by src/pack/embed.c. */\n#include \"%s\"\n\n", argv[2]);
     for (int i = 0; i < count; i++) {
         if (!write_bytes(paths[i], i)) {

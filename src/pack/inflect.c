@@ -103,7 +103,7 @@ static struct text cut_letters(struct text word, size_t letters)
 {
     while (letters && word.length) {
         word.length--;
-        letters -= ((unsigned char) word.at[word.length] & 0xC0) != 0x80;
+        letters -= !byte_goes_on(word.at[word.length]);
     }
     return word;
 }

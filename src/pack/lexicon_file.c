@@ -156,7 +156,7 @@ static struct text replace_word(struct arena *a, struct text words, struct text 
 static struct text double_last(struct arena *a, struct text word)
 {
     size_t last = word.length - 1;
-    while (last && ((unsigned char) word.at[last] & 0xC0) == 0x80)
+    while (last && byte_goes_on(word.at[last]))
         last--;
     size_t letter = word.length - last; /* its bytes */
     char *at = arena_alloc(a, word.length + letter);

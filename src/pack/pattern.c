@@ -102,12 +102,6 @@ static bool class_tag(struct pattern *x, struct text name, unsigned char *tag)
                    "unknown class \"%.*s\"; tags.def lists them", QUOTE(name));
 }
 
-static void units_keep(struct unit_set *to, const struct unit_set *common)
-{
-    for (size_t i = 0; i < sizeof to->bits / sizeof *to->bits; i++)
-        to->bits[i] &= common->bits[i];
-}
-
 /* An entry is `_` for each word but the last, then its tag. */
 static void read_class(struct pattern *x, struct unit_set *needed)
 {
@@ -126,8 +120,8 @@ static void read_class(struct pattern *x, struct unit_set *needed)
 }
 
 /* `(?<= A|B)`: one unit, since a class of several words has no fixed length. A negative one also
- * refuses
- * `_`, or a match could begin within an entry, where what stands before it is out of sight. */
+ * refuses `_`, or a match could begin within an entry, where what stands before it is out of sight.
+ */
 static void read_behind(struct pattern *x, bool negative)
 {
     bool any = false;
@@ -372,7 +366,7 @@ static void read_choices(struct pattern *x, struct unit_set *needed)
         struct unit_set of_choice = {{0}};
         put(x, "|");
         read_sequence(x, &of_choice);
-        units_keep(needed, &of_choice);
+        unit_set_meet(needed, &of_choice);
         if (count == SIEVE_LIST_MOST)
             x->sieve->full = true;
         else

@@ -8,18 +8,8 @@
 #include <stdlib.h>
 
 #include "base/buffer.h"
+#include "pack/build_files.h"
 #include "pack/pack.h"
-
-static const char *pack_name(const char *path)
-{
-    const char *slash = strchr(path, '/');
-    return slash ? slash + 1 : path;
-}
-
-static int by_name(const void *a, const void *b)
-{
-    return strcmp(*(char *const *) a, *(char *const *) b);
-}
 
 static bool read_file(const char *path, struct buffer *to)
 {
@@ -40,7 +30,7 @@ static bool read_files(char **paths, size_t count, struct pack_file *files, stru
             fprintf(stderr, "precompile: %s: %s\n", paths[i], strerror(errno));
             return false;
         }
-        files[i] = (struct pack_file){pack_name(paths[i]), buffer_text(&bytes[i])};
+        files[i] = (struct pack_file){listed_name(paths[i]), buffer_text(&bytes[i])};
     }
     return true;
 }
@@ -77,7 +67,7 @@ static void print_problems(const struct problems *p)
 static int precompile(char **names, size_t count, struct pack_file *files, struct buffer *bytes)
 {
     struct problems p = {0};
-    qsort(names, count, sizeof *names, by_name); /* the same C file whatever the order */
+    sort_names(names, count);
     if (!read_files(names, count, files, bytes))
         return 3;
     struct pack *k = pack_load(files, count, &p);

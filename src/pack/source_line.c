@@ -27,14 +27,11 @@ bool line_word(struct text *rest, struct text *word)
     return word->length > 0;
 }
 
+#define QUOTE_BYTES 60
+
 int quote_length(struct text t)
 {
-    if (t.length <= 60)
-        return (int) t.length;
-    size_t n = 60;
-    while (n > 56 && ((unsigned char) t.at[n] & 0xC0) == 0x80) /* not within a letter */
-        n--;
-    return (int) n;
+    return (int) text_cut(t, QUOTE_BYTES).length;
 }
 
 static bool is_odd(unsigned char c)

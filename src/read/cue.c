@@ -46,17 +46,9 @@ bool is_letter(char c)
     return (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z') || (unsigned char) c >= 0x80;
 }
 
-size_t letter_count(struct text t)
-{
-    size_t count = 0;
-    for (size_t i = 0; i < t.length; i++)
-        count += ((unsigned char) t.at[i] & 0xC0) != 0x80;
-    return count;
-}
-
 double cue_end(const struct cue *c)
 {
-    return c->end >= 0 ? c->end : c->start + (double) letter_count(c->text) / LETTERS_PER_SECOND;
+    return c->end >= 0 ? c->end : c->start + (double) text_letters(c->text) / LETTERS_PER_SECOND;
 }
 
 /* Moves a place from `begin` to `end` of the source. */
@@ -230,7 +222,7 @@ void time_span_add(struct time_span *s, double start, double end, struct text te
         s->first = start;
     s->last = start > s->last ? start : s->last;
     s->last = end > s->last ? end : s->last;
-    s->letters += letter_count(text);
+    s->letters += text_letters(text);
 }
 
 double time_span_unit(const struct time_span *s)

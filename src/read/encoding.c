@@ -68,7 +68,7 @@ static bool is_cut_letter(struct text t, size_t i)
         return false;
     size_t wants = byte_at(t, i) < 0xE0 ? 2 : byte_at(t, i) < 0xF0 ? 3 : 4;
     for (size_t n = i + 1; n < t.length; n++)
-        if ((byte_at(t, n) & 0xC0) != 0x80)
+        if (!byte_goes_on(t.at[n]))
             return false;
     return t.length - i < wants;
 }

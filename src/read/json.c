@@ -5,10 +5,11 @@
 #include <math.h>
 #include <string.h>
 
-#include "read/normalise.h"
+#include "base/json_text.h"
 #include "read/clock.h"
 #include "read/drafts.h"
 #include "read/limits.h"
+#include "read/normalise.h"
 
 /* The names that a value may have, likeliest first. */
 static const char *const start_names[] = {"start", "start_time", "startTime", "begin",
@@ -38,13 +39,6 @@ static json_t *get(const json_t *object, const char *const *names)
     return NULL;
 }
 
-static struct text string_of(const json_t *value)
-{
-    return json_is_string(value)
-               ? (struct text){json_string_value(value), json_string_length(value)}
-               : TEXT_EMPTY;
-}
-
 /* A number of seconds, or a clock in a string; -1 when it is neither. */
 static double time_of(struct json_reader *j, const json_t *value)
 {
@@ -52,7 +46,7 @@ static double time_of(struct json_reader *j, const json_t *value)
     bool whole = json_is_integer(value);
     if (json_is_number(value))
         seconds = json_number_value(value);
-    else if (!json_is_string(value) || !time_read(string_of(value), &seconds, &whole))
+    else if (!json_is_string(value) || !time_read(json_text(value), &seconds, &whole))
         return -1;
     j->whole = j->whole && whole;
     return isfinite(seconds) && seconds <= TIME_SECONDS_MAX * 1000 ? fmax(seconds, 0) : -1;
@@ -116,7 +110,7 @@ static struct text keep_speaker(struct json_reader *j, const json_t *segment)
         snprintf(number, sizeof number, "%" JSON_INTEGER_FORMAT, json_integer_value(speaker));
         return drafts_keep(&j->drafts, text_from(number));
     }
-    return drafts_keep(&j->drafts, text_trim(string_of(speaker)));
+    return drafts_keep(&j->drafts, text_trim(json_text(speaker)));
 }
 
 static void keep_words(struct json_reader *j, const json_t *words)
@@ -124,7 +118,7 @@ static void keep_words(struct json_reader *j, const json_t *words)
     struct drafts *d = &j->drafts;
     for (size_t i = 0; i < json_array_size(words) && d->words_count < d->words_room; i++) {
         const json_t *word = json_array_get(words, i);
-        struct text text = text_trim(string_of(get(word, word_names)));
+        struct text text = text_trim(json_text(get(word, word_names)));
         double start, end;
         read_times(j, word, &start, &end);
         if (text.length && start >= 0)
@@ -137,7 +131,7 @@ static struct text join_words(struct json_reader *j, const json_t *words)
 {
     size_t begin = j->drafts.length;
     for (size_t i = 0; i < json_array_size(words); i++) {
-        drafts_keep(&j->drafts, string_of(get(json_array_get(words, i), word_names)));
+        drafts_keep(&j->drafts, json_text(get(json_array_get(words, i), word_names)));
         drafts_keep(&j->drafts, TEXT_OF(" "));
     }
     return (struct text){j->drafts.text + begin, j->drafts.length - begin};
@@ -156,7 +150,7 @@ static bool keep_segment(struct json_reader *j, const json_t *segment)
         return false;
     read_times(j, segment, &draft->start, &draft->end);
     draft->made = !json_is_string(text);
-    draft->text = json_is_string(text) ? drafts_keep(d, string_of(text)) : join_words(j, words);
+    draft->text = json_is_string(text) ? drafts_keep(d, json_text(text)) : join_words(j, words);
     draft->speaker = keep_speaker(j, segment);
     keep_words(j, words);
     d->words_end[d->count - 1] = d->words_count;
@@ -166,7 +160,7 @@ static bool keep_segment(struct json_reader *j, const json_t *segment)
 static void keep_all(struct json_reader *j, json_t *root)
 {
     const json_t *segments = find_segments(root, 0);
-    j->language = drafts_keep(&j->drafts, string_of(get(root, language_names)));
+    j->language = drafts_keep(&j->drafts, json_text(get(root, language_names)));
     for (size_t i = 0; segments && i < json_array_size(segments); i++)
         if (!keep_segment(j, json_array_get(segments, i)))
             break;
@@ -236,7 +230,7 @@ static bool says(struct text string, struct text text)
     if (text_find(string, '\\', 0) == string.length)
         return text_equal(string, text);
     json_t *value = json_loadb(string.at - 1, string.length + 2, JSON_DECODE_ANY, NULL);
-    bool same = text_equal(string_of(value), text);
+    bool same = text_equal(json_text(value), text);
     json_decref(value);
     return same;
 }

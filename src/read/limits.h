@@ -8,6 +8,7 @@
 #define TAG_BYTES_MAX 300u          /* from "<" to ">"; a longer one is text */
 #define SOUND_BYTES_MAX 80u         /* from "[" to "]"; a longer one is speech */
 #define NAME_BYTES_MAX 40u          /* of a speaker */
+#define QUOTE_BYTES 40u             /* of what a message quotes */
 #define CAPTION_PARTS_MAX 32u       /* speakers' turns in one caption; the rest stays in the last */
 #define MARKS_MAX 30u               /* on one letter (Unicode Annex 15, Stream-Safe Text, has 30) */
 #define LABELS_MAX 16u              /* different "Name:" labels that make a file a dialogue */

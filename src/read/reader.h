@@ -62,7 +62,6 @@ void repair(struct reader *rd, enum repair kind, unsigned line);
  * reported, and becomes the end of the cue before. False, with an error, when there are too many
  * cues. */
 bool add_cue(struct reader *rd, const struct draft *d);
-size_t letter_count(struct text t); /* letters, signs and spaces */
 /* The end of a cue, from its reading speed where it is not given. */
 double cue_end(const struct cue *c);
 /* `c` without the first `offset` bytes of its text; its place moves along. */

@@ -202,14 +202,14 @@ static void share_time(struct cue *cues, size_t first, size_t last, double end)
 {
     double start = cues[first].start, length = end - start, letters = 0, before = 0;
     for (size_t i = first; i < last; i++)
-        letters += (double) letter_count(cues[i].text);
+        letters += (double) text_letters(cues[i].text);
     for (size_t i = first; i < last; i++) {
         struct cue *c = &cues[i];
         bool timed = c->times_count && i > first;
         c->start = timed ? fmin(c->times[0].start, end) : start + length * before / letters;
         if (i > first && c->start < cues[i - 1].start)
             c->start = cues[i - 1].start;
-        before += (double) letter_count(c->text);
+        before += (double) text_letters(c->text);
         if (i > first)
             cues[i - 1].end = c->start;
     }

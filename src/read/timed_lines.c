@@ -302,7 +302,7 @@ static bool add_opening(struct timed_lines *t)
             d.line = line.number;
         }
         d.raw_end = line.begin + line.text.length;
-        letters += letter_count(line.text);
+        letters += text_letters(line.text);
     }
     if (!d.line)
         return true;

@@ -90,8 +90,7 @@ static bool read_attribute_time(struct ttml *t, const char *value, double *secon
     if (read_clock_time(t, text, seconds) || read_offset(t, text, seconds))
         return true;
     problem_note(t->rd->p, read_place(t->rd, (unsigned) XML_GetCurrentLineNumber(t->parser)),
-                 "the time \"%.*s\" cannot be read", (int) (text.length < 40 ? text.length : 40),
-                 text.at);
+                 "the time \"%.*s\" cannot be read", TEXT(text_cut(text, QUOTE_BYTES)));
     return false;
 }
 

@@ -5,6 +5,7 @@
 #include <stdlib.h>
 
 #include "base/arena.h"
+#include "read/limits.h"
 #include "words/limits.h"
 
 /* How long the cue stands: as it says, else until the next one; 0 where neither is known. */

@@ -28,8 +28,6 @@
 /* A cue that stands so many times longer than its words take at the recording's own pace ends in
  * silence: captions stay on the screen until the next one, and lines of text say no end at all. */
 #define SLOW_CUE 2.0
-/* Letters spoken in a second: gives the last cue an end when it has none. */
-#define LETTERS_PER_SECOND 15.0
 /* The longest repetition that is taken for a false start: "into the into the pan". */
 #define REPEAT_WORDS 3
 

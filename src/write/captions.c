@@ -8,6 +8,7 @@
 
 #include "edits/edits.h"
 #include "pack/pack.h"
+#include "read/limits.h"
 #include "read/read.h"
 #include "write/html.h"
 #include "write/ingredient_line.h"
@@ -117,7 +118,7 @@ static struct piece piece_of(const struct recording *r, const struct mend *m)
     struct captioned_word first = word_was(r, m->first), last = word_was(r, m->last);
     struct piece p = {cue_origin(r, cue, first.offset),
                       cue_origin(r, cue, last.offset + last.text.length - 1) + 1, m->now};
-    while (p.end < r->source.length && ((unsigned char) r->source.at[p.end] & 0xC0) == 0x80)
+    while (p.end < r->source.length && byte_goes_on(r->source.at[p.end]))
         p.end++;
     if (!m->now.length && p.end < r->source.length && r->source.at[p.end] == ' ')
         p.end++;
@@ -237,7 +238,8 @@ static struct text mended_text(const struct recording *r, const struct writing *
 static double end_of(const struct recording *r, size_t i)
 {
     const struct cue *c = &r->cues.at[i];
-    double read = c->start + fmax(CAPTION_SECONDS_LEAST, (double) text_columns(c->text) / 15);
+    double read =
+        c->start + fmax(CAPTION_SECONDS_LEAST, (double) text_letters(c->text) / LETTERS_PER_SECOND);
     if (c->end >= 0)
         return c->end;
     return i + 1 < r->cues.count && r->cues.at[i + 1].start > c->start

@@ -8,7 +8,7 @@
 static void put_heading(struct buffer *b, struct text heading, char rule)
 {
     buffer_format(b, "%.*s\n", TEXT(heading));
-    put_rule(b, rule, text_columns(heading));
+    put_rule(b, rule, text_letters(heading));
 }
 
 static void put_parts(struct buffer *b, const struct writing *w, const struct card *c)

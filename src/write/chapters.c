@@ -15,15 +15,15 @@
 /* At most CHAPTER_TITLE_LETTERS, cut at a space, with "…". */
 static struct text short_title(const struct writing *w, struct text title)
 {
-    if (text_columns(title) <= CHAPTER_TITLE_LETTERS)
+    if (text_letters(title) <= CHAPTER_TITLE_LETTERS)
         return title;
     size_t columns = 0, cut = 0, at = 0;
     for (; at < title.length && columns < CHAPTER_TITLE_LETTERS - 1; at++) {
         if (title.at[at] == ' ')
             cut = at;
-        columns += ((unsigned char) title.at[at] & 0xC0) != 0x80;
+        columns += !byte_goes_on(title.at[at]);
     }
-    while (!cut && at < title.length && ((unsigned char) title.at[at] & 0xC0) == 0x80)
+    while (!cut && at < title.length && byte_goes_on(title.at[at]))
         at++;
     return arena_format(w->scratch, "%.*s…", TEXT(text_slice(title, 0, cut ? cut : at)));
 }

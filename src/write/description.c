@@ -136,7 +136,7 @@ bool write_description(const struct recording *r, const struct writing *w, struc
         out->length = begin;
         if (!put_all(out, r, w, (enum fullness) full, p))
             return false;
-        letters = text_columns(buffer_text(out)) - begin;
+        letters = text_letters(buffer_text(out)) - begin;
         if (letters > most)
             continue;
         if (full > FULL_METHOD)

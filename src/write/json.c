@@ -95,7 +95,6 @@ static void key_weight(struct json *j, const struct weight *w)
 
 static void put_ingredient(struct json *j, const struct ingredient *in)
 {
-    static const char *const ROLES[] = {"ingredient", "garnish", "serve-with"};
     json_open(j, '{');
     json_key_id(j, "id", ID_INGREDIENT, in->id);
     json_key_seconds(j, "at", in->at);
@@ -110,7 +109,7 @@ static void put_ingredient(struct json *j, const struct ingredient *in)
     json_key_bool(j, "to_taste", in->to_taste);
     json_key_bool(j, "optional", in->optional);
     json_key_text_or_null(j, "group", in->group);
-    json_key_string(j, "role", ROLES[in->role]);
+    json_key_string(j, "role", role_name(in->role));
     json_key_texts(j, "alternatives", &in->alternatives);
     json_key_text_or_null(j, "rule", in->rule);
     key_weight(j, &in->weight);

@@ -38,6 +38,6 @@ unsigned column_characters(const struct recording *r, unsigned line, unsigned co
         at = text_find(r->source, '\n', at) + 1;
     unsigned characters = 1;
     for (unsigned n = 1; n < column && at < r->source.length && r->source.at[at] != '\n'; n++, at++)
-        characters += (r->source.at[at] & 0xc0) != 0x80;
+        characters += !byte_goes_on(r->source.at[at]);
     return characters;
 }

@@ -69,7 +69,7 @@ static size_t letters_of(const struct flow *f, size_t first, size_t last)
     size_t n = 0;
     for (size_t i = first; i <= last; i++)
         if (f->words[i].length)
-            n += text_columns(f->words[i]) + (n > 0);
+            n += text_letters(f->words[i]) + (n > 0);
     return n;
 }
 

@@ -68,7 +68,6 @@ static void put_weight(struct page *g, const struct weight *weight)
 
 static void put_line(struct page *g, const struct ingredient *in)
 {
-    static const char *const ROLES[] = {"ingredient", "garnish", "serve-with"};
     json_open(&g->j, '{');
     json_key_id(&g->j, "id", ID_INGREDIENT, in->id);
     json_key_seconds(&g->j, "at", in->at);
@@ -89,7 +88,7 @@ static void put_line(struct page *g, const struct ingredient *in)
     json_key_bool(&g->j, "to_taste", in->to_taste);
     json_key_bool(&g->j, "optional", in->optional);
     json_key_text(&g->j, "group", in->group);
-    json_key_string(&g->j, "role", ROLES[in->role]);
+    json_key_string(&g->j, "role", role_name(in->role));
     json_key_text(&g->j, "rule", in->rule);
     put_weight(g, &in->weight);
     review_put_edited(g, EDIT_line_set, TARGET_LINE, in->id);

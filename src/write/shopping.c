@@ -114,7 +114,7 @@ static void put_text(const struct writing *w, const struct shop_list *list,
 {
     struct text title = PHRASE_0(w, shop_title);
     buffer_format(out, "%.*s\n", TEXT(title));
-    put_rule(out, '=', text_columns(title));
+    put_rule(out, '=', text_letters(title));
     for (size_t i = 0; i < list->items.count; i++) {
         struct text heading = heading_at(w, list, i);
         struct text line = item_text(w, &list->items.at[i], b);

@@ -4,14 +4,6 @@
 
 #include <string.h>
 
-size_t text_columns(struct text t)
-{
-    size_t n = 0;
-    for (size_t i = 0; i < t.length; i++)
-        n += ((unsigned char) t.at[i] & 0xC0) != 0x80;
-    return n;
-}
-
 void put_rule(struct buffer *b, char c, size_t columns)
 {
     while (columns--)
@@ -32,12 +24,12 @@ static bool next_word(struct text *rest, struct text *word)
 
 void put_wrapped(struct buffer *b, const char *first, struct text t)
 {
-    size_t indent = text_columns(text_from(first)), column = indent;
+    size_t indent = text_letters(text_from(first)), column = indent;
     struct text word;
     bool begin = true;
     buffer_put_string(b, first);
     while (next_word(&t, &word)) {
-        size_t width = text_columns(word);
+        size_t width = text_letters(word);
         if (!begin && column + 1 + width > WRAP_COLUMNS) {
             buffer_format(b, "\n%*s", (int) indent, "");
             column = indent;

@@ -7,9 +7,8 @@
 
 #define WRAP_COLUMNS 78
 
-/* Letters, as a terminal counts them: code points, which is right for the scripts we print. */
-size_t text_columns(struct text t);
-/* `first` and then the text, broken at spaces; further lines begin with as many spaces as `first`
+/* A letter is taken to be a column wide, which is right for the scripts we print. `first` and then
+ * the text, broken at spaces; further lines begin with as many spaces as `first`
  * has columns. White space in the text becomes single spaces. Ends with a line end. */
 void put_wrapped(struct buffer *b, const char *first, struct text t);
 /* A line of `c` under a heading. */

@@ -67,6 +67,9 @@ struct foods {
     LIST(struct text) part_list;
 };
 
+/* Room for a name that is folded. */
+#define FOLD_BYTES 288
+
 bool foods_load(struct foods *f, const struct units *u, struct arena *a, const struct pack *k,
                 struct problems *p);
 
@@ -78,13 +81,14 @@ bool food_name_in(const struct foods *f, const struct names *list, struct text n
 /* The food that is weighed when this was done to it: "lemon", "juiced" -> "lemon juice"; else
  * empty. */
 struct text food_part(const struct foods *f, struct text name, struct text done);
+/* Both as they are looked up together, in `room`. */
+struct text food_part_key(struct text name, struct text done, char room[2 * FOLD_BYTES]);
 /* The forms of USDA's rows that a word stands for, divided by '|'; the word itself when the
  * language lists none. */
 struct text food_forms(const struct foods *f, struct text word);
 
 /* Lower case, no accents, spaces for hyphens, as names are looked up; empty when longer than a
  * third of FOLD_BYTES. */
-#define FOLD_BYTES 288
 struct text name_fold(struct text name, char room[FOLD_BYTES]);
 /* The same to keep: the name itself, borrowed, where it is so already, else in the arena. */
 struct text name_kept(struct arena *a, struct text name);

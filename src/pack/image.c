@@ -1,27 +1,13 @@
 /* pack/image.c: what the loader has read -> one block. Sections first, whose sizes are known; then
  * the texts, each once, its length before it, in the order in which they are first asked for.
  * SPDX-License-Identifier: MIT */
-#include "pack/image.h"
+#include "pack/image_maker.h"
 
 #include <stdlib.h>
 
-#include "pack/load.h"
-
 #define ALIGN 8
 
-struct maker {
-    struct loader *l;
-    char *block; /* the sections */
-    size_t used;
-    size_t sections;    /* bytes of all of them; 0 while they are only counted */
-    struct index texts; /* to their place in `pool`, + 1 */
-    char *pool;
-    size_t pool_length, pool_room;
-    heard_list heard;
-};
-
-/* Room for `count` things; NULL in the first round, which only counts bytes. */
-static void *section(struct maker *m, struct section *s, size_t count, size_t size)
+void *image_section(struct maker *m, struct section *s, size_t count, size_t size)
 {
     size_t at = m->used;
     if (count > (PACK_BYTES - at) / size)
@@ -74,7 +60,7 @@ static size_t pooled(struct maker *m, struct text t)
     return key->first - 1;
 }
 
-static void put_text(struct maker *m, struct ref *to, struct text t)
+void image_put_text(struct maker *m, struct ref *to, struct text t)
 {
     size_t from = (size_t) ((char *) to - m->block);
     size_t at = m->sections + pooled(m, t.at ? t : TEXT_EMPTY);
@@ -89,10 +75,10 @@ static void put_entry(struct maker *m, struct entry *e, const struct listing *fr
 {
     e->number = from->number;
     e->marks = from->marks;
-    put_text(m, &e->words_at, from->words);
-    put_text(m, &e->value_at, from->value);
-    put_text(m, &e->shown_at, from->shown);
-    put_text(m, &e->file_at, text_from(from->file));
+    image_put_text(m, &e->words_at, from->words);
+    image_put_text(m, &e->value_at, from->value);
+    image_put_text(m, &e->shown_at, from->shown);
+    image_put_text(m, &e->file_at, text_from(from->file));
     const struct listing *first = m->l->entries.at;
     e->next = from->next ? (int32_t) (first + from->next - 1 - from) : 0;
     e->line = from->line;
@@ -104,19 +90,19 @@ static void put_entry(struct maker *m, struct entry *e, const struct listing *fr
 static void put_entries(struct maker *m, struct image *out)
 {
     size_t count = m->l->entries.count;
-    struct entry *to = section(m, &out->entries, count, sizeof *to);
+    struct entry *to = image_section(m, &out->entries, count, sizeof *to);
     for (size_t i = 0; to && i < count; i++)
         put_entry(m, &to[i], &m->l->entries.at[i]);
 }
 
 static void put_index(struct maker *m, struct section *s, const struct index *x)
 {
-    struct image_key *to = section(m, s, x->room, sizeof *to);
+    struct image_key *to = image_section(m, s, x->room, sizeof *to);
     for (size_t i = 0; to && i < x->room; i++) {
         const struct key *from = &x->slots[i];
         if (!from->at)
             continue;
-        put_text(m, &to[i].text, (struct text){from->at, from->length});
+        image_put_text(m, &to[i].text, (struct text){from->at, from->length});
         to[i].hash = from->hash;
         to[i].first = from->first;
         to[i].more = from->more;
@@ -157,7 +143,7 @@ static void put_inner(struct maker *m, struct image *out)
         x.slots[i].first = total;
         total += x.slots[i].more;
     }
-    uint32_t *list = section(m, &out->inner_entries, total, sizeof *list);
+    uint32_t *list = image_section(m, &out->inner_entries, total, sizeof *list);
     if (list)
         each_inner(m, &x, list_inner, list);
     for (size_t i = 0; list && i < x.room; i++)
@@ -177,8 +163,8 @@ static void count_tags(const heard_list *heard, uint32_t begins[TAG_CODES + 1])
 static void put_pronounced(struct maker *m, struct image *out)
 {
     uint32_t begins[TAG_CODES + 1] = {0};
-    struct pronounced *to = section(m, &out->pronounced, m->heard.count, sizeof *to);
-    uint32_t *tags = section(m, &out->of_tag, TAG_CODES + 1, sizeof *tags);
+    struct pronounced *to = image_section(m, &out->pronounced, m->heard.count, sizeof *to);
+    uint32_t *tags = image_section(m, &out->of_tag, TAG_CODES + 1, sizeof *tags);
     count_tags(&m->heard, begins);
     if (tags)
         memcpy(tags, begins, sizeof begins);
@@ -186,140 +172,29 @@ static void put_pronounced(struct maker *m, struct image *out)
         const struct heard *from = &m->heard.at[i];
         struct pronounced *p = &to[begins[from->tag]++];
         p->letters = sound_letters(from->sounds);
-        put_text(m, &p->sounds, from->sounds);
+        image_put_text(m, &p->sounds, from->sounds);
         p->entry = from->entry;
         p->tag = from->tag;
     }
 }
 
-/* ---- tables */
-
-static uint32_t put_texts(struct maker *m, const struct text *from, size_t count)
-{
-    struct section s;
-    struct ref *to = section(m, &s, count, sizeof *to);
-    for (size_t i = 0; to && i < count; i++)
-        put_text(m, &to[i], from[i]);
-    return s.at;
-}
-
-static const struct text *row_at(const struct listed_table *t, size_t row)
-{
-    return &t->cells[row * t->columns];
-}
-
-static bool begin_alike(const struct listed_table *t, size_t a, size_t b, size_t cells)
-{
-    return text_equal(row_at(t, a)[0], row_at(t, b)[0])
-           && (cells < 2 || text_equal(row_at(t, a)[1], row_at(t, b)[1]));
-}
-
-static uint32_t hash_of_row(const struct listed_table *t, size_t row, size_t cells)
-{
-    const struct text *at = row_at(t, row);
-    return cells < 2 ? key_hash(at[0]) : pair_hash(at[0], at[1]);
-}
-
-/* The slot of the row, by its first one or two cells, or the free one where it would go. */
-static uint32_t *row_slot(uint32_t *slots, size_t room, const struct listed_table *t, size_t row,
-                          size_t cells)
-{
-    size_t i = hash_of_row(t, row, cells) & (room - 1);
-    while (slots[i] && !begin_alike(t, slots[i] - 1, row, cells))
-        i = (i + 1) & (room - 1);
-    return &slots[i];
-}
-
-/* The first row of each first cell, or of each two. Half full at most. */
-static struct section put_row_keys(struct maker *m, const struct listed_table *t, size_t cells)
-{
-    struct section s;
-    size_t room = 8;
-    while (room < t->rows * 2)
-        room *= 2;
-    uint32_t *to = section(m, &s, room, sizeof *to);
-    for (size_t row = 0; to && row < t->rows; row++) {
-        uint32_t *slot = row_slot(to, room, t, row, cells);
-        *slot = *slot ? *slot : (uint32_t) row + 1;
-    }
-    return s;
-}
-
-/* From the last row on, so that each finds the one behind it; how many have one. */
-static size_t link_rows(uint32_t *nexts, uint32_t *slots, size_t room, const struct listed_table *t)
-{
-    size_t linked = 0;
-    for (size_t row = t->rows; row-- > 0;) {
-        uint32_t *slot = row_slot(slots, room, t, row, 1);
-        nexts[row] = *slot;
-        linked += *slot != 0;
-        *slot = (uint32_t) row + 1;
-    }
-    return linked;
-}
-
-/* `*linked`: how many rows have another one behind them. */
-static struct section put_nexts(struct maker *m, const struct listed_table *t, size_t *linked)
-{
-    struct section s = {0};
-    size_t room = 8;
-    while (room < t->rows * 2)
-        room *= 2;
-    uint32_t *nexts = arena_alloc(&m->l->arena, (t->rows + 1) * sizeof *nexts);
-    uint32_t *slots = arena_alloc(&m->l->arena, room * sizeof *slots);
-    *linked = link_rows(nexts, slots, room, t);
-    if (!*linked)
-        return s;
-    uint32_t *to = section(m, &s, t->rows, sizeof *to);
-    if (to)
-        memcpy(to, nexts, t->rows * sizeof *to);
-    return s;
-}
-
-static uint32_t put_lines(struct maker *m, const struct listed_table *t)
-{
-    struct section s;
-    unsigned *to = section(m, &s, t->rows, sizeof *to);
-    if (to && t->rows)
-        memcpy(to, t->lines, t->rows * sizeof *to);
-    return s.at;
-}
-
-static void put_table(struct maker *m, struct image_table *to, const struct listed_table *t)
-{
-    size_t linked;
-    struct image_table made = {.columns = (uint32_t) t->columns, .rows = (uint32_t) t->rows};
-    made.heads = put_texts(m, t->heads, t->columns);
-    made.cells = put_texts(m, t->cells, t->rows * t->columns);
-    made.lines = put_lines(m, t);
-    made.keys = put_row_keys(m, t, 1);
-    made.nexts = put_nexts(m, t, &linked);
-    if (linked * 2 >= t->rows && t->columns > 2) /* else the links lead there soon */
-        made.pairs = put_row_keys(m, t, 2);
-    if (!to)
-        return;
-    *to = made;
-    put_text(m, &to->name, t->name);
-    put_text(m, &to->file, text_from(t->file));
-}
+/* ---- tables and rules */
 
 static void put_tables(struct maker *m, struct image *out)
 {
     size_t count = m->l->tables.count;
-    struct image_table *to = section(m, &out->tables, count, sizeof *to);
+    struct image_table *to = image_section(m, &out->tables, count, sizeof *to);
     for (size_t i = 0; i < count; i++)
-        put_table(m, to ? &to[i] : NULL, &m->l->tables.at[i]);
+        image_put_table(m, to ? &to[i] : NULL, &m->l->tables.at[i]);
 }
-
-/* ---- rules */
 
 static uint32_t put_examples(struct maker *m, const struct rule_node *n)
 {
     struct section s;
-    struct example *to = section(m, &s, n->examples.count, sizeof *to);
+    struct example *to = image_section(m, &s, n->examples.count, sizeof *to);
     for (size_t i = 0; to && i < n->examples.count; i++) {
-        put_text(m, &to[i].words, n->examples.at[i].words);
-        put_text(m, &to[i].expected, n->examples.at[i].expected);
+        image_put_text(m, &to[i].words, n->examples.at[i].words);
+        image_put_text(m, &to[i].expected, n->examples.at[i].expected);
         to[i].line = n->examples.at[i].line;
     }
     return s.at;
@@ -338,11 +213,11 @@ static void put_rule(struct maker *m, struct image_rule *to, const struct rule_n
     to->rule.number = (unsigned) number;
     to->rule.ex_count = n->examples.count;
     to->examples = examples;
-    put_text(m, &to->name, text_from(n->rule.name));
-    put_text(m, &to->file, text_from(n->rule.file));
-    put_text(m, &to->pattern, text_from(n->rule.pattern));
-    put_text(m, &to->option, n->rule.option);
-    put_text(m, &to->sieve, n->rule.sieve);
+    image_put_text(m, &to->name, text_from(n->rule.name));
+    image_put_text(m, &to->file, text_from(n->rule.file));
+    image_put_text(m, &to->pattern, text_from(n->rule.pattern));
+    image_put_text(m, &to->option, n->rule.option);
+    image_put_text(m, &to->sieve, n->rule.sieve);
 }
 
 static void put_rules(struct maker *m, struct image *out)
@@ -350,7 +225,7 @@ static void put_rules(struct maker *m, struct image *out)
     size_t count = 0, done = 0;
     for (const struct rule_node *n = m->l->first_rule; n; n = n->next)
         count += !n->refused;
-    struct image_rule *to = section(m, &out->rules, count, sizeof *to);
+    struct image_rule *to = image_section(m, &out->rules, count, sizeof *to);
     for (int stage = 0; stage < STAGE_COUNT; stage++)
         for (const struct rule_node *n = m->l->first_rule; n; n = n->next)
             if (!n->refused && (int) n->rule.stage == stage) {
@@ -364,7 +239,7 @@ static void put_rules(struct maker *m, struct image *out)
 static void put_all(struct maker *m)
 {
     struct section self;
-    struct image none = {0}, *out = section(m, &self, 1, sizeof *out);
+    struct image none = {0}, *out = image_section(m, &self, 1, sizeof *out);
     out = out ? out : &none;
     put_entries(m, out);
     put_index(m, &out->words, &m->l->words);

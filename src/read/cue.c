@@ -18,34 +18,6 @@ void repair(struct reader *rd, enum repair kind, unsigned line)
         rd->repairs[kind].line = line;
 }
 
-bool next_line(struct lines *l, struct line *line)
-{
-    if (l->at >= l->source.length)
-        return false;
-    size_t end = text_find(l->source, '\n', l->at);
-    *line = (struct line){text_slice(l->source, l->at, end), l->at, ++l->number};
-    l->at = end + 1;
-    return true;
-}
-
-bool line_is_blank(struct text line)
-{
-    for (size_t i = 0; i < line.length; i++)
-        if (line.at[i] != ' ' && line.at[i] != '\t' && line.at[i] != '\n' && line.at[i] != '\f')
-            return false;
-    return true;
-}
-
-bool is_digit(char c)
-{
-    return c >= '0' && c <= '9';
-}
-
-bool is_letter(char c)
-{
-    return (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z') || (unsigned char) c >= 0x80;
-}
-
 double cue_end(const struct cue *c)
 {
     return c->end >= 0 ? c->end : c->start + (double) text_letters(c->text) / LETTERS_PER_SECOND;

@@ -8,6 +8,7 @@
 #include "base/json_text.h"
 #include "read/clock.h"
 #include "read/drafts.h"
+#include "read/json_place.h"
 #include "read/limits.h"
 #include "read/normalise.h"
 
@@ -16,7 +17,6 @@ static const char *const start_names[] = {"start", "start_time", "startTime", "b
                                           "from",  "time",       "timestamp", NULL};
 static const char *const end_names[] = {"end", "end_time", "endTime", "to", "stop", NULL};
 static const char *const duration_names[] = {"duration", "dur", NULL};
-static const char *const text_names[] = {"text", "content", "caption", "transcript", "line", NULL};
 static const char *const word_names[] = {"word", "text", NULL};
 static const char *const speaker_names[] = {"speaker", "speaker_name", NULL};
 static const char *const language_names[] = {"language", "lang", NULL};
@@ -71,7 +71,7 @@ static void read_times(struct json_reader *j, const json_t *object, double *star
 static bool is_segment(const json_t *value)
 {
     return json_is_object(value) && get(value, start_names)
-           && (json_is_string(get(value, text_names))
+           && (json_is_string(get(value, JSON_TEXT_NAMES))
                || json_is_array(json_object_get(value, "words")));
 }
 
@@ -139,7 +139,7 @@ static struct text join_words(struct json_reader *j, const json_t *words)
 
 static bool keep_segment(struct json_reader *j, const json_t *segment)
 {
-    const json_t *text = get(segment, text_names), *words = json_object_get(segment, "words");
+    const json_t *text = get(segment, JSON_TEXT_NAMES), *words = json_object_get(segment, "words");
     struct drafts *d = &j->drafts;
     if (!json_is_string(text) && !json_is_array(words)) {
         j->without_text++;
@@ -165,96 +165,6 @@ static void keep_all(struct json_reader *j, json_t *root)
         if (!keep_segment(j, json_array_get(segments, i)))
             break;
 }
-
-/* Places ------------------------------------------------------------------------------------------
- * Jansson does not say where a string stood, so the strings under a text's name are looked for
- * again. A text that was joined from words has the line of the text before it. */
-
-struct scan {
-    struct text source;
-    size_t at;
-    unsigned line;
-    size_t line_begin;
-    struct text name; /* the string before a ':'; that of the value that comes */
-};
-
-/* The string that begins at `at`, without its quotes. */
-static struct text scan_string(struct scan *s)
-{
-    size_t begin = ++s->at;
-    while (s->at < s->source.length && s->source.at[s->at] != '"')
-        s->at += s->source.at[s->at] == '\\' ? 2 : 1;
-    size_t end = s->at < s->source.length ? s->at : s->source.length;
-    s->at++;
-    return text_slice(s->source, begin, end);
-}
-
-static bool is_text_name(struct text name)
-{
-    for (size_t i = 0; text_names[i]; i++)
-        if (text_is(name, text_names[i]))
-            return true;
-    return false;
-}
-
-/* The next string that is the value of a text's name. */
-static bool next_text(struct scan *s, struct text *found)
-{
-    struct text string = TEXT_EMPTY;
-    while (s->at < s->source.length) {
-        char c = s->source.at[s->at];
-        if (c == '"') {
-            string = scan_string(s);
-            if (is_text_name(s->name)) {
-                s->name = TEXT_EMPTY;
-                *found = string;
-                return true;
-            }
-            s->name = TEXT_EMPTY;
-            continue;
-        }
-        if (c == ':')
-            s->name = string;
-        else if (c == ',' || c == '{' || c == '[')
-            s->name = string = TEXT_EMPTY;
-        s->line += c == '\n';
-        s->line_begin = c == '\n' ? s->at + 1 : s->line_begin;
-        s->at++;
-    }
-    return false;
-}
-
-/* Does the string with its escapes, as it stands in the file, say `text`? */
-static bool says(struct text string, struct text text)
-{
-    if (text_find(string, '\\', 0) == string.length)
-        return text_equal(string, text);
-    json_t *value = json_loadb(string.at - 1, string.length + 2, JSON_DECODE_ANY, NULL);
-    bool same = text_equal(json_text(value), text);
-    json_decref(value);
-    return same;
-}
-
-static void place_drafts(struct json_reader *j)
-{
-    struct scan s = {.source = j->rd->r->source, .line = 1};
-    struct text string;
-    for (size_t i = 0; i < j->drafts.count; i++) {
-        struct draft *d = &j->drafts.at[i];
-        bool found = false;
-        while (!d->made && !found && next_text(&s, &string))
-            found = says(string, d->text);
-        d->line = s.line;
-        if (!found)
-            continue;
-        d->raw = (size_t) (string.at - s.source.at);
-        d->raw_end = d->raw + string.length;
-        d->column = (unsigned) (d->raw - s.line_begin) + 1;
-    }
-}
-
-/* Words -------------------------------------------------------------------------------------------
- */
 
 static bool stands_at(struct text text, size_t at, struct text word)
 {
@@ -352,7 +262,7 @@ bool read_json(struct reader *rd)
                      j->without_text);
     if (j->whole)
         scale_all(&j->drafts);
-    place_drafts(j);
+    json_place(&j->drafts, rd->r->source);
     rd->r->language = j->language;
     return add_drafts(j);
 }

@@ -20,14 +20,11 @@ void take_line_start(struct cleaner *c)
 {
     struct text rest = text_slice(c->in, c->at, c->in.length);
     struct text line = text_slice(rest, 0, text_find(rest, '\n', 0));
-    size_t hashes = 0, blanks = 0;
+    size_t blanks = 0;
     while (blanks < line.length && line.at[blanks] == ' ')
         blanks++;
     struct text marked = text_slice(line, blanks, line.length);
-    while (hashes < marked.length && marked.at[hashes] == '#')
-        hashes++;
-    if ((hashes && hashes < 7 && (hashes == marked.length || marked.at[hashes] == ' '))
-        || is_rule(marked))
+    if (line_is_heading(marked) || is_rule(marked))
         c->at += line.length;
     else if (text_starts(marked, "* ") || text_starts(marked, "+ ")
              || (text_starts(marked, ">") && !text_starts(marked, ">>")))

@@ -3,7 +3,6 @@
 #include "review/session.h"
 
 #include <inttypes.h>
-#include <jansson.h>
 #include <stdio.h>
 #include <stdlib.h>
 #include <string.h>
@@ -13,6 +12,7 @@
 #include "edits/edits.h"
 #include "read/read.h"
 #include "review/delta.h"
+#include "review/state.h"
 #include "write/json_print.h"
 
 /* ---- replies */
@@ -36,8 +36,7 @@ const char *session_message(const struct dishtake *d, const char *otherwise)
     return otherwise;
 }
 
-/* Names the state of the edits. */
-static void revision(const struct session *s, char out[REVISION_LETTERS])
+void session_revision(const struct session *s, char out[REVISION_LETTERS])
 {
     snprintf(out, REVISION_LETTERS, "%016" PRIx64,
              digest_add(DIGEST_BEGIN, buffer_text(&s->edits.bytes)));
@@ -59,14 +58,13 @@ static const char *begin_page(struct session *s, struct reply *r, const char *fo
     const char *page = write_page(s, r, form, length);
     if (!page)
         return NULL;
-    revision(s, now);
+    session_revision(s, now);
     r->status = 200;
     buffer_format(&r->body, "{\"revision\":\"%s\",\"page\":", now);
     return page;
 }
 
-/* `has` is the revision that the asker shows: of what stands there too, only the place is told. */
-static void put_recipes(struct session *s, struct reply *r, const char *has)
+void session_put_recipes(struct session *s, struct reply *r, const char *has)
 {
     char now[REVISION_LETTERS];
     size_t length;
@@ -104,14 +102,14 @@ static enum dishtake_result read_first(struct session *s)
     return dishtake_read(s->d, s->bytes.at ? s->bytes.at : "", s->bytes.length, s->name, &o);
 }
 
-static enum dishtake_result read_with(struct session *s, struct text edits)
+enum dishtake_result session_read(struct session *s, struct text edits)
 {
     return dishtake_read_edits(s->d, edits.length ? edits.at : NULL, edits.length);
 }
 
-static enum dishtake_result read_again(struct session *s)
+enum dishtake_result session_read_disk(struct session *s)
 {
-    return read_with(s, edits_bytes(s));
+    return session_read(s, edits_bytes(s));
 }
 
 static bool tell(const struct session *s, struct problems *p)
@@ -149,7 +147,7 @@ void session_close(struct session *s)
 
 void session_recipes(struct session *s, struct reply *r)
 {
-    put_recipes(s, r, NULL);
+    session_put_recipes(s, r, NULL);
 }
 
 void session_words(struct session *s, struct reply *r)
@@ -201,7 +199,7 @@ bool session_look(struct session *s, struct reply *r)
     if (news == KEPT_CHANGED) {
         if (s->usable && ours.length && !goes_on(buffer_text(&s->edits.bytes), buffer_text(&ours)))
             keep_aside(s, buffer_text(&ours), &p);
-        s->usable = read_again(s) == DISHTAKE_DONE;
+        s->usable = session_read_disk(s) == DISHTAKE_DONE;
     }
     bool done = news != KEPT_UNREADABLE && s->usable;
     if (!done)
@@ -218,129 +216,7 @@ void session_news(struct session *s, struct reply *r)
     char now[REVISION_LETTERS];
     if (!session_look(s, r))
         return;
-    revision(s, now);
+    session_revision(s, now);
     r->status = 200;
     buffer_format(&r->body, "{\"revision\":\"%s\"}", now);
-}
-
-/* ---- one more edit */
-
-/* Back to what is on the disk. */
-static void take_back(struct session *s, struct reply *r, unsigned status, const char *why)
-{
-    char kept[300];
-    snprintf(kept, sizeof kept, "%s", why); /* reading clears messages */
-    read_again(s);
-    reply_error(r, status, kept);
-}
-
-static void save(struct session *s, struct text bytes, const char *has, struct reply *r)
-{
-    struct problems p = {0};
-    enum kept_saved saved = kept_save(&s->edits, bytes, &p);
-    if (saved == SAVED)
-        put_recipes(s, r, has);
-    else if (saved == SAVED_BY_ANOTHER)
-        take_back(s, r, 409, "another page or program was faster");
-    else
-        take_back(s, r, 507, p.count ? p.at[0].message : "it cannot be saved");
-    problems_release(&p);
-}
-
-static void try_edit(struct session *s, struct text bytes, const char *has, struct reply *r)
-{
-    if (read_with(s, bytes) != DISHTAKE_DONE) {
-        take_back(s, r, 422, session_message(s->d, "it cannot be applied"));
-        return;
-    }
-    const char *why = dishtake_edit_unplaced(s->d, dishtake_edits(s->d));
-    if (why)
-        take_back(s, r, 422, why);
-    else
-        save(s, bytes, has, r);
-}
-
-static void add_edit(struct session *s, json_t *edit, const char *has, struct reply *r)
-{
-    size_t length;
-    char *asked = json_dumps(edit, JSON_COMPACT | JSON_REAL_PRECISION(15));
-    const char *file = asked ? dishtake_edit(s->d, asked, strlen(asked), &length) : NULL;
-    struct buffer bytes = {0};
-    if (!file) {
-        reply_error(r, 422, session_message(s->d, "it cannot be applied"));
-    } else {
-        buffer_put(&bytes,
-                   (struct text){file, length}); /* reading makes the handle's own bytes invalid */
-        if (bytes.failed)
-            reply_error(r, 507, "no memory is left");
-        else
-            try_edit(s, buffer_text(&bytes), has, r);
-    }
-    buffer_release(&bytes);
-    free(asked);
-}
-
-static bool is_stale(const struct session *s, const char *seen)
-{
-    char now[REVISION_LETTERS];
-    revision(s, now);
-    return !seen || strcmp(seen, now) != 0;
-}
-
-static bool is_known(const struct session *s, const json_t *edit)
-{
-    const json_t *key = json_object_get(edit, "key");
-    return json_is_string(key)
-           && dishtake_edit_known(s->d, json_string_value(key), json_string_length(key));
-}
-
-static json_t *load(struct text asked)
-{
-    return json_loadb(asked.at, asked.length, JSON_REJECT_DUPLICATES, NULL);
-}
-
-void session_edit(struct session *s, struct text asked, struct reply *r)
-{
-    json_t *request = load(asked), *edit = json_object_get(request, "edit");
-    const char *has = json_string_value(json_object_get(request, "revision"));
-    if (!json_is_object(edit))
-        reply_error(r, 400, "an edit is needed");
-    else if (!session_look(s, r))
-        ;
-    else if (is_known(s, edit)) /* the answer was lost on the way: it is not done twice */
-        put_recipes(s, r, has);
-    else if (is_stale(s, has))
-        reply_error(r, 409, "another page or program was faster");
-    else
-        add_edit(s, edit, has, r);
-    json_decref(request);
-}
-
-/* Units and scale are checked by the library, which says what would be right. */
-static const char *make_card(struct session *s, const json_t *request, size_t *length)
-{
-    struct dishtake_write_options o = {.size = sizeof o, .at = -1};
-    o.dish = (size_t) json_integer_value(json_object_get(request, "dish"));
-    o.units = json_string_value(json_object_get(request, "units"));
-    o.times = json_string_value(json_object_get(request, "times"));
-    return dishtake_write(s->d, "card", "text", &o, length);
-}
-
-void session_card(struct session *s, struct text asked, struct reply *r)
-{
-    json_t *request = load(asked);
-    struct json j = {.out = &r->body};
-    size_t length;
-    bool fits = json_integer_value(json_object_get(request, "dish")) > 0;
-    const char *card = fits ? make_card(s, request, &length) : NULL;
-    json_decref(request);
-    if (!card) {
-        reply_error(r, fits ? 422 : 400,
-                    fits ? session_message(s->d, "no such dish") : "a dish is needed");
-        return;
-    }
-    r->status = 200;
-    json_open(&j, '{');
-    json_key_text(&j, "card", (struct text){card, length});
-    json_close(&j, '}');
 }

@@ -53,9 +53,9 @@ static enum status publish_one(const struct cli *c, struct dishtake *d, size_t n
     if (stops && !c->values[OPTION_DESPITE_FINDINGS]) {
         buffer_format(
             talk,
-            "%s: not published: unsafe as heard in %zu places; mend them (dishtake check shows "
+            "%s: not published: unsafe as heard in %zu place%s; mend them (dishtake check shows "
             "them, dishtake review mends them), or publish with --despite-findings\n",
-            c->operands[number], stops);
+            c->operands[number], stops, stops == 1 ? "" : "s");
         return STATUS_FOUND;
     }
     put_folder_name(&name, c, number);

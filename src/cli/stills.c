@@ -134,9 +134,9 @@ void stills_take(struct stills *s, const struct dishtake *d, const char *video,
             break;
     progress_hide(&bar);
     if (missed)
-        buffer_format(talk,
-                      "%s: note: %zu pictures could not be taken from it, and were left out\n",
-                      video, missed);
+        buffer_format(
+            talk, "%s: note: pictures that could not be taken from it, and were left out: %zu\n",
+            video, missed);
     buffer_release(&input);
 }
 

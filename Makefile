@@ -272,10 +272,14 @@ SECONDS ?= 60
 F = $(B)/fuzz
 FUZZ = -fsanitize=address,undefined -fno-sanitize-recover=all -O1 -g -DARENA_MALLOC
 FUZZ_BIN = $(patsubst %.c,$(F)/%,$(wildcard tests/fuzz/fuzz_*.c))
+# Only these compare the input's own bytes. Elsewhere telling the fuzzer of each comparison found nothing more and took a
+# third of the time.
+FUZZ_COMPARED = base pack read review edits
+FUZZ_TOLD = $(if $(filter $(FUZZ_COMPARED:%=src/%/),$(<D)/),,-fno-sanitize-coverage=trace-cmp)
 
 $(F)/%.o: src/%.c
 	@mkdir -p $(@D)
-	$(call say,CC) clang $(CPPFLAGS) $(LIBRARY_FLAGS) $(STD) $(FUZZ) -fsanitize=fuzzer-no-link -c -o $@ $<
+	$(call say,CC) clang $(CPPFLAGS) $(LIBRARY_FLAGS) $(STD) $(FUZZ) -fsanitize=fuzzer-no-link $(FUZZ_TOLD) -c -o $@ $<
 
 $(F)/libcore.a: $(call CORE_O,$(F))
 	$(call say,AR) rm -f $@ && ar qcs $@ $^

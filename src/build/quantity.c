@@ -16,9 +16,9 @@ void number_at(const struct recording *r, const struct sentence *s, struct span 
         *low = m->low;
         *high = m->high;
     } else {
-        *low = *high = ratio_known(w->number) ? w->number
-                       : w->entry             ? w->entry->number
-                                              : RATIO_NONE;
+        *low = *high = ratio_known(w->rare->number) ? w->rare->number
+                       : w->entry                   ? w->entry->number
+                                                    : RATIO_NONE;
     }
 }
 

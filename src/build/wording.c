@@ -76,7 +76,7 @@ static const struct entry *heard_from(const struct builder *b, size_t *i, size_t
     size_t end = *i;
     while (end < last && b->r->words.at[end].tag == TAG_INSIDE)
         end++;
-    const struct entry *heard = b->r->words.at[end].heard_as;
+    const struct entry *heard = b->r->words.at[end].rare->heard_as;
     if (heard)
         *i = end;
     return heard;

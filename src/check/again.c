@@ -93,10 +93,10 @@ bool first_number(const struct checker *c, const struct sentence *s, struct span
     size_t at = within.first;
     while (at <= within.last && r->words.at[at].tag != TAG_NUMBER)
         at++;
-    bool found = at <= within.last && ratio_finite(r->words.at[at].number);
+    bool found = at <= within.last && ratio_finite(r->words.at[at].rare->number);
     if (found) {
-        *count = (struct amount){true, r->words.at[at].number, r->words.at[at].number, TEXT_EMPTY,
-                                 false};
+        *count = (struct amount){true, r->words.at[at].rare->number, r->words.at[at].rare->number,
+                                 TEXT_EMPTY, false};
         *where = (struct span){at, at};
     }
     for (size_t i = 0; i < s->match_count; i++) {

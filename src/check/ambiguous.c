@@ -96,18 +96,18 @@ static void check_digits(struct checker *c, size_t i, size_t last)
 {
     const struct word *w = &c->r->words.at[i];
     struct number_range g;
-    double n = ratio_double(w->number);
-    if (w->number.under != 1 || n < GLUED_LEAST || n > GLUED_MOST || !range_of(c, i + 1, last, &g)
-        || (i > 0 && c->r->words.at[i - 1].tag == TAG_ARTICLE))
+    double n = ratio_double(w->rare->number);
+    if (w->rare->number.under != 1 || n < GLUED_LEAST || n > GLUED_MOST
+        || !range_of(c, i + 1, last, &g) || (i > 0 && c->r->words.at[i - 1].tag == TAG_ARTICLE))
         return;
     struct text unit = c->r->words.at[i + 1].key;
-    for (int64_t cut = 10; cut < w->number.over; cut *= 10) {
-        int64_t low = w->number.over / cut, high = w->number.over % cut;
+    for (int64_t cut = 10; cut < w->rare->number.over; cut *= 10) {
+        int64_t low = w->rare->number.over / cut, high = w->rare->number.over % cut;
         struct text two =
             high * 10 < cut ? TEXT_EMPTY : apart(c, &g, (double) low, (double) high, unit);
         /* Round packages and times are said as they are: 400 grams, 120 minutes. */
         bool round =
-            fits(&g, n) && (g.time ? high >= 60 || high % 10 == 0 : w->number.over % 50 == 0);
+            fits(&g, n) && (g.time ? high >= 60 || high % 10 == 0 : w->rare->number.over % 50 == 0);
         if (two.length && !round) {
             ask(c, (struct span){i, i + 1}, WORDING(c, "whole", w->text, unit), two);
             return;
@@ -121,7 +121,7 @@ static double word_value(const struct word *w)
     bool spoken = w->tag == TAG_ONES || w->tag == TAG_TEENS || w->tag == TAG_TENS;
     if (spoken && w->entry)
         return ratio_double(w->entry->number);
-    return w->tag == TAG_NUMBER ? ratio_double(w->number) : ratio_double(RATIO_NONE);
+    return w->tag == TAG_NUMBER ? ratio_double(w->rare->number) : ratio_double(RATIO_NONE);
 }
 
 /* "two ten minutes", "two twenty gram packets": two numbers in a row that make one as well. */

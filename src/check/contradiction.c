@@ -100,8 +100,8 @@ bool number_in(const struct checker *c, const struct sentence *s, struct span wh
         return true;
     }
     const struct word *w = &c->r->words.at[where.first + 1];
-    *count = (struct amount){true, w->number, w->number, TEXT_EMPTY, false};
-    return ratio_finite(w->number);
+    *count = (struct amount){true, w->rare->number, w->rare->number, TEXT_EMPTY, false};
+    return ratio_finite(w->rare->number);
 }
 
 /* "All six of the | chicken thighs". */

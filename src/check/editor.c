@@ -50,7 +50,7 @@ static bool in_another(const struct checker *c, const struct entry *food)
 static bool misheard(const struct checker *c, struct text key)
 {
     for (size_t i = c->dish->words.first; i <= c->dish->words.last; i++)
-        if (c->r->words.at[i].heard_as && text_equal(c->r->words.at[i].key, key))
+        if (c->r->words.at[i].rare->heard_as && text_equal(c->r->words.at[i].key, key))
             return true;
     return false;
 }

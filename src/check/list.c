@@ -219,7 +219,8 @@ static bool is_heading(const struct list_reader *l, const struct cue *c, struct 
 {
     const struct word *last = &l->lines.words.at[words.last];
     for (size_t i = words.first; i <= words.last; i++)
-        if (ratio_known(l->lines.words.at[i].number) || l->lines.words.at[i].tag == TAG_NUMBER)
+        if (ratio_known(l->lines.words.at[i].rare->number)
+            || l->lines.words.at[i].tag == TAG_NUMBER)
             return false;
     return text_ends(c->text, ":.") || last->tag == TAG_DISH || last->tag == TAG_PART
            || dish != FINDING_NO_DISH;

@@ -7,7 +7,7 @@
 static size_t heard_last(const struct recording *r, size_t i, size_t last)
 {
     size_t end = i;
-    while (end < last && r->words.at[end + 1].heard_as == r->words.at[i].heard_as)
+    while (end < last && r->words.at[end + 1].rare->heard_as == r->words.at[i].rare->heard_as)
         end++;
     return end;
 }
@@ -16,16 +16,17 @@ static void report_heard(struct checker *c, struct span words)
 {
     const struct word *w = &c->r->words.at[words.first];
     struct subject_of what = {w->start, words, said_words(c->r, words)};
-    if (w->heard_or)
-        REPORT(c, misheard_or, what, entry_shown(w->heard_as), entry_shown(w->heard_or));
+    if (w->rare->heard_or)
+        REPORT(c, misheard_or, what, entry_shown(w->rare->heard_as),
+               entry_shown(w->rare->heard_or));
     else
-        REPORT(c, misheard, what, entry_shown(w->heard_as));
+        REPORT(c, misheard, what, entry_shown(w->rare->heard_as));
 }
 
 static void find_heard(struct checker *c, struct span part)
 {
     for (size_t i = part.first; i <= part.last; i++) {
-        if (!c->r->words.at[i].heard_as)
+        if (!c->r->words.at[i].rare->heard_as)
             continue;
         size_t end = heard_last(c->r, i, part.last);
         report_heard(c, (struct span){i, end});

@@ -53,11 +53,11 @@ static void set_word(struct recording *r, struct word *w, const struct reading *
     const struct token *token = &to->token[i];
     w->key = folded(r->arena, w->text);
     w->capital = w->text.length && w->text.at[0] >= 'A' && w->text.at[0] <= 'Z';
-    w->number = w->text.length ? token->number : RATIO_NONE;
+    word_set_number(r->arena, w, w->text.length ? token->number : RATIO_NONE);
     w->tag = TAG_OTHER;
     if (w->text.length && token->clock)
         w->tag = TAG_CLOCK;
-    else if (ratio_known(w->number))
+    else if (ratio_known(w->rare->number))
         w->tag = TAG_NUMBER;
 }
 

@@ -36,7 +36,9 @@ void subject_make(struct subject *s, const struct recording *r, const struct sen
         size_t n = s->length++;
         s->tags[n] = is_no_by_itself(r, i) ? (unsigned char) TAG_SORRY : w->tag;
         s->words[n] = (unsigned) i;
-        s->low[n] = ratio_known(w->number) ? w->number : w->entry ? w->entry->number : RATIO_NONE;
+        s->low[n] = ratio_known(w->rare->number) ? w->rare->number
+                    : w->entry                   ? w->entry->number
+                                                 : RATIO_NONE;
         s->high[n] = s->low[n];
     }
     subject_count(s);

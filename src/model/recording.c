@@ -9,6 +9,28 @@ bool speaker_is_named(struct text speaker)
     return speaker.length && !text_is(speaker, UNNAMED[0]) && !text_is(speaker, UNNAMED[1]);
 }
 
+const struct word_rare WORD_USUAL;
+
+static struct word_rare *own_rare(struct arena *a, struct word *w)
+{
+    struct word_rare *own = arena_own(a, w->rare, sizeof *own);
+    w->rare = own;
+    return own;
+}
+
+void word_set_number(struct arena *a, struct word *w, struct ratio number)
+{
+    own_rare(a, w)->number = number;
+}
+
+void word_set_heard(struct arena *a, struct word *w, const struct entry *as,
+                    const struct entry * or)
+{
+    struct word_rare *own = own_rare(a, w);
+    own->heard_as = as;
+    own->heard_or = or ;
+}
+
 size_t sentence_from(const struct recording *r, size_t word)
 {
     size_t begin = 0, end = r->sentences.count;

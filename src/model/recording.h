@@ -60,6 +60,16 @@ enum word_after {
 
 struct entry;
 
+/* What one word in thirty has. */
+struct word_rare {
+    struct ratio number; /* the value of a word of digits ("2.5", "1/2", "½"); none otherwise */
+    const struct entry *heard_as; /* what a misheard word was read as, else NULL */
+    const struct entry *heard_or; /* another reading as likely: then neither was applied */
+};
+/* Of all other words. */
+extern const struct word_rare WORD_USUAL;
+
+/* Four tenths of what a long recording takes are its words, so that they are kept small. */
 struct word {
     struct text text; /* as captioned; points into the cue's text */
     struct text key;  /* folded for look-up: lower case, no accents (arena, or == text) */
@@ -81,10 +91,13 @@ struct word {
         *readings; /* all readings of the words, the likeliest first; NULL for an unknown word */
     const struct entry
         *entry; /* the lexicon's reading (borrowed from the pack); NULL for an unknown word */
-    struct ratio number; /* the value of a word of digits ("2.5", "1/2", "½"); none otherwise */
-    const struct entry *heard_as; /* what a misheard word was read as, else NULL */
-    const struct entry *heard_or; /* another reading as likely: then neither was applied */
+    const struct word_rare *rare; /* arena, shared by copies of the recording; never NULL */
 };
+
+/* They are set in a copy, which the word has from then on. */
+void word_set_number(struct arena *a, struct word *w, struct ratio number);
+void word_set_heard(struct arena *a, struct word *w, const struct entry *as,
+                    const struct entry * or);
 
 /* The bit of its key's shape. */
 static inline uint64_t word_shape(const struct word *w)

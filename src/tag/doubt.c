@@ -22,7 +22,7 @@ bool may_be_wrong(const struct word *w)
     case TAG_FOOD:
     case TAG_PART:
     case TAG_DISH:
-        return w->key.length > 2 && !ratio_known(w->number);
+        return w->key.length > 2 && !ratio_known(w->rare->number);
     default:
         return false;
     }

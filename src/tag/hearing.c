@@ -109,7 +109,7 @@ bool heard_before(const struct hearing *h, struct text key)
 
 static void note_heard(struct hearing *h, const struct word *w)
 {
-    if (!w->heard_or && !heard_before(h, w->key))
+    if (!w->rare->heard_or && !heard_before(h, w->key))
         *LIST_ADD(h->r->arena, &h->heard) = w->key;
 }
 
@@ -118,11 +118,11 @@ void apply_entry(struct hearing *h, struct span words, struct span wrong, const 
     for (size_t i = words.first; i <= words.last; i++) {
         struct word *w = &h->r->words.at[i];
         if (i >= wrong.first && i <= wrong.last) {
-            w->heard_as = e;
+            word_set_heard(h->r->arena, w, e, w->rare->heard_or);
             note_heard(h, w);
         }
-        if (ratio_known(w->number)) { /* digits stay a number, of the other value */
-            w->number = e->number;
+        if (ratio_known(w->rare->number)) { /* digits stay a number, of the other value */
+            word_set_number(h->r->arena, w, e->number);
             continue;
         }
         count_word(h, w, -1);

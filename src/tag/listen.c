@@ -176,10 +176,8 @@ static bool may_be_paired(const struct hearing *h, const struct sentence_units *
 
 static void offer(struct hearing *h, struct span words, const struct guess *g)
 {
-    for (size_t i = words.first; i <= words.last; i++) {
-        h->r->words.at[i].heard_as = g->entry;
-        h->r->words.at[i].heard_or = g->other;
-    }
+    for (size_t i = words.first; i <= words.last; i++)
+        word_set_heard(h->r->arena, &h->r->words.at[i], g->entry, g->other);
 }
 
 static bool settle(struct hearing *h, struct span words, const struct guess *g)
@@ -224,6 +222,6 @@ void hear_units(struct hearing *h, const struct sentence *s, bool again)
     struct sentence_units u;
     units_make(&u, h->r, s, &h->ear->beside);
     for (size_t i = 0; i < u.count; i++)
-        if (!h->r->words.at[u.last[i]].heard_as)
+        if (!h->r->words.at[u.last[i]].rare->heard_as)
             hear_unit(h, &u, i, again);
 }

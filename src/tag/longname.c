@@ -15,7 +15,8 @@ static bool plain_talk(const struct hearing *h, const struct sentence_units *u, 
     bool other = false;
     for (size_t i = begin; i < end; i++) {
         const struct word *w = &h->r->words.at[u->last[i]];
-        if (w->heard_as || ratio_known(w->number) || (w->tag != TAG_OTHER && !is_small(w)))
+        if (w->rare->heard_as || ratio_known(w->rare->number)
+            || (w->tag != TAG_OTHER && !is_small(w)))
             return false;
         other |= w->tag == TAG_OTHER;
     }

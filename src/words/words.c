@@ -41,7 +41,9 @@ static void number_cue(struct recording *r, const struct pack *k, unsigned cue)
         w->cue = cue;
         w->after = token.after;
         w->capital = is_capital(w->text.at[0]);
-        w->number = token.number;
+        w->rare = &WORD_USUAL;
+        if (ratio_known(token.number))
+            word_set_number(r->arena, w, token.number);
         w->tag = token.clock ? TAG_CLOCK : ratio_known(token.number) ? TAG_NUMBER : TAG_OTHER;
     }
 }

@@ -21,8 +21,8 @@ static void put_word(struct buffer *b, const struct recording *r, const struct w
     else if (word->entry)
         buffer_format(b, " %.*s (%s:%u)", TEXT(entry_value(word->entry)), entry_file(word->entry),
                       word->entry->line);
-    if (word->heard_as)
-        buffer_format(b, " heard as \"%.*s\"", TEXT(entry_shown(word->heard_as)));
+    if (word->rare->heard_as)
+        buffer_format(b, " heard as \"%.*s\"", TEXT(entry_shown(word->rare->heard_as)));
     buffer_put_char(b, '\n');
 }
 

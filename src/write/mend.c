@@ -8,7 +8,7 @@
 /* The finding that the cook accepted about these words, where they have one sure reading. */
 static const struct finding *accepted_at(const struct recording *r, size_t word)
 {
-    bool sure = r->words.at[word].heard_as && !r->words.at[word].heard_or;
+    bool sure = r->words.at[word].rare->heard_as && !r->words.at[word].rare->heard_or;
     for (size_t i = 0; sure && i < r->findings.count; i++) {
         const struct finding *f = &r->findings.at[i];
         if (f->accepted && text_is(f->kind, "misheard") && f->words.first == word
@@ -32,7 +32,7 @@ static bool same_words(const struct recording *r, size_t first, size_t count, st
  * where "all purpose" was heard rightly before it. */
 static struct text heard_words(const struct recording *r, size_t first, size_t last)
 {
-    const struct entry *e = r->words.at[first].heard_as;
+    const struct entry *e = r->words.at[first].rare->heard_as;
     struct text rest = entry_words(e), word;
     size_t heard = last - first + 1, before = e->words_count > heard ? e->words_count - heard : 0;
     if (!before || before > first || !same_words(r, first - before, before, entry_words(e)))

@@ -69,14 +69,14 @@ static void put_readings(struct page *g, struct span words)
 {
     const struct word *w = NULL;
     for (size_t i = words.first; i <= words.last && i < g->r->words.count && !w; i++)
-        if (g->r->words.at[i].heard_as)
+        if (g->r->words.at[i].rare->heard_as)
             w = &g->r->words.at[i];
     json_key(&g->j, "read_as");
     json_open(&g->j, '[');
     if (w)
-        json_put_text(&g->j, entry_words(w->heard_as));
-    if (w && w->heard_or)
-        json_put_text(&g->j, entry_words(w->heard_or));
+        json_put_text(&g->j, entry_words(w->rare->heard_as));
+    if (w && w->rare->heard_or)
+        json_put_text(&g->j, entry_words(w->rare->heard_or));
     json_close(&g->j, ']');
 }
 

@@ -27,6 +27,7 @@ static inline struct ingredient *made_line(struct recording *r, struct dish *d, 
 static inline void made_word(struct recording *r, const char *at, size_t length)
 {
     struct word *w = LIST_ADD(r->arena, &r->words);
+    w->rare = &WORD_USUAL;
     w->text = w->key = (struct text){at, length};
     w->start = 1.5 * (double) (r->words.count - 1);
     w->end = w->start + 1;

@@ -175,11 +175,16 @@ struct look {
     bool bounded;
 };
 
+static bool fits(const struct token *t, const struct word *w)
+{
+    return token_may_fit(t, w) && token_fits(t, w, false);
+}
+
 /* Whether a look that ends within the entry of words [i, end] would take one of them. */
 static bool fits_within(const struct token *t, const struct recording *r, size_t i, size_t end)
 {
     for (i++; i < end; i++)
-        if (token_fits(t, &r->words.at[i], false))
+        if (fits(t, &r->words.at[i]))
             return true;
     return false;
 }
@@ -190,12 +195,12 @@ static size_t step_over(const struct token *t, struct look *l, size_t i)
 {
     const struct recording *r = l->r;
     size_t end = i;
-    if (token_fits(t, &r->words.at[i], false))
+    if (fits(t, &r->words.at[i]))
         return i + 1;
     while (end < l->last && r->words.at[end].tag == TAG_INSIDE)
         end++;
     l->bounded |= r->words.at[end].tag == TAG_INSIDE || fits_within(t, r, i, end);
-    return end > i && token_fits(t, &r->words.at[end], false) ? end + 1 : i;
+    return end > i && fits(t, &r->words.at[end]) ? end + 1 : i;
 }
 
 /* The word after the saying's rest, from token `n` on; 0 where it is not said at word `i`. */

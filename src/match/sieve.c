@@ -115,14 +115,11 @@ static places look(struct walk *w, const unsigned char *at, const unsigned char 
     return from & (*at == SIEVE_AHEAD ? there : ~there);
 }
 
-/* One code at `*at`, which goes behind it. */
-static places walk_code(struct walk *w, const unsigned char **at, places from, bool ahead)
+/* A code at `*at` that has codes within, or looks about; `*at` goes behind it. */
+static places walk_other(struct walk *w, const unsigned char **at, places from, bool ahead)
 {
     const unsigned char *code = *at, *list = code + 2;
     switch ((enum sieve_code) * code) {
-    case SIEVE_UNITS:
-        *at = list + code[1];
-        return over_entry(w, units_of(w, list, code[1]), from, ahead);
     case SIEVE_ANY:
         *at = code + 1;
         return over_entry(w, w->all >> 1 & ~w->inside, from, ahead);
@@ -151,12 +148,18 @@ static places walk_code(struct walk *w, const unsigned char **at, places from, b
     }
 }
 
+/* Most codes are units, so that these are walked without a call. */
 static places walk_codes(struct walk *w, const unsigned char *at, const unsigned char *end,
                          places from, bool ahead)
 {
     while (at < end && from && w->steps < STEPS_MOST) {
         w->steps++;
-        from = walk_code(w, &at, from, ahead);
+        if (*at == SIEVE_UNITS) {
+            from = over_entry(w, units_of(w, at + 2, at[1]), from, ahead);
+            at += 2 + at[1];
+        } else {
+            from = walk_other(w, &at, from, ahead);
+        }
     }
     return from;
 }

@@ -109,14 +109,14 @@ static void put_index(struct maker *m, struct section *s, const struct index *x)
     }
 }
 
-/* Every word of the entries of several words, told to `each` in order. */
+/* Every word of the foods of several words, told to `each` in order. */
 static void each_inner(struct maker *m, struct index *x,
                        void (*each)(struct key *, uint32_t, uint32_t *), uint32_t *list)
 {
     for (size_t i = 0; i < m->l->entries.count; i++) {
         const struct listing *e = &m->l->entries.at[i];
         struct text rest = e->words, word;
-        while (e->words_count > 1 && text_part(&rest, ' ', &word))
+        while (e->tag == TAG_FOOD && e->words_count > 1 && text_part(&rest, ' ', &word))
             each(index_put(&m->l->arena, x, word), (uint32_t) i, list);
     }
 }

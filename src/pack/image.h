@@ -19,8 +19,8 @@ struct image {
     struct section words;   /* struct image_key: all words and beginnings of entries; first is
                              * 1 + the number of the first reading, 0 for a mere beginning; more is
                              * whether a longer entry begins so */
-    struct section inner;   /* struct image_key: single words of longer entries; first is where
-                             * they stand in inner_entries, more is how many they are */
+    struct section inner; /* struct image_key: single words of longer names of foods; first is where
+                           * they stand in inner_entries, more is how many they are */
     struct section inner_entries; /* uint32_t, numbers of entries */
     struct section pronounced;    /* struct pronounced, tag after tag */
     struct section of_tag;        /* uint32_t: where each tag's begin; one more for the end */

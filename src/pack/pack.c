@@ -168,7 +168,7 @@ const struct entry *pack_entries(const struct pack *k, size_t *count)
     return image_at(k->image, k->image->entries.at);
 }
 
-const uint32_t *pack_entries_with(const struct pack *k, struct text word, size_t *count)
+const uint32_t *pack_foods_with(const struct pack *k, struct text word, size_t *count)
 {
     const struct image_key *key = find_key(k->image, k->image->inner, word);
     const uint32_t *entries = image_at(k->image, k->image->inner_entries.at);

@@ -178,11 +178,11 @@ static inline bool unit_set_meets(const struct unit_set *a, const struct unit_se
     return (a->bits[0] & b->bits[0]) | (a->bits[1] & b->bits[1]) | (a->bits[2] & b->bits[2])
            | (a->bits[3] & b->bits[3]);
 }
-/* Whether `s` has all of `part`. */
+/* Whether `s` has all of `part`; letters first, since most lack one of them. */
 static inline bool unit_set_holds(const struct unit_set *s, const struct unit_set *part)
 {
-    return !((part->bits[0] & ~s->bits[0]) | (part->bits[1] & ~s->bits[1])
-             | (part->bits[2] & ~s->bits[2]) | (part->bits[3] & ~s->bits[3]));
+    return !(part->bits[1] & ~s->bits[1]) && !(part->bits[0] & ~s->bits[0])
+           && !(part->bits[2] & ~s->bits[2]) && !(part->bits[3] & ~s->bits[3]);
 }
 
 #define NUMBER_STEPS 12
@@ -256,9 +256,9 @@ const struct entry *entry_as(const struct entry *e, enum tag tag);
 /* All entries, in the order of the files, for reverse look-ups; `count` of them. */
 const struct entry *pack_entries(const struct pack *k, size_t *count);
 
-/* Longer entries in which the folded word stands, in the order of the files, as numbers of
- * pack_entries(); an entry that has the word twice is there twice. */
-const uint32_t *pack_entries_with(const struct pack *k, struct text word, size_t *count);
+/* Foods in whose names of several words the folded word stands, in the order of the files, as
+ * numbers of pack_entries(); one that has the word twice is there twice. */
+const uint32_t *pack_foods_with(const struct pack *k, struct text word, size_t *count);
 
 /* How an entry sounds, a letter a sound (table "sounds"). A word that is listed with two
  * pronunciations is there twice. In the order of the entries; none where the pack has no table

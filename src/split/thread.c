@@ -3,6 +3,7 @@
 #include "split/thread.h"
 
 #include <math.h>
+#include <string.h>
 
 #include "base/arena.h"
 #include "split/evidence.h"
@@ -335,11 +336,15 @@ static void count_up(const struct search *x, struct way *w, size_t i, bool begin
 
 static void go_way(const struct search *x, const struct move *m, size_t i, struct way *next)
 {
-    bool new_dish = m->begins && m->dish == m->from->dishes;
-    *next = *m->from;
+    const struct way *from = m->from;
+    bool new_dish = m->begins && m->dish == from->dishes;
+    size_t tallies = from->dishes < DISHES_KEPT ? from->dishes : DISHES_KEPT;
     next->score = m->score;
     next->part = m->part;
     next->closed = m->closed;
+    next->dishes = from->dishes;
+    next->at = from->at;
+    memcpy(next->tallies, from->tallies, tallies * sizeof *next->tallies);
     if (m->begins) {
         struct segment *s = arena_alloc(x->r->arena, sizeof *s);
         *s = (struct segment){m->from->at, i, m->dish, m->key};

@@ -97,12 +97,11 @@ static void try_names(struct hearing *h, const struct sentence *s, size_t i, str
 {
     size_t count;
     const struct entry *entries = pack_entries(h->ear->k, &count);
-    const uint32_t *names = pack_entries_with(h->ear->k, key, &count);
+    const uint32_t *names = pack_foods_with(h->ear->k, key, &count);
     if (!unit_set_has(&h->ear->wanted, TAG_FOOD))
         return;
     for (size_t n = 0; n < count; n++)
-        if (entries[names[n]].tag == TAG_FOOD)
-            try_name(h, s, i, &entries[names[n]], best, words);
+        try_name(h, s, i, &entries[names[n]], best, words);
 }
 
 /* "Chicken sock": one wrong word in a name of several, told by the word beside it. */

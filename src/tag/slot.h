@@ -73,5 +73,11 @@ bool token_read(struct token *t, struct arena *a, struct text part, struct probl
 /* Whether the word, which ends its entry, has one of the token's tags, words or values; or any of
  * its other readings, as is asked before the rules of the stage `repair` have chosen one. */
 bool token_fits(const struct token *t, const struct word *w, bool any_reading);
+/* False where token_fits(t, w, false) is, of most words. */
+static inline bool token_may_fit(const struct token *t, const struct word *w)
+{
+    return unit_set_has(&t->tags, w->tag) || t->word_shapes & word_shape(w)
+           || (w->entry && t->value_shapes & entry_shape(w->entry));
+}
 
 #endif

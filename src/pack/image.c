@@ -64,7 +64,7 @@ void image_put_text(struct maker *m, struct ref *to, struct text t)
 {
     size_t from = (size_t) ((char *) to - m->block);
     size_t at = m->sections + pooled(m, t.at ? t : TEXT_EMPTY);
-    if (at > PACK_BYTES)
+    if (at + t.length + 1 > PACK_BYTES) /* with its NUL */
         longjmp(m->l->arena.full, 1);
     to->at = (int32_t) ((ptrdiff_t) at - (ptrdiff_t) from);
 }

@@ -38,8 +38,17 @@ def install():
         subprocess.run(["npm", "ci", "--ignore-scripts", "--silent"], cwd=WORK, check=True, timeout=240)
 
 
-def run(script, *arguments):
-    """The exit status of a script, which finds its packages because it runs as a copy in B/browser."""
+def start(script, *arguments, **options):
+    """A script, which finds its packages because it runs as a copy in B/browser."""
     copy = shutil.copy(script, WORK)
-    return subprocess.run(["node", copy, *arguments], cwd=WORK, env=dict(os.environ, CHROMIUM=chromium()), timeout=1100,
-                          check=False).returncode
+    return subprocess.run(["node", copy, *arguments], cwd=WORK, env=dict(os.environ, CHROMIUM=chromium()), timeout=1100, **options)
+
+
+def run(script, *arguments):
+    """The script's exit status."""
+    return start(script, *arguments, check=False).returncode
+
+
+def output(script, *arguments):
+    """What the script prints."""
+    return start(script, *arguments, check=True, stdout=subprocess.PIPE, text=True).stdout

@@ -105,6 +105,122 @@ static void same_titles(const struct titles *a, const struct titles *b)
     }
 }
 
+static void same_aisles(const struct aisles *a, const struct aisles *b)
+{
+    assert_int_equal(a->all.count, b->all.count);
+    for (size_t i = 0; i < a->all.count; i++) {
+        same_text(a->all.at[i].name, b->all.at[i].name);
+        assert_int_equal(a->all.at[i].order, b->all.at[i].order);
+        assert_int_equal(a->all.at[i].pantry, b->all.at[i].pantry);
+        assert_int_equal(a->all.at[i].skip, b->all.at[i].skip);
+    }
+    same_text(a->other.name, b->other.name);
+    assert_int_equal(a->other.order, b->other.order);
+    same_names(&a->by_food, &b->by_food);
+    same_names(&a->by_group, &b->by_group);
+    same_names(&a->by_mark, &b->by_mark);
+}
+
+static void same_allergens(const struct allergens *a, const struct allergens *b)
+{
+    assert_int_equal(a->foods.count, b->foods.count);
+    for (size_t i = 0; i < a->foods.count; i++) {
+        const struct allergen_food *one = &a->foods.at[i], *other = &b->foods.at[i];
+        same_text(one->us, other->us);
+        same_text(one->eu, other->eu);
+        same_text(one->us_check, other->us_check);
+        same_text(one->eu_check, other->eu_check);
+        assert_int_equal(one->ask, other->ask);
+    }
+    same_names(&a->names, &b->names);
+    assert_int_equal(a->list.count, b->list.count);
+    for (size_t i = 0; i < a->list.count; i++) {
+        same_text(a->list.at[i].us, b->list.at[i].us);
+        same_text(a->list.at[i].eu, b->list.at[i].eu);
+        same_text(a->list.at[i].shown, b->list.at[i].shown);
+        assert_int_equal(a->list.at[i].food, b->list.at[i].food);
+    }
+}
+
+static void same_cautions(const struct cautions *a, const struct cautions *b)
+{
+    assert_int_equal(a->rules.count, b->rules.count);
+    for (size_t i = 0; i < a->rules.count; i++) {
+        const struct caution_rule *one = &a->rules.at[i], *other = &b->rules.at[i];
+        same_text(one->id, other->id);
+        same_text(one->foods, other->foods);
+        same_text(one->actions, other->actions);
+        assert_true(one->marks == other->marks);
+        assert_true(one->food_shapes == other->food_shapes);
+        assert_true(one->action_shapes == other->action_shapes);
+        assert_int_equal(one->marked, other->marked);
+        assert_int_equal(one->uncooked, other->uncooked);
+        same_text(one->words, other->words);
+        same_text(one->source, other->source);
+        assert_int_equal(one->memory, other->memory);
+    }
+}
+
+static void same_ladders(const struct ladders *a, const struct ladders *b)
+{
+    assert_int_equal(a->rungs.count, b->rungs.count);
+    for (size_t i = 0; i < a->rungs.count; i++) {
+        const struct rung *one = &a->rungs.at[i], *other = &b->rungs.at[i];
+        same_text(one->ladder, other->ladder);
+        same_unit(one->unit, other->unit);
+        same_unit(one->step_unit, other->step_unit);
+        assert_true(ratio_equal(one->least, other->least));
+        assert_true(ratio_equal(one->step, other->step));
+        assert_int_equal(one->parts_count, other->parts_count);
+        assert_memory_equal(one->parts, other->parts, sizeof one->parts);
+        assert_int_equal(one->decimal, other->decimal);
+    }
+}
+
+static void same_profiles(const struct units *a, const struct units *b)
+{
+    assert_int_equal(a->profiles.count, b->profiles.count);
+    for (size_t i = 0; i < a->profiles.count; i++) {
+        same_text(a->profiles.at[i].name, b->profiles.at[i].name);
+        assert_int_equal(a->profiles.at[i].meanings.count, b->profiles.at[i].meanings.count);
+        for (size_t n = 0; n < a->profiles.at[i].meanings.count; n++) {
+            same_unit(a->profiles.at[i].meanings.at[n].said, b->profiles.at[i].meanings.at[n].said);
+            same_unit(a->profiles.at[i].meanings.at[n].meant,
+                      b->profiles.at[i].meanings.at[n].meant);
+        }
+    }
+}
+
+/* What is said of a dish that is scaled, how long actions take, what a kitchen measures by. */
+static void same_rules(const struct kitchen *a, const struct kitchen *b)
+{
+    assert_int_equal(a->scale_rules.count, b->scale_rules.count);
+    for (size_t i = 0; i < a->scale_rules.count; i++) {
+        const struct scale_rule *one = &a->scale_rules.at[i], *other = &b->scale_rules.at[i];
+        same_text(one->by, other->by);
+        same_text(one->what, other->what);
+        same_text(one->note, other->note);
+        assert_int_equal(one->whole, other->whole);
+        assert_true(ratio_equal(one->from, other->from) && ratio_equal(one->to, other->to));
+    }
+    assert_int_equal(a->time_rules.count, b->time_rules.count);
+    for (size_t i = 0; i < a->time_rules.count; i++) {
+        same_text(a->time_rules.at[i].by, b->time_rules.at[i].by);
+        same_text(a->time_rules.at[i].word, b->time_rules.at[i].word);
+        assert_int_equal(a->time_rules.at[i].counts, b->time_rules.at[i].counts);
+        assert_int_equal(a->time_rules.at[i].times, b->time_rules.at[i].times);
+    }
+    assert_int_equal(a->households.count, b->households.count);
+    for (size_t i = 0; i < a->households.count; i++) {
+        same_unit(a->households.at[i].unit, b->households.at[i].unit);
+        same_unit(a->households.at[i].metric, b->households.at[i].metric);
+        assert_true(ratio_equal(a->households.at[i].amount, b->households.at[i].amount));
+    }
+    assert_int_equal(a->marks.count, b->marks.count);
+    for (size_t i = 0; i < a->marks.count; i++)
+        assert_memory_equal(&a->marks.at[i], &b->marks.at[i], sizeof a->marks.at[i]);
+}
+
 static void same_kitchen(const struct kitchen *a, const struct kitchen *b)
 {
     assert_int_equal(a->units.all.count, b->units.all.count);
@@ -113,13 +229,13 @@ static void same_kitchen(const struct kitchen *a, const struct kitchen *b)
     same_names(&a->units.names, &b->units.names);
     same_names(&a->units.words, &b->units.words);
     same_foods(&a->foods, &b->foods);
-    same_names(&a->aisles.by_food, &b->aisles.by_food);
-    same_names(&a->allergens.names, &b->allergens.names);
-    assert_int_equal(a->cautions.rules.count, b->cautions.rules.count);
+    same_profiles(&a->units, &b->units);
+    same_aisles(&a->aisles, &b->aisles);
+    same_allergens(&a->allergens, &b->allergens);
+    same_cautions(&a->cautions, &b->cautions);
     same_titles(&a->titles, &b->titles);
-    assert_int_equal(a->ladders.rungs.count, b->ladders.rungs.count);
-    assert_int_equal(a->scale_rules.count, b->scale_rules.count);
-    assert_int_equal(a->time_rules.count, b->time_rules.count);
+    same_ladders(&a->ladders, &b->ladders);
+    same_rules(a, b);
     for (size_t i = 0; i < PHRASES; i++)
         same_text(a->phrases[i], b->phrases[i]);
 }

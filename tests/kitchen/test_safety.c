@@ -50,6 +50,18 @@ static void test_contains(void **state)
     assert_int_equal(d.allergens.at[0].because.at[0], 10);
 }
 
+/* "Butter or cream": one line, named once, though both of its foods are milk. */
+static void test_one_line_is_named_once(void **state)
+{
+    struct open_kitchen *o = *state;
+    struct dish d = {.id = 1};
+    struct ingredient *line = add(o, &d, "butter");
+    *LIST_ADD(&o->arena, &line->alternatives) = TEXT_OF("double cream");
+    find_allergens(o->kitchen, &o->arena, &d, NULL);
+    assert_int_equal(d.allergens.count, 1);
+    assert_int_equal(d.allergens.at[0].because.count, 1);
+}
+
 /* Each allergen of both laws is found by a food of its name, under the law that lists it. */
 static void test_laws(void **state)
 {
@@ -265,6 +277,7 @@ int main(void)
 {
     const struct CMUnitTest tests[] = {
         cmocka_unit_test_teardown(test_contains, open_reset),
+        cmocka_unit_test_teardown(test_one_line_is_named_once, open_reset),
         cmocka_unit_test_teardown(test_laws, open_reset),
         cmocka_unit_test_teardown(test_alternatives_and_kinds, open_reset),
         cmocka_unit_test(test_near_foods_have_rows),

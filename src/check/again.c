@@ -47,12 +47,25 @@ static bool full_time(const struct checker *c, const struct sentence *s, struct 
            && c->r->words.at[words.first - 1].tag == TAG_THE;
 }
 
+/* "Three hours at 150, like I said": the last word of the heat that stands behind a time. */
+static size_t with_heat(const struct checker *c, const struct sentence *s, size_t last)
+{
+    for (size_t i = s->match_first; i < s->match_first + s->match_count; i++) {
+        const struct match *m = &c->r->matches.at[i];
+        if (m->rule->kind == RULE_temperature && m->words.first > last
+            && m->words.first <= last + BEHIND_WORDS)
+            return m->words.last;
+    }
+    return last;
+}
+
 bool looks_back(const struct checker *c, const char *before, struct span words)
 {
     const struct sentence *s = sentence_of(c->r, words.first);
     struct span where;
     if (!s)
         return false;
+    words.last = with_heat(c, s, words.last);
     size_t from = words.first > s->first + LEAD_WORDS ? words.first - LEAD_WORDS : s->first;
     size_t to = words.last + AFTER_WORDS < s->last ? words.last + AFTER_WORDS : s->last;
     return leads_to(c, before, from, words.first) || timer_before(c, s, words)

@@ -31,25 +31,40 @@ bool number_in(const struct checker *c, const struct sentence *s, struct span wh
 bool first_number(const struct checker *c, const struct sentence *s, struct span within,
                   struct amount *count, struct span *where);
 
-/* What went in of a food: `most` of it in all, and the last line that is not as much as was said;
- * NULL: there is none. */
+/* What was told of a food before: `most` of it in all, and the last line, which is not as much as
+ * was said. */
 struct went_in {
-    const struct ingredient *other;
+    const struct ingredient *other; /* NULL: there is none in measures of the same kind */
     double most;
+    size_t dish; /* whose line it is: its number */
+    bool told;   /* an amount of the food is told, in whatever measure */
 };
-/* What went in before word `before` of that food, in measures of the same kind: true where one
- * line, or all together, is as much as `said`. */
+/* What went in before word `before` of that food in c->dish, in measures of the same kind: true
+ * where one line, or all together, is as much as `said`. */
 bool went_in(const struct checker *c, const struct entry *food, size_t before,
              const struct amount *said, struct went_in *out);
+/* Whether what went in before word `before` is not as much as `said`: in c->dish, or, where that
+ * tells no amount of the food, in the dish that did last. False too where nobody tells of any. */
+bool told_otherwise(const struct checker *c, const struct entry *food, size_t before,
+                    const struct amount *said, struct went_in *out);
+/* Reports an amount, in those words, that is not what the other line tells: a finding about that
+ * dish. */
+void report_otherwise(struct checker *c, struct span words, struct text about, size_t dish,
+                      const struct ingredient *other);
 /* The words that say the line's amount: its own, or those elsewhere that it was taken from ("the
  * lamb ... about two kilos"). */
 struct text amount_words(const struct checker *c, const struct ingredient *line);
 /* Whether the set's words stand right before the words, in their sentence. */
 bool stands_before(const struct checker *c, const char *set, struct span words);
 
+/* Whether the time was said before, of this dish or another: where dishes lie between each other,
+ * the words that look back may be of either. */
+bool time_said(const struct checker *c, const struct match *time);
+
 /* One file each. */
 void find_heats_again(struct checker *c);
 void find_times_again(struct checker *c);
+void find_sums_again(struct checker *c);
 void find_told_times(struct checker *c);
 void find_pieces_again(struct checker *c);
 void find_known_again(struct checker *c);

@@ -2,76 +2,19 @@
  * pieces, yields. A correction in the next breath is none: the builder has dropped what was taken
  * back.
  * SPDX-License-Identifier: MIT */
-#include <string.h>
-
 #include "build/quantity.h"
 #include "check/again.h"
 
 /* ---- amounts */
 
-/* The lamb is the leg of lamb that was bought; "oil" is any oil. */
-static bool same_food(const struct ingredient *line, const struct entry *food)
+/* "What's a poblano?", "the other two tablespoons": no amount that is told again. */
+static bool tells_none(const struct checker *c, const struct match *m,
+                       const struct said_amount *said)
 {
-    return text_equal(line->kind, entry_value(food))
-           || one_names_both(line->kind, entry_value(food));
-}
-
-bool went_in(const struct checker *c, const struct entry *food, size_t before,
-             const struct amount *said, struct went_in *out)
-{
-    const struct amount once = {true, RATIO(1), RATIO(1), TEXT_EMPTY, false};
-    const double low = ratio_double(said->min), high = ratio_double(said->max);
-    double least = 0;
-    *out = (struct went_in){0};
-    for (size_t i = 0; i < c->dish->ingredients.count; i++) {
-        const struct ingredient *line = &c->dish->ingredients.at[i];
-        if (line->id >= before || !line->amount.known || line->vague || !same_food(line, food))
-            continue;
-        double times = text_equal(line->amount.unit, said->unit)
-                           ? 1
-                           : amount_in(c, &once, line->amount.unit, said->unit);
-        if (times <= 0 && line->package.known) /* "a 500 gram bag" */
-            times = amount_in(c, &line->package, line->package.unit, said->unit);
-        double one = ratio_double(line->amount.min) * times,
-               each = ratio_double(line->amount.max) * times;
-        if (times <= 0)
-            continue;
-        least += one;
-        out->most += each;
-        if (overlap(low, high, one, each) || overlap(low, high, least, out->most))
-            return true;
-        out->other = line;
-    }
-    return false;
-}
-
-static bool has_number(const struct checker *c, struct span words)
-{
-    static const unsigned char TAGS[] = {TAG_NUMBER, TAG_ONES,    TAG_TEENS,   TAG_TENS,
-                                         TAG_DOZEN,  TAG_HUNDRED, TAG_ARTICLE, TAG_FRACTION};
-    for (size_t i = words.first; i <= words.last && i < c->r->words.count; i++)
-        if (memchr(TAGS, c->r->words.at[i].tag, sizeof TAGS))
-            return true;
-    return false;
-}
-
-/* The words that say the line's amount: its own, or those elsewhere that it was taken from ("the
- * lamb ... about two kilos"). */
-struct text amount_words(const struct checker *c, const struct ingredient *line)
-{
-    struct span words = line->words;
-    size_t nearest = SIZE_MAX;
-    for (size_t i = 0; i < c->r->matches.count && !has_number(c, line->words); i++) {
-        const struct match *m = &c->r->matches.at[i];
-        size_t far =
-            m->words.first > line->id ? m->words.first - line->id : line->id - m->words.first;
-        if (m->rule->kind != RULE_amount || far >= nearest || !ratio_equal(m->low, line->amount.min)
-            || !ratio_equal(m->high, line->amount.max))
-            continue;
-        nearest = far;
-        words = m->words;
-    }
-    return said_words(c->r, words);
+    struct span where, words = {m->words.first ? m->words.first - 1 : 0, m->words.last};
+    bool article = !said->amount.unit.length && c->r->words.at[m->words.first].tag == TAG_ARTICLE;
+    return !said->amount.known || said->vague || said->more || said->each || article
+           || said_find(&c->sayings, c->r, "another_part", words, &where);
 }
 
 static void check_recap(struct checker *c, const struct sentence *s, const struct match *m)
@@ -81,11 +24,10 @@ static void check_recap(struct checker *c, const struct sentence *s, const struc
     struct span words = match_slot(m, SLOT_food);
     const struct entry *food = span_is_empty(words) ? NULL : entry_at(c->r, words);
     line_amount(c->r, s, m, &said);
-    if (!food || !said.amount.known || said.vague || said.more || said.each
-        || went_in(c, food, m->words.first, &said.amount, &in) || !in.other)
+    if (!food || tells_none(c, m, &said)
+        || !told_otherwise(c, food, m->words.first, &said.amount, &in))
         return;
-    struct subject_of what = {c->r->words.at[m->words.first].start, m->words, entry_shown(food)};
-    REPORT(c, amount_otherwise, what, said_words(c->r, m->words), amount_words(c, in.other));
+    report_otherwise(c, m->words, entry_shown(food), in.dish, in.other);
 }
 
 bool number_in(const struct checker *c, const struct sentence *s, struct span where,
@@ -113,14 +55,9 @@ static void check_count(struct checker *c, const struct sentence *s, struct span
         const struct word *w = &c->r->words.at[i];
         if (w->tag != TAG_FOOD || !w->entry)
             continue;
-        if (number_in(c, s, where, &count) && !went_in(c, w->entry, where.first, &count, &in)
-            && in.other) {
-            struct span words = {where.first, i};
-            REPORT(c, amount_otherwise,
-                   ((struct subject_of){c->r->words.at[where.first].start, words,
-                                        entry_shown(w->entry)}),
-                   said_words(c->r, words), amount_words(c, in.other));
-        }
+        if (number_in(c, s, where, &count) && told_otherwise(c, w->entry, where.first, &count, &in))
+            report_otherwise(c, (struct span){where.first, i}, entry_shown(w->entry), c->number,
+                             in.other);
         return;
     }
 }
@@ -137,6 +74,18 @@ static bool in_recap(const struct checker *c, const struct sentence *s)
     return false;
 }
 
+/* "Somebody asked about that rub. It's half a cup of pepper": told again, from `where` on. */
+static bool answers(const struct checker *c, const struct sentence *s, struct span *where)
+{
+    size_t back = (size_t) (s - c->r->sentences.at);
+    struct span asked,
+        all = {(s - (back < RECAP_SENTENCES ? back : RECAP_SENTENCES))->first, s->last};
+    if (!said_find(&c->sayings, c->r, "asked_again", all, &asked) || asked.last >= s->last)
+        return false;
+    all.first = asked.last + 1;
+    return said_find(&c->sayings, c->r, "answered_so", all, where);
+}
+
 static void check_sentence(struct checker *c, const struct sentence *s)
 {
     struct span where, all = {s->first, s->last};
@@ -144,7 +93,9 @@ static void check_sentence(struct checker *c, const struct sentence *s)
         check_count(c, s, where);
     if (in_recap(c, s))
         where = all;
-    else if (!said_find(&c->sayings, c->r, "recap_amount", all, &where))
+    else if (!said_find(&c->sayings, c->r, "recap_amount", all, &where)
+             && !said_find(&c->sayings, c->r, "written_amount", all, &where)
+             && !answers(c, s, &where))
         return;
     for (size_t n = 0; n < s->match_count; n++) {
         const struct match *m = &c->r->matches.at[s->match_first + n];
@@ -229,6 +180,7 @@ void find_contradictions(struct checker *c)
 {
     find_heats_again(c);
     find_times_again(c);
+    find_sums_again(c);
     find_told_times(c);
     find_amounts_again(c);
     find_known_again(c);

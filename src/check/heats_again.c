@@ -142,10 +142,39 @@ static bool agrees(const struct checker *c, const heat_list *heats, size_t n)
     return false;
 }
 
+/* "I thought you baked it at one seventy": a number told again, in the scale of the oven's. */
+static void check_told(struct checker *c, const heat_list *heats, const struct match *m)
+{
+    const struct temperature *other = NULL;
+    if (!looks_back(c, "recap_before", m->words))
+        return;
+    for (size_t i = 0; i < heats->count; i++) {
+        const struct temperature *t = heats->at[i];
+        if (t->words.first <= m->words.last && m->words.first <= t->words.last)
+            return; /* a step has it */
+        if (t->words.first > m->words.first || !text_is(t->of, "oven"))
+            continue;
+        if (ratio_equal(t->value, m->low))
+            return;
+        other = t;
+    }
+    if (other)
+        REPORT(c, said_otherwise, subject_words(c, m->words), said_words(c->r, other->words));
+}
+
+static void find_told(struct checker *c, const heat_list *heats)
+{
+    match_list told = {0};
+    add_matches(c, RULE_temperature, SCOPE_NEGATED | SCOPE_INSTEAD, &told);
+    for (size_t n = 0; n < told.count; n++)
+        check_told(c, heats, told.at[n]);
+}
+
 void find_heats_again(struct checker *c)
 {
     heat_list heats = {0};
     add_heats(c, &heats);
+    find_told(c, &heats);
     for (size_t n = 0; n < heats.count; n++) {
         const struct temperature *other = never_said(c, &heats, n);
         struct subject_of what = subject_words(c, heats.at[n]->words);

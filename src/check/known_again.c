@@ -29,11 +29,10 @@ static void check_known(struct checker *c, const struct sentence *s, const struc
         return;
     line_amount(c->r, s, m, &said);
     if (!said.amount.known || said.vague || said.more || said.each
-        || went_in(c, food, m->words.first, &said.amount, &in) || !in.other
+        || !told_otherwise(c, food, m->words.first, &said.amount, &in)
         || ratio_double(said.amount.min) <= in.most * MORE)
         return;
-    struct subject_of what = {c->r->words.at[m->words.first].start, m->words, entry_shown(food)};
-    REPORT(c, amount_otherwise, what, said_words(c->r, m->words), amount_words(c, in.other));
+    report_otherwise(c, m->words, entry_shown(food), c->number, in.other);
 }
 
 /* The one line before that counts more than one of something; NULL: there is none, or two, or one

@@ -54,6 +54,14 @@ static bool grid_in(const struct checker *c, const struct sentence *s, struct sp
     return number_in(c, s, where, count);
 }
 
+/* "This makes twelve", told before the dish began, and the dish is so many tarts. */
+static bool makes_told(const struct checker *c, const struct word *piece, size_t before)
+{
+    const struct yield *y = &c->dish->yield;
+    return y->known && y->words.last < before && piece->entry
+           && text_equal(y->of, entry_value(piece->entry));
+}
+
 /* What was cut before the words, and how many it makes; yields of other things are left out. */
 static void list_pieces(struct checker *c, size_t before, size_t dish, pieces_list *list)
 {
@@ -65,6 +73,10 @@ static void list_pieces(struct checker *c, size_t before, size_t dish, pieces_li
             add_pieces(c, list, (struct amount){true, m->low, m->high, TEXT_EMPTY, false},
                        m->words);
         }
+    if (makes_told(c, &c->r->words.at[dish], before)) {
+        const struct yield *y = &c->dish->yield;
+        add_pieces(c, list, (struct amount){true, y->min, y->max, TEXT_EMPTY, false}, y->words);
+    }
     const size_t until = sentence_until(c->r, before);
     for (size_t i = sentence_from(c->r, c->dish->words.first); i < until; i++) {
         const struct sentence *s = &c->r->sentences.at[i];

@@ -4,42 +4,6 @@
 
 #include "check/again.h"
 
-/* "Twelve minutes ..., another five ...: twenty in all": the parts stand within so many words
- * before the total. */
-#define TOTAL_WORDS 60
-#define SIDE_WORDS 4
-
-/* "Four minutes a side" is said once and cooked twice. */
-static bool each_side(const struct checker *c, const struct match *m)
-{
-    for (size_t i = m->words.last; i <= m->words.last + SIDE_WORDS && i < c->r->words.count; i++)
-        if (c->r->words.at[i].tag == TAG_SIDE)
-            return true;
-    return false;
-}
-
-/* Whether the last two or more of the times before the nth add up to it, or one for each side;
- * `*parts` counts those near enough. */
-static bool adds_up(const struct checker *c, const match_list *times, size_t n, size_t *parts)
-{
-    const struct match *total = times->at[n];
-    double low = 0, high = 0, twice_low = 0, twice_high = 0;
-    *parts = 0;
-    for (size_t i = n; i-- > 0 && total->words.first - times->at[i]->words.last <= TOTAL_WORDS;) {
-        double one = ratio_double(times->at[i]->low), most = ratio_double(times->at[i]->high);
-        int sides = each_side(c, times->at[i]) ? 2 : 1;
-        low += one;
-        high += most;
-        twice_low += one * sides;
-        twice_high += most * sides;
-        *parts += (size_t) sides;
-        if (overlap(low, high, ratio_double(total->low), ratio_double(total->high))
-            || overlap(twice_low, twice_high, ratio_double(total->low), ratio_double(total->high)))
-            return true;
-    }
-    return false;
-}
-
 /* "An hour at least" is as long as nothing in particular. */
 static bool same_time(const struct match *a, const struct match *b)
 {
@@ -54,7 +18,7 @@ static bool same_time(const struct match *a, const struct match *b)
 
 /* Whether the time was said before, of this dish or another: where dishes lie between each other,
  * the words that look back may be of either. */
-static bool time_said(const struct checker *c, const struct match *time)
+bool time_said(const struct checker *c, const struct match *time)
 {
     const size_t now = time->words.first;
     size_t from = now > LONG_AGO_WORDS ? now - LONG_AGO_WORDS : 0;
@@ -69,18 +33,6 @@ static bool time_said(const struct checker *c, const struct match *time)
             return true;
     }
     return false;
-}
-
-static void find_totals(struct checker *c)
-{
-    match_list times = {0};
-    add_matches(c, RULE_duration, SCOPE_NOT_DONE, &times);
-    for (size_t n = 1; n < times.count; n++) {
-        size_t parts;
-        if (said_with(c, "total", times.at[n]->words) && !adds_up(c, &times, n, &parts)
-            && parts > 1)
-            REPORT_PLAIN(c, no_sum, subject_words(c, times.at[n]->words));
-    }
 }
 
 /* "They've had their ten minutes, haven't they?": a time that is spent is none to cook for, so a
@@ -285,7 +237,6 @@ static void find_been(struct checker *c)
 
 void find_times_again(struct checker *c)
 {
-    find_totals(c);
     find_spent(c);
     find_been(c);
 }

@@ -12,7 +12,8 @@ static bool tells_none(const struct checker *c, const struct match *m,
                        const struct said_amount *said)
 {
     struct span where, words = {m->words.first ? m->words.first - 1 : 0, m->words.last};
-    bool article = !said->amount.unit.length && c->r->words.at[m->words.first].tag == TAG_ARTICLE;
+    bool article = !said->amount.unit.length && ratio_equal(said->amount.max, RATIO(1))
+                   && c->r->words.at[m->words.first].tag == TAG_ARTICLE;
     return !said->amount.known || said->vague || said->more || said->each || article
            || said_find(&c->sayings, c->r, "another_part", words, &where);
 }
@@ -107,9 +108,10 @@ static void check_sentence(struct checker *c, const struct sentence *s)
 /* "So all six of the chicken thighs": amounts in a sentence that looks back. */
 static void find_amounts_again(struct checker *c)
 {
-    const size_t until = sentence_until(c->r, c->dish->words.last);
-    for (size_t i = sentence_from(c->r, c->dish->words.first); i < until; i++)
-        if (in_dish(c, c->r->sentences.at[i].first))
+    const struct span talk = talk_near(c);
+    const size_t until = sentence_until(c->r, talk.last);
+    for (size_t i = sentence_from(c->r, talk.first); i < until; i++)
+        if (in_talk(c, c->r->sentences.at[i].first))
             check_sentence(c, &c->r->sentences.at[i]);
 }
 

@@ -19,6 +19,21 @@ static bool is_definite(const struct checker *c, const struct match *m)
     return said_find(&c->sayings, c->r, "definite", words, &where) && where.first == words.first;
 }
 
+/* "With the two tablespoons of sugar it's sweet": all that there is, not a part of it. */
+#define JUDGES_WORDS 2
+static bool judges_all(const struct checker *c, const struct sentence *s, const struct match *m)
+{
+    struct span where, behind = {m->words.last + 1, m->words.last + JUDGES_WORDS};
+    size_t before = m->words.first;
+    if (behind.last > s->last)
+        behind.last = s->last;
+    before -= before > s->first && c->r->words.at[before].tag != TAG_THE;
+    return before > s->first && c->r->words.at[before - 1].tag == TAG_WITH
+           && behind.first <= behind.last
+           && said_find(&c->sayings, c->r, "answered_so", behind, &where)
+           && where.first == behind.first;
+}
+
 static void check_known(struct checker *c, const struct sentence *s, const struct match *m)
 {
     struct said_amount said = {0};
@@ -30,7 +45,7 @@ static void check_known(struct checker *c, const struct sentence *s, const struc
     line_amount(c->r, s, m, &said);
     if (!said.amount.known || said.vague || said.more || said.each
         || !told_otherwise(c, food, m->words.first, &said.amount, &in)
-        || ratio_double(said.amount.min) <= in.most * MORE)
+        || (ratio_double(said.amount.min) <= in.most * MORE && !judges_all(c, s, m)))
         return;
     report_otherwise(c, m->words, entry_shown(food), c->number, in.other);
 }

@@ -220,6 +220,24 @@ void look_at(struct checker *c, size_t dish)
     find_beside(c);
 }
 
+bool in_talk(const struct checker *c, size_t word)
+{
+    for (size_t i = 0; i < c->beside_count; i++)
+        if (word >= c->beside[i].first && word <= c->beside[i].last)
+            return true;
+    return in_dish(c, word);
+}
+
+struct span talk_near(const struct checker *c)
+{
+    struct span all = c->dish->words;
+    for (size_t i = 0; i < c->beside_count; i++) {
+        all.first = c->beside[i].first < all.first ? c->beside[i].first : all.first;
+        all.last = c->beside[i].last > all.last ? c->beside[i].last : all.last;
+    }
+    return all;
+}
+
 bool said_with(const struct checker *c, const char *set, struct span words)
 {
     const struct sentence *s = sentence_of(c->r, words.first);

@@ -114,6 +114,10 @@ bool resumed(const struct checker *c, size_t food);
 bool says_spoon(const struct checker *c, struct span words);
 /* Whether the word belongs to c->dish. */
 bool in_dish(const struct checker *c, size_t word);
+/* Whether the word belongs to c->dish, or to the talk beside it; and all words from the first to
+ * the last of those. */
+bool in_talk(const struct checker *c, size_t word);
+struct span talk_near(const struct checker *c);
 
 /* One file a family. Each looks at c->dish. */
 void find_unmeasured(struct checker *c);

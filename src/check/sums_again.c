@@ -61,6 +61,16 @@ static bool sums_up(const struct checker *c, const struct match *m)
     return s && c->r->words.at[s->first].tag == TAG_SO && m->words.first <= s->first + SUM_UP_WORDS;
 }
 
+/* "Skin side down, six minutes. Flip 'em, six more": one side's. */
+#define FLIP_WORDS 6
+static bool one_side(const struct checker *c, const struct match *m)
+{
+    struct span where, behind = {m->words.last + 1, m->words.last + FLIP_WORDS};
+    if (behind.last >= c->r->words.count)
+        behind.last = c->r->words.count - 1;
+    return each_side(c, m) || said_find(&c->sayings, c->r, "flips", behind, &where);
+}
+
 static void find_sides(struct checker *c)
 {
     match_list times = {0};
@@ -70,7 +80,7 @@ static void find_sides(struct checker *c)
         if (!each_side(c, m) || !sums_up(c, m) || looks_back(c, "recap_time", m->words))
             continue;
         for (size_t i = 0; i < n; i++)
-            if (each_side(c, times.at[i]))
+            if (one_side(c, times.at[i]))
                 other = times.at[i];
         if (other && !time_said(c, m))
             REPORT(c, said_otherwise, subject_words(c, m->words), said_words(c->r, other->words));

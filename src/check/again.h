@@ -61,6 +61,9 @@ bool stands_before(const struct checker *c, const char *set, struct span words);
  * the words that look back may be of either. */
 bool time_said(const struct checker *c, const struct match *time);
 
+/* "Four minutes a side": said once and cooked twice. */
+bool each_side(const struct checker *c, const struct match *time);
+
 /* One file each. */
 void find_heats_again(struct checker *c);
 void find_times_again(struct checker *c);

@@ -120,19 +120,30 @@ static bool real(const struct checker *c, struct span words)
     return true;
 }
 
+/* "Overnight on the stove, and then it goes in the fridge": too late. */
+static bool too_late(const struct checker *c, struct span said, struct span where)
+{
+    struct span between = {said.last + 1, where.first}, then;
+    return between.first <= between.last
+           && said_find(&c->sayings, c->r, "afterwards", between, &then);
+}
+
 /* Whether what the rule's `column` names is said around the words. */
 static bool said_around(const struct checker *c, const struct safety_rule *rule,
                         enum safety_column column, struct span said)
 {
+    struct text set = cell(rule, column), word;
+    const bool at_once = text_starts(set, "at-once ") && text_part(&set, ' ', &word);
     unsigned long near = number_cell(cell(rule, RULE_NEAR), c->r->words.count);
     struct span where, around = c->dish->words;
     if (said.first > around.first + near)
         around.first = said.first - near;
     if (said.last + near < around.last)
         around.last = said.last + near;
-    for (; around.first <= around.last && set_said(c, cell(rule, column), around, &where);
+    for (; around.first <= around.last && set_said(c, set, around, &where);
          around.first = where.last + 1)
-        if (real(c, where) || span_has_tag(c->r, where, TAG_NOT))
+        if ((real(c, where) || span_has_tag(c->r, where, TAG_NOT))
+            && !(at_once && too_late(c, said, where)))
             return true; /* "no need to wash it" is no washing, "don't pour it over" is no use */
     return false;
 }

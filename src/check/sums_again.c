@@ -9,8 +9,7 @@
 #define SIDE_WORDS 4
 #define SUM_UP_WORDS 2
 
-/* "Four minutes a side" is said once and cooked twice. */
-static bool each_side(const struct checker *c, const struct match *m)
+bool each_side(const struct checker *c, const struct match *m)
 {
     for (size_t i = m->words.last; i <= m->words.last + SIDE_WORDS && i < c->r->words.count; i++)
         if (c->r->words.at[i].tag == TAG_SIDE)

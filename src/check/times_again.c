@@ -204,7 +204,7 @@ static void find_spent(struct checker *c)
 
 /* The longest of the times before the nth, where it and all sums of times up to there are shorter;
  * NULL: one is as long, or there is none. */
-static const struct match *all_shorter(const match_list *times, size_t n)
+static const struct match *all_shorter(const struct checker *c, const match_list *times, size_t n)
 {
     const struct match *longest = NULL;
     double most = 0;
@@ -212,7 +212,7 @@ static const struct match *all_shorter(const match_list *times, size_t n)
         const struct match *m = times->at[i];
         if (!ratio_finite(m->high))
             return NULL;
-        most += ratio_double(m->high);
+        most += ratio_double(m->high) * (each_side(c, m) ? 2 : 1);
         if (!longest || ratio_double(m->high) > ratio_double(longest->high))
             longest = m;
     }
@@ -228,7 +228,7 @@ static void find_been(struct checker *c)
     for (size_t n = 1; n < times.count; n++) {
         const struct match *m = times.at[n], *other;
         if (!stands_before(c, "been_so_far", m->words) || time_said(c, m)
-            || (other = all_shorter(&times, n)) == NULL
+            || (other = all_shorter(c, &times, n)) == NULL
             || ratio_double(m->low) > LONGER_MOST * ratio_double(other->high))
             continue;
         REPORT(c, said_otherwise, subject_words(c, m->words), said_words(c->r, other->words));

@@ -7,15 +7,23 @@
 /* What is said of it in the same breath is no use of it. */
 #define BREATH_WORDS 14
 
-/* "Beef chuck" is spoken of as beef and as chuck. */
-static bool same_food(const struct entry *a, const struct entry *b)
+/* "Pomegranate molasses" is no pomegranate: what it only begins with does not name it. */
+static bool begins_with(struct text name, struct text food)
 {
-    return a && b && a->tag == TAG_FOOD && b->tag == TAG_FOOD
-           && text_share_part(entry_value(a), entry_value(b), ' ');
+    struct text start = {name.at, food.length};
+    return name.length > food.length && text_equal(start, food) && name.at[food.length] == ' ';
+}
+
+/* Beef chuck that is laid out is spoken of as beef and as chuck. */
+static bool speaks_of(const struct entry *said, const struct entry *food)
+{
+    return said && said->tag == TAG_FOOD
+           && text_share_part(entry_value(said), entry_value(food), ' ')
+           && !begins_with(entry_value(said), entry_value(food));
 }
 
 /* A story of buying it is none that it goes in, so SCOPE_UNREAL tells nothing here. */
-#define NOT_HERE (SCOPE_NEGATED | SCOPE_INSTEAD | SCOPE_OPTIONAL)
+#define NOT_HERE (SCOPE_NEGATED | SCOPE_INSTEAD)
 
 static bool is_action(const struct word *w)
 {
@@ -41,6 +49,16 @@ static bool all_of_it(const struct checker *c, size_t verb, size_t last)
            && where.first == verb;
 }
 
+/* "Leave it in its glass", "maybe I'll put it": not yet. */
+#define MAYBE_WORDS 3
+static bool stays_out(const struct checker *c, size_t verb, size_t last)
+{
+    struct span where, before = {verb > MAYBE_WORDS ? verb - MAYBE_WORDS : 0, verb};
+    return said_find(&c->sayings, c->r, "maybe", before, &where)
+           || (said_find(&c->sayings, c->r, "stays_out", (struct span){verb, last}, &where)
+               && where.first == verb);
+}
+
 /* "I've two onions here, chop them", "so they go over the top": it is used in the same breath;
  * "when it goes in" is a promise. */
 static bool taken_up(const struct checker *c, size_t i, size_t last)
@@ -54,7 +72,7 @@ static bool taken_up(const struct checker *c, size_t i, size_t last)
         bool promised = w[-1].tag == TAG_TO; /* "to go in that" */
         if (is_action(w) && !promised && all_of_it(c, n, last))
             return true;
-        if (is_action(w) && next->tag == TAG_IT)
+        if (is_action(w) && next->tag == TAG_IT && !stays_out(c, n, last))
             return true;
         if (n >= i + NEAR_WORDS)
             continue;
@@ -67,12 +85,15 @@ static bool taken_up(const struct checker *c, size_t i, size_t last)
     return false;
 }
 
-/* What a dish is made of is "it" from then on: "two pounds of ground beef here". */
-static bool is_main(const struct entry *food)
+/* What a dish is made of is "it" from then on: "two pounds of ground beef here"; "there's also a
+ * salami" comes on top. */
+static bool is_main(const struct checker *c, size_t food, size_t first)
 {
-    return food->marks
-           & (MARK_OF(meat) | MARK_OF(ground) | MARK_OF(poultry) | MARK_OF(fish)
-              | MARK_OF(shellfish));
+    const uint64_t meats =
+        MARK_OF(meat) | MARK_OF(ground) | MARK_OF(poultry) | MARK_OF(fish) | MARK_OF(shellfish);
+    struct span where;
+    return c->r->words.at[food].entry->marks & meats
+           && !said_find(&c->sayings, c->r, "on_top", (struct span){first, food}, &where);
 }
 
 /* "Add the green onions", "the green onions go over it". */
@@ -112,7 +133,7 @@ static bool spoken_elsewhere(const struct checker *c, const struct entry *food, 
     where.last += BREATH_WORDS;
     for (size_t i = c->dish->words.first; i <= c->dish->words.last; i++) {
         const struct word *w = &c->r->words.at[i];
-        if (w->tag != TAG_INSIDE && same_food(w->entry, food)
+        if (w->tag != TAG_INSIDE && speaks_of(w->entry, food)
             && !(i >= where.first && i <= where.last && !used_soon(c, i, laid)) && in_dish(c, i))
             return true;
     }
@@ -174,23 +195,40 @@ static bool on_its_way(const struct checker *c, const struct sentence *s)
            || said_find(&c->sayings, c->r, "for_other", behind, &where);
 }
 
+/* "Four sprigs of rosemary here | tuck them down the side": captions without stops divide where
+ * nobody paused. */
+static bool taken_next(const struct checker *c, const struct sentence *s)
+{
+    const struct word *next = &c->r->words.at[s->last + 1];
+    return s->last + 2 < c->r->words.count && is_action(next) && next[1].tag == TAG_IT;
+}
+
 /* The foods of words [first, last] of the sentence are laid out, up to a "but". */
 static void check_foods(struct checker *c, const struct sentence *s, size_t first, size_t last)
 {
     struct span but;
-    if (all_taken(c, s, first, last) || on_its_way(c, s))
+    if (all_taken(c, s, first, last) || on_its_way(c, s) || taken_next(c, s))
         return;
     if (said_find(&c->sayings, c->r, "but", (struct span){first, last}, &but))
         last = but.first;
     for (size_t i = first; i <= last; i++) {
         const struct word *w = &c->r->words.at[i];
-        if (w->tag != TAG_FOOD || !w->entry || w->entry->marks & MARK_OF(water) || is_main(w->entry)
-            || w->scope & NOT_HERE || taken_up(c, i, s->last) || of_next(c, i, w->entry)
-            || spoken_elsewhere(c, w->entry, (struct span){first, last}))
+        if (w->tag != TAG_FOOD || !w->entry || w->entry->marks & MARK_OF(water)
+            || is_main(c, i, first) || w->scope & NOT_HERE || taken_up(c, i, s->last)
+            || of_next(c, i, w->entry) || spoken_elsewhere(c, w->entry, (struct span){first, last}))
             continue;
         struct span words = {w->entry_first, i};
         REPORT_PLAIN(c, never_used, ((struct subject_of){w->start, words, entry_shown(w->entry)}));
     }
+}
+
+/* "When I've got the flour out of my keyboard", "I bought it peeled": not what is said of a food
+ * that lies here. */
+static bool goes_on(const struct checker *c, struct span said)
+{
+    struct span where, on = {said.last, said.last + 1};
+    return on.last < c->r->words.count && said_find(&c->sayings, c->r, "goes_on", on, &where)
+           && where.first == on.first;
 }
 
 /* "I've a bay leaf here" names its food; "put out here" is about one that stands before it. */
@@ -247,7 +285,7 @@ void find_unused(struct checker *c)
         for (; within.first <= within.last
                && said_find(&c->sayings, c->r, "laid_out", within, &where);
              within.first = where.last + 1)
-            if (!is_in(c, where))
+            if (!is_in(c, where) && !goes_on(c, where))
                 check_laid_out(c, s, where);
     }
 }

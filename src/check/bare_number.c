@@ -3,6 +3,22 @@
 #include "check/report.h"
 #include "match/capture.h"
 
+/* "Eight thick beef ones". */
+#define ONES_WORDS 2
+static bool said_ones(const struct checker *c, const struct ingredient *line)
+{
+    struct span where, behind = {line->words.last + 1, line->words.last + ONES_WORDS};
+    return behind.last < c->r->words.count
+           && said_find(&c->sayings, c->r, "counts_ones", behind, &where);
+}
+
+/* "A sesame oil", "half a stock cube": of one thing, whatever its name. */
+static bool half_one(const struct checker *c, const struct ingredient *line)
+{
+    return span_has_tag(c->r, line->words, TAG_ARTICLE)
+           && ratio_compare(line->amount.min, RATIO(1)) <= 0;
+}
+
 /* "Two bay leaves" is a count, though herbs are measured by the spoon; "110 of butter" is none. */
 #define COUNT_MOST 20
 static bool counted(const struct checker *c, const struct ingredient *line)
@@ -10,6 +26,8 @@ static bool counted(const struct checker *c, const struct ingredient *line)
     const struct word *w = line->id < c->r->words.count ? &c->r->words.at[line->id] : NULL;
     const struct entry *said = w ? w->entry : NULL;
     bool one = ratio_equal(line->amount.min, RATIO(1));
+    if (w && (said_ones(c, line) || half_one(c, line)))
+        return true;
     if (w && span_has_tag(c->r, line->words, TAG_VAGUE))
         return true; /* "some chicken ... eight of them" */
     for (size_t i = line->words.first; w && i < line->words.last; i++)
@@ -39,5 +57,6 @@ static bool unit_before(const struct checker *c, const struct ingredient *line)
 
 bool lacks_unit(const struct checker *c, const struct ingredient *line)
 {
-    return !counted(c, line) && !unit_before(c, line);
+    return !counted(c, line) && !unit_before(c, line) && !said_with(c, "in_parts", line->words)
+           && !said_with(c, "written_amount", line->words);
 }

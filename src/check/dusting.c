@@ -78,6 +78,15 @@ static bool told_near(const struct dish *d, const struct entry *food, struct spa
     return false;
 }
 
+/* "Do you want flour on the table? A dusting." */
+#define VAGUE_WORDS 4
+static bool vaguely(const struct checker *c, size_t last)
+{
+    struct span where, behind = {last + 1, last + VAGUE_WORDS};
+    return behind.last < c->r->words.count
+           && said_find(&c->sayings, c->r, "vague_after", behind, &where);
+}
+
 /* "Flour the board", "butter a tin": more of it goes in than the dough or the batter had, and
  * nobody said how much. */
 void find_dusting(struct checker *c)
@@ -91,9 +100,11 @@ void find_dusting(struct checker *c)
             if (!food || has_amount(c, where.first) || told_near(c->dish, food, where)
                 || c->r->words.at[where.first].scope & SCOPE_NOT_DONE)
                 continue;
-            REPORT_PLAIN(
-                c, no_amount,
-                ((struct subject_of){c->r->words.at[where.first].start, where, entry_shown(food)}));
+            struct subject_of what = {c->r->words.at[where.first].start, where, entry_shown(food)};
+            if (vaguely(c, where.last))
+                REPORT_PLAIN(c, vague_amount, what);
+            else
+                REPORT_PLAIN(c, no_amount, what);
         }
     }
 }

@@ -112,6 +112,8 @@ bool resumes(const struct checker *c, size_t last);
 bool resumed(const struct checker *c, size_t food);
 /* Whether the words say spoons, and not themselves which. */
 bool says_spoon(const struct checker *c, struct span words);
+/* Whether it is told, there or right behind, which spoons the words mean. */
+bool spoon_told(const struct checker *c, struct span said);
 /* Whether the word belongs to c->dish. */
 bool in_dish(const struct checker *c, size_t word);
 /* Whether the word belongs to c->dish, or to the talk beside it; and all words from the first to

@@ -25,7 +25,7 @@ static const struct word *food_of_spoons(const struct checker *c, struct span sa
     return w ? w : food_among(c, said.last + 1, said.last + FOOD_WORDS);
 }
 
-static bool told(const struct checker *c, struct span said)
+bool spoon_told(const struct checker *c, struct span said)
 {
     struct span where, behind = {said.last, said.last};
     while (behind.last + 1 < c->r->words.count && behind.last < said.last + TOLD_WORDS
@@ -50,7 +50,7 @@ static void find_spoons_in(struct checker *c, struct span part)
     while (part.first <= part.last && said_find(&c->sayings, c->r, "which_spoon", part, &where)) {
         const struct word *food = food_of_spoons(c, where);
         part.first = where.last + 1;
-        if (food && !told(c, where) && !(c->r->words.at[where.first].scope & SCOPE_NOT_DONE))
+        if (food && !spoon_told(c, where) && !(c->r->words.at[where.first].scope & SCOPE_NOT_DONE))
             REPORT_PLAIN(c, which_spoon,
                          ((struct subject_of){c->r->words.at[where.first].start, where,
                                               entry_shown(food->entry)}));

@@ -1,0 +1,121 @@
+/* check/amount_told.c: whether talk near a food tells how much of it, in words that the grammar
+ * does not put together.
+ * SPDX-License-Identifier: MIT */
+#include "check/unmeasured.h"
+#include "match/capture.h"
+
+/* "Beer. Three quarters of a cup", "sunflower oil, about a centimeter deep": the amount stands
+ * behind the food, in words that the grammar does not put together. */
+#define BEHIND_WORDS 9
+#define NEXT_WORDS 4
+
+/* Whether words (from, to] name a food that is not the line's. */
+static bool other_food(const struct checker *c, const struct ingredient *line, size_t from,
+                       size_t to)
+{
+    for (size_t i = from + 1; i <= to && i <= c->dish->words.last; i++) {
+        const struct word *w = &c->r->words.at[i];
+        if (w->tag == TAG_FOOD && w->entry && !(w->entry->marks & MARK_OF(generic))
+            && !text_share_part(entry_shown(w->entry), line->food, ' '))
+            return true;
+    }
+    return false;
+}
+
+/* "And corn. Two cups of beans": what follows an amount is another food, if only a kind of food. */
+static bool counts_other(const struct checker *c, const struct ingredient *line, size_t last)
+{
+    size_t i = last + 1;
+    if (i < c->r->words.count && c->r->words.at[i].tag == TAG_OF)
+        i++;
+    const struct word *w = i < c->r->words.count ? &c->r->words.at[i] : NULL;
+    return w && w->tag == TAG_FOOD && w->entry
+           && !text_share_part(entry_shown(w->entry), line->food, ' ');
+}
+
+static bool is_amount(const struct match *m)
+{
+    return m->rule->kind == RULE_amount && ratio_finite(m->low);
+}
+
+bool amount_behind(const struct checker *c, const struct ingredient *line)
+{
+    const size_t end = c->r->words.count - 1;
+    const size_t most = line->id + BEHIND_WORDS < end ? line->id + BEHIND_WORDS : end,
+                 until = sentence_until(c->r, most);
+    struct span where, behind = {line->id + 1, most};
+    if (said_find(&c->sayings, c->r, "amount_behind", behind, &where)
+        && !other_food(c, line, line->id, where.first))
+        return true;
+    for (size_t i = sentence_from(c->r, line->id); i < until; i++) {
+        const struct sentence *s = &c->r->sentences.at[i];
+        for (size_t n = s->match_first; n < s->match_first + s->match_count; n++) {
+            const struct match *m = &c->r->matches.at[n];
+            if (is_amount(m) && m->words.first > line->id && m->words.first <= most)
+                return !other_food(c, line, line->id, m->words.last + NEXT_WORDS)
+                       && !counts_other(c, line, m->words.last);
+        }
+    }
+    return false;
+}
+
+/* "Put in that teaspoon of salt": a measure that was spoken of before. */
+static bool measured(const struct checker *c, const struct ingredient *line)
+{
+    for (size_t i = line->id; i > 1 && i + NEXT_WORDS > line->id; i--) {
+        if (c->r->words.at[i].tag == TAG_OF)
+            return c->r->words.at[i - 1].tag == TAG_UNIT;
+        if (i < line->id && c->r->words.at[i].after >= AFTER_COMMA)
+            return false;
+        if (i < line->id && c->r->words.at[i].tag == TAG_FOOD)
+            return false;
+    }
+    return false;
+}
+
+/* "Do you put chilli in?": nobody does yet. "Garlic. How many is that? Four cloves": it is told. */
+#define ASKED_WORDS 20
+static bool is_asked(const struct checker *c, const struct ingredient *line)
+{
+    struct span where, behind = {line->id + 1, line->id + ASKED_WORDS};
+    if (behind.last > c->dish->words.last)
+        behind.last = c->dish->words.last;
+    return said_with(c, "asked", line->words)
+           || (said_find(&c->sayings, c->r, "asks_amount", behind, &where)
+               && said_find(&c->sayings, c->r, "answers",
+                            (struct span){where.last + 1, behind.last}, &where));
+}
+
+/* "Butter them while they're hot": a verb. */
+static bool is_verb(const struct checker *c, const struct ingredient *line)
+{
+    return line->id < c->dish->words.last && c->r->words.at[line->id].after < AFTER_COMMA
+           && c->r->words.at[line->id + 1].tag == TAG_IT;
+}
+
+/* "In go the peppers", that were spoken of before: how many there are was said then, or is missed
+ * there. */
+static bool known_before(const struct checker *c, const struct ingredient *line)
+{
+    const struct word *w = food_word(c, line);
+    size_t first = line->words.first;
+    if (!w || !w->entry
+        || (c->r->words.at[first].tag != TAG_THE
+            && (!first || c->r->words.at[first - 1].tag != TAG_THE)))
+        return false;
+    for (size_t i = 0; i < first; i++) {
+        const struct word *before = &c->r->words.at[i];
+        if (before->tag == TAG_FOOD && before->entry
+            && one_names_both(entry_value(before->entry), entry_value(w->entry)))
+            return true;
+    }
+    return false;
+}
+
+/* Whether the talk around the food tells how much of it, or that none goes in. */
+bool amount_told(const struct checker *c, const struct ingredient *line)
+{
+    return is_verb(c, line) || resumed(c, line->id) || is_asked(c, line) || measured(c, line)
+           || known_elsewhere(c, line) || known_before(c, line) || amount_behind(c, line)
+           || (line->id && c->r->words.at[line->id - 1].tag == TAG_NOT);
+}

@@ -69,7 +69,8 @@ void find_unmeasured(struct checker *c)
             struct ingredient vague = *line;
             if (is_vague(c, line, &vague.words)) {
                 vague.at = c->r->words.at[vague.words.first].start;
-                report_amount(c, CASE_vague_amount, &vague);
+                if (lacks_measure(c, &vague))
+                    report_amount(c, CASE_vague_amount, &vague);
             } else
                 report_amount(c, CASE_no_amount, line);
         }

@@ -76,6 +76,8 @@ bool units_doubtful(const struct hearing *h, const struct sentence_units *u, siz
         bool part = end - begin > 1 && is_small(w);
         if (part ? i == begin && !small_begins(w) : !may_be_wrong(w))
             return false;
+        if (i > begin && w->tag == TAG_IT && h->r->words.at[u->last[i - 1]].tag == TAG_ACTION)
+            return false; /* "melted, and stir it through" is whole */
         odd |= w->tag == TAG_OTHER && !part;
     }
     return odd && h->r->words.at[u->last[end - 1]].tag != TAG_FOOD;

@@ -3,12 +3,12 @@
  * (number-ranges.tsv), and asks only where two are left, or the one that is left is not the
  * grammar's. What captions divide (a comma, a hyphen, "and", "to") is not asked about.
  * SPDX-License-Identifier: MIT */
-#include "check/report.h"
+#include "check/ambiguous.h"
 #include "match/capture.h"
 
 /* The phrase of readings.tsv with its blanks filled in. */
-static struct text wording(const struct checker *c, const char *reading, const struct text *blanks,
-                           size_t count)
+struct text reading_words(const struct checker *c, const char *reading, const struct text *blanks,
+                          size_t count)
 {
     const struct table *t = pack_table(c->k, "readings");
     for (size_t row = 0; t && row < t->rows; row++)
@@ -16,17 +16,13 @@ static struct text wording(const struct checker *c, const char *reading, const s
             return fill(c, table_cell(t, row, 1), blanks, count);
     return TEXT_EMPTY;
 }
-#define WORDING(c, reading, ...)                                \
-    wording((c), (reading), (const struct text[]){__VA_ARGS__}, \
-            sizeof(const struct text[]){__VA_ARGS__} / sizeof(struct text))
-
-static void ask(struct checker *c, struct span words, struct text one, struct text other)
+void ask_which(struct checker *c, struct span words, struct text one, struct text other)
 {
     if (one.length && other.length && !text_equal(one, other))
         REPORT(c, ambiguous, subject_words(c, words), one, other);
 }
 
-static struct text shown(const struct checker *c, double n)
+struct text shown_number(const struct checker *c, double n)
 {
     return arena_format(c->r->arena, "%g", n);
 }
@@ -83,9 +79,9 @@ static struct text apart(const struct checker *c, const struct number_range *g, 
                          double high, struct text unit)
 {
     if (fits_range(g, low, high))
-        return WORDING(c, "range", shown(c, low), shown(c, high), unit);
+        return WORDING(c, "range", shown_number(c, low), shown_number(c, high), unit);
     if (fits_each(g, low, high))
-        return WORDING(c, "each", shown(c, low), shown(c, high), unit);
+        return WORDING(c, "each", shown_number(c, low), shown_number(c, high), unit);
     return TEXT_EMPTY;
 }
 
@@ -109,7 +105,7 @@ static void check_digits(struct checker *c, size_t i, size_t last)
         bool round =
             fits(&g, n) && (g.time ? high >= 60 || high % 10 == 0 : w->rare->number.over % 50 == 0);
         if (two.length && !round) {
-            ask(c, (struct span){i, i + 1}, WORDING(c, "whole", w->text, unit), two);
+            ask_which(c, (struct span){i, i + 1}, WORDING(c, "whole", w->text, unit), two);
             return;
         }
     }
@@ -136,7 +132,8 @@ static void check_pair(struct checker *c, size_t i, size_t last)
         return;
     struct text unit = c->r->words.at[i + 2].key, two = apart(c, &g, low, high, unit);
     if (fits(&g, whole) && two.length)
-        ask(c, (struct span){i, i + 2}, WORDING(c, "whole", shown(c, whole), unit), two);
+        ask_which(c, (struct span){i, i + 2}, WORDING(c, "whole", shown_number(c, whole), unit),
+                  two);
 }
 
 /* "two three quarter cups": 2 and 3/4, or 2 of 3/4. Digits ("2 3/4") are written for the sum. */
@@ -149,8 +146,8 @@ static void check_part(struct checker *c, size_t i, size_t last)
         || w[3].tag != TAG_UNIT || (i > 0 && word_value(w - 1) >= 0))
         return;
     struct text part = arena_format(c->r->arena, "%.*s %.*s", TEXT(w[1].key), TEXT(w[2].key));
-    ask(c, (struct span){i, i + 3}, WORDING(c, "sum", w->key, part, w[3].key),
-        WORDING(c, "each", w->key, part, w[3].key));
+    ask_which(c, (struct span){i, i + 3}, WORDING(c, "sum", w->key, part, w[3].key),
+              WORDING(c, "each", w->key, part, w[3].key));
 }
 
 /* ---- clocks */
@@ -168,10 +165,10 @@ static void check_clock(struct checker *c, const struct sentence *s, const struc
     double high = number.last == number.first + 1 ? word_value(w + 1) : -1, low = word_value(w);
     struct text rest = w->key, hours = TEXT_EMPTY;
     if (clock && text_part(&rest, ':', &hours))
-        ask(c, number, WORDING(c, "hours", hours, rest), WORDING(c, "minutes", hours, rest));
+        ask_which(c, number, WORDING(c, "hours", hours, rest), WORDING(c, "minutes", hours, rest));
     else if (!clock && low >= 1 && low < 10 && high >= 10 && high < 60)
-        ask(c, number, WORDING(c, "hours", shown(c, low), shown(c, high)),
-            WORDING(c, "heat", shown(c, low * 100 + high)));
+        ask_which(c, number, WORDING(c, "hours", shown_number(c, low), shown_number(c, high)),
+                  WORDING(c, "heat", shown_number(c, low * 100 + high)));
 }
 
 /* ---- one of two measures */
@@ -212,9 +209,11 @@ static void check_either(struct checker *c, const struct sentence *s, size_t i)
         if (w[n].entry && w[i].entry
             && !text_equal(entry_value(w[n].entry), entry_value(w[i].entry))
             && !same_measure(c, s, i, n))
-            ask(c, (struct span){i, n},
-                WORDING(c, "whole", shown(c, number_before(c, s, i)), entry_value(w[i].entry)),
-                WORDING(c, "whole", shown(c, number_before(c, s, n)), entry_value(w[n].entry)));
+            ask_which(c, (struct span){i, n},
+                      WORDING(c, "whole", shown_number(c, number_before(c, s, i)),
+                              entry_value(w[i].entry)),
+                      WORDING(c, "whole", shown_number(c, number_before(c, s, n)),
+                              entry_value(w[n].entry)));
         return;
     }
 }
@@ -231,56 +230,10 @@ static void check_share(struct checker *c, const struct sentence *s)
             continue;
         for (size_t n = where.first; n <= where.last; n++)
             if (c->r->words.at[n].tag == TAG_FRACTION)
-                ask(c, where, WORDING(c, "part", c->r->words.at[n].key, line->amount.unit),
-                    WORDING(c, "share", c->r->words.at[n].key));
+                ask_which(c, where, WORDING(c, "part", c->r->words.at[n].key, line->amount.unit),
+                          WORDING(c, "share", c->r->words.at[n].key));
         return;
     }
-}
-
-/* ---- heats */
-
-/* Ovens are set to these in either scale; lower is Celsius, higher Fahrenheit (common practice, no
- * source). */
-#define EITHER_SCALE_LEAST 200
-#define EITHER_SCALE_MOST 259
-
-static bool has_scale(const struct recording *r, struct span words)
-{
-    return span_has_tag(r, words, TAG_SCALE) || span_has_tag(r, words, TAG_GAS);
-}
-
-static bool tells_no_scale(const struct recording *r, const struct temperature *t)
-{
-    double value = ratio_double(t->value);
-    return !has_scale(r, t->words) && t->unit != 'G' && value >= EITHER_SCALE_LEAST
-           && value <= EITHER_SCALE_MOST;
-}
-
-/* Whether another heat of the recording tells which scale the cook speaks of. */
-static bool scale_known(const struct recording *r)
-{
-    for (size_t d = 0; d < r->dishes.count; d++)
-        for (size_t i = 0; i < r->dishes.at[d].steps.count; i++) {
-            const struct step *s = &r->dishes.at[d].steps.at[i];
-            for (size_t n = 0; n < s->temperatures.count; n++)
-                if (!tells_no_scale(r, &s->temperatures.at[n]))
-                    return true;
-        }
-    return false;
-}
-
-/* "The oven's at two twenty", and nothing that tells whether that is hot. */
-static void check_scales(struct checker *c)
-{
-    for (size_t i = 0; i < c->dish->steps.count; i++)
-        for (size_t n = 0; n < c->dish->steps.at[i].temperatures.count; n++) {
-            const struct temperature *t = &c->dish->steps.at[i].temperatures.at[n];
-            if (!text_is(t->of, "oven") || !tells_no_scale(c->r, t) || scale_known(c->r))
-                continue;
-            struct text value = shown(c, ratio_double(t->value));
-            ask(c, t->words, WORDING(c, "fahrenheit", value), WORDING(c, "celsius", value));
-            return;
-        }
 }
 
 static void find_in(struct checker *c, const struct sentence *s)

@@ -89,7 +89,9 @@ static void find_cut_off(struct checker *c, const struct sentence *s)
     while (within.first <= within.last && said_find(&c->sayings, c->r, "cut_off", within, &where)) {
         struct subject_of what = {c->r->words.at[where.first].start, where,
                                   said_words(c->r, where)};
-        if (!goes_on(c, where.last) && !resumes(c, where.last))
+        struct span state;
+        if (!goes_on(c, where.last) && !resumes(c, where.last)
+            && !said_find(&c->sayings, c->r, "whole_state", where, &state))
             REPORT_PLAIN(c, cut_off, what);
         within.first = where.last + 1;
     }

@@ -68,6 +68,15 @@ static bool has_end(const struct dish *d, size_t i)
     return false;
 }
 
+/* "Roll it before you chill it". */
+#define NOT_YET_WORDS 3
+static bool not_yet(const struct checker *c, size_t verb)
+{
+    struct span where,
+        before = {verb > NOT_YET_WORDS ? verb - NOT_YET_WORDS : 0, verb ? verb - 1 : 0};
+    return said_find(&c->sayings, c->r, "not_yet", before, &where);
+}
+
 /* Rests, chills, rises and the like: what the set "needs_time" lists. */
 static void find_times(struct checker *c)
 {
@@ -75,7 +84,8 @@ static void find_times(struct checker *c)
         const struct step *s = &c->dish->steps.at[i];
         struct span where;
         if (has_end(c->dish, i) || !said_find(&c->sayings, c->r, "needs_time", s->words, &where)
-            || c->r->words.at[where.last].scope & (SCOPE_NOT_DONE | SCOPE_UNTIL))
+            || c->r->words.at[where.last].scope & (SCOPE_NOT_DONE | SCOPE_UNTIL)
+            || not_yet(c, where.first))
             continue;
         struct subject_of what = {c->r->words.at[where.first].start, where,
                                   said_words(c->r, where)};

@@ -150,7 +150,7 @@ struct span talk_around(const struct checker *c)
 }
 
 /* Talk so near a dish is told with it. */
-#define BESIDE_WORDS 60
+#define BESIDE_WORDS 120
 
 /* How far the word is from the dish's stretches; 0 inside. */
 static size_t words_from(const struct dish *d, size_t word)

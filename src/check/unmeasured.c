@@ -37,9 +37,18 @@ static bool needs_amount(const struct checker *c, const struct ingredient *line)
 /* A run-down's food that has not gone in yet; "one plate has some flour on it" is in its place. */
 static bool waits(const struct checker *c, const struct ingredient *line)
 {
-    bool placed = line->vague && line->id < c->dish->words.last
-                  && c->r->words.at[line->id + 1].tag == TAG_INTO;
+    bool placed =
+        line->vague && line->id < c->dish->words.last
+        && (c->r->words.at[line->id + 1].tag == TAG_INTO
+            || (line->words.first && c->r->words.at[line->words.first - 1].tag == TAG_INTO));
     return line->announced && !line->used && !placed;
+}
+
+/* "A bunch of pepper" is only much of it; herbs and vegetables come in bunches. */
+static bool odd_bunch(const struct ingredient *line)
+{
+    return line->entry && line->amount.known && text_is(line->amount.unit, "bunch")
+           && !(line->entry->marks & (MARK_OF(herb) | MARK_OF(produce)));
 }
 
 /* "A handful of -- hey, boots off": what follows is no food. */
@@ -60,7 +69,7 @@ void find_unmeasured(struct checker *c)
         if (line->no_unit) {
             if (lacks_unit(c, line))
                 report_amount(c, CASE_no_unit, line);
-        } else if (line->vague || vague_more(c, line)) {
+        } else if (line->vague || vague_more(c, line) || odd_bunch(line)) {
             if (!in_passing(c, line) && lacks_measure(c, line)
                 && !said_with(c, "laid_out", line->words))
                 report_amount(c, vague_matters(line) ? CASE_vague_matters : CASE_vague_amount,

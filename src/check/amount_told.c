@@ -95,6 +95,7 @@ static bool is_verb(const struct checker *c, const struct ingredient *line)
 
 /* "In go the peppers", that were spoken of before: how many there are was said then, or is missed
  * there. */
+#define BEFORE_WORDS 400
 static bool known_before(const struct checker *c, const struct ingredient *line)
 {
     const struct word *w = food_word(c, line);
@@ -103,7 +104,7 @@ static bool known_before(const struct checker *c, const struct ingredient *line)
         || (c->r->words.at[first].tag != TAG_THE
             && (!first || c->r->words.at[first - 1].tag != TAG_THE)))
         return false;
-    for (size_t i = 0; i < first; i++) {
+    for (size_t i = first > BEFORE_WORDS ? first - BEFORE_WORDS : 0; i < first; i++) {
         const struct word *before = &c->r->words.at[i];
         if (before->tag == TAG_FOOD && before->entry
             && one_names_both(entry_value(before->entry), entry_value(w->entry)))

@@ -87,11 +87,21 @@ static bool answers(const struct checker *c, const struct sentence *s, struct sp
     return said_find(&c->sayings, c->r, "answered_so", all, where);
 }
 
+static bool has_line(const struct checker *c, const struct sentence *s)
+{
+    for (size_t n = 0; n < s->match_count; n++)
+        if (c->r->matches.at[s->match_first + n].rule->kind == RULE_line)
+            return true;
+    return false;
+}
+
 static void check_sentence(struct checker *c, const struct sentence *s)
 {
     struct span where, all = {s->first, s->last};
     if (said_find(&c->sayings, c->r, "recap_count", all, &where))
         check_count(c, s, where);
+    if (!has_line(c, s))
+        return;
     if (in_recap(c, s))
         where = all;
     else if (!said_find(&c->sayings, c->r, "recap_amount", all, &where)

@@ -146,8 +146,6 @@ static bool agrees(const struct checker *c, const heat_list *heats, size_t n)
 static void check_told(struct checker *c, const heat_list *heats, const struct match *m)
 {
     const struct temperature *other = NULL;
-    if (!looks_back(c, "recap_before", m->words))
-        return;
     for (size_t i = 0; i < heats->count; i++) {
         const struct temperature *t = heats->at[i];
         if (t->words.first <= m->words.last && m->words.first <= t->words.last)
@@ -158,13 +156,15 @@ static void check_told(struct checker *c, const heat_list *heats, const struct m
             return;
         other = t;
     }
-    if (other)
+    if (other && looks_back(c, "recap_before", m->words))
         REPORT(c, said_otherwise, subject_words(c, m->words), said_words(c->r, other->words));
 }
 
 static void find_told(struct checker *c, const heat_list *heats)
 {
     match_list told = {0};
+    if (!heats->count)
+        return;
     add_matches(c, RULE_temperature, SCOPE_NEGATED | SCOPE_INSTEAD, &told);
     for (size_t n = 0; n < told.count; n++)
         check_told(c, heats, told.at[n]);

@@ -39,16 +39,12 @@ static bool adds_up(const struct checker *c, const match_list *times, size_t n, 
     return false;
 }
 
-static void find_totals(struct checker *c)
+static void check_total(struct checker *c, const match_list *times, size_t n)
 {
-    match_list times = {0};
-    add_matches(c, RULE_duration, SCOPE_NOT_DONE, &times);
-    for (size_t n = 1; n < times.count; n++) {
-        size_t parts;
-        if (said_with(c, "total", times.at[n]->words) && !adds_up(c, &times, n, &parts)
-            && parts > 1)
-            REPORT_PLAIN(c, no_sum, subject_words(c, times.at[n]->words));
-    }
+    const struct match *m = times->at[n];
+    size_t parts;
+    if (said_with(c, "total", m->words) && !adds_up(c, times, n, &parts) && parts > 1)
+        REPORT_PLAIN(c, no_sum, subject_words(c, m->words));
 }
 
 /* ---- a side */
@@ -70,24 +66,24 @@ static bool one_side(const struct checker *c, const struct match *m)
     return each_side(c, m) || said_find(&c->sayings, c->r, "flips", behind, &where);
 }
 
-static void find_sides(struct checker *c)
+static void check_sides(struct checker *c, const match_list *times, size_t n)
 {
-    match_list times = {0};
-    add_matches(c, RULE_duration, SCOPE_NEGATED | SCOPE_INSTEAD, &times);
-    for (size_t n = 1; n < times.count; n++) {
-        const struct match *m = times.at[n], *other = NULL;
-        if (!each_side(c, m) || !sums_up(c, m) || looks_back(c, "recap_time", m->words))
-            continue;
-        for (size_t i = 0; i < n; i++)
-            if (one_side(c, times.at[i]))
-                other = times.at[i];
-        if (other && !time_said(c, m))
-            REPORT(c, said_otherwise, subject_words(c, m->words), said_words(c->r, other->words));
-    }
+    const struct match *m = times->at[n], *other = NULL;
+    if (!each_side(c, m) || !sums_up(c, m) || looks_back(c, "recap_time", m->words))
+        return;
+    for (size_t i = 0; i < n; i++)
+        if (one_side(c, times->at[i]))
+            other = times->at[i];
+    if (other && !time_said(c, m))
+        REPORT(c, said_otherwise, subject_words(c, m->words), said_words(c->r, other->words));
 }
 
 void find_sums_again(struct checker *c)
 {
-    find_totals(c);
-    find_sides(c);
+    match_list times = {0};
+    add_matches(c, RULE_duration, SCOPE_NOT_DONE, &times);
+    for (size_t n = 1; n < times.count; n++) {
+        check_total(c, &times, n);
+        check_sides(c, &times, n);
+    }
 }

@@ -87,6 +87,14 @@ static bool answers(const struct checker *c, const struct sentence *s, struct sp
     return said_find(&c->sayings, c->r, "answered_so", all, where);
 }
 
+/* "Sorry, did I say two? It's one", "I lied about the sugar": said there or right before, it is a
+ * correction. */
+static bool takes_back(const struct checker *c, const struct sentence *s)
+{
+    struct span where, near = {s > c->r->sentences.at ? (s - 1)->first : s->first, s->last};
+    return said_find(&c->sayings, c->r, "takes_back", near, &where);
+}
+
 static bool has_line(const struct checker *c, const struct sentence *s)
 {
     for (size_t n = 0; n < s->match_count; n++)
@@ -100,7 +108,7 @@ static void check_sentence(struct checker *c, const struct sentence *s)
     struct span where, all = {s->first, s->last};
     if (said_find(&c->sayings, c->r, "recap_count", all, &where))
         check_count(c, s, where);
-    if (!has_line(c, s))
+    if (!has_line(c, s) || takes_back(c, s))
         return;
     if (in_recap(c, s))
         where = all;

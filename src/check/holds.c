@@ -122,6 +122,9 @@ bool other_animal(const struct checker *c, struct text marks, size_t word)
     while (text_part(&rest, ' ', &name))
         if (!mark_named(ANIMALS & ~MARK_OF(egg), name))
             return false;
-    const struct word *w = food_word_before(c, word, ANIMALS);
+    /* An egg binds ground meat. */
+    const uint64_t others =
+        text_has_part(marks, ' ', TEXT_OF("ground")) ? ANIMALS & ~MARK_OF(egg) : ANIMALS;
+    const struct word *w = food_word_before(c, word, others);
     return w && !is_one(w->entry->marks, entry_value(w->entry), marks);
 }

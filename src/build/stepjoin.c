@@ -68,15 +68,35 @@ static bool step_puts(const struct builder *b, const struct step *s)
     return !s->actions.count;
 }
 
+/* Seconds within which what is said next is done to the foods just listed, whatever it is. */
+#define NEXT_SECONDS 6.0
+#define NEXT_LIST_SECONDS 12.0 /* from the list's first food to what is done */
+
+/* "Two cans of tomatoes. Cover it and turn it down." Into the oven, to the table is a step of its
+ * own. */
+static void join_next(struct builder *b, size_t step)
+{
+    const struct step *s = &b->dish->steps.at[step], *list = s - 1;
+    const struct entry *e = s->actions.count ? action_entry(b->k, s->actions.at[0]) : NULL;
+    const uint64_t apart = MARK_OF(ovens) | MARK_OF(serves) | MARK_OF(takes);
+    if (e && !(e->marks & apart) && !step_puts(b, s) && s->actions.count < STEP_ACTIONS
+        && s->start - list->end < NEXT_SECONDS && s->start - list->start < NEXT_LIST_SECONDS
+        && text_equal(s->group, list->group))
+        merge_step(b, step, step - 1);
+}
+
 /* "Whisk in the milk. A pinch of salt.": what no verb takes up goes on with the step before, unless
- * that one takes time. */
-static void settle_list(struct builder *b, size_t step)
+ * that one takes time. Whether it did. */
+static bool settle_list(struct builder *b, size_t step)
 {
     const struct step *list = &b->dish->steps.at[step], *last = step ? list - 1 : NULL;
     if (last && list->start - last->end < LIST_SECONDS / 2 && text_equal(list->group, last->group)
         && !last->durations.count && !last->until.length && !step_puts(b, last)
-        && last->actions.count < STEP_ACTIONS)
+        && last->actions.count < STEP_ACTIONS) {
         merge_step(b, step - 1, step);
+        return true;
+    }
+    return false;
 }
 
 /* "Two tablespoons of oil, swirl it around": the foods go in first, though the step is named by
@@ -97,8 +117,8 @@ void close_list(struct builder *b, size_t first, bool joins)
                 && step_has(&b->dish->steps.at[first], implied_list(b->k));
     if (joins)
         join_list(b, first);
-    else if (b->list_step && b->list_step == first)
-        settle_list(b, first - 1);
+    else if (b->list_step && b->list_step == first && !settle_list(b, first - 1))
+        join_next(b, first);
     b->list_step = list ? b->dish->steps.count : 0;
     b->put_in |= list && find_done(b, TAG_INTO) != NOWHERE;
 }

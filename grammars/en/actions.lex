@@ -410,6 +410,7 @@ hold	hold	waits idle		verb:holds,holding,held,held
 keep warm	keep warm	waits	keep hot | keep it warm | keep them warm | keep that warm	verb:keeps,keeping,kept,kept
 wait	wait	light
 relax	rest
+settle	rest	waits idle	settle down
 stay	leave	waits idle
 store	store	hidden	store away
 
@@ -512,10 +513,10 @@ fleck	sprinkle
 @marks serves
 serve	serve		serve up | serve with | serve over
 plate up	plate		dish up | dish out
-eat	eat			verb:eats,eating,ate,eaten
+eat	eat	serves idle		verb:eats,eating,ate,eaten
 enjoy	enjoy
-tuck into	eat		devour | dive in
-dig in	eat		dig into	verb:digs,digging,dug,dug
+tuck into	eat	serves idle	devour | dive in
+dig in	eat	serves idle	dig into	verb:digs,digging,dug,dug
 @marks
 dunk in	dip
 

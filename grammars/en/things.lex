@@ -25,7 +25,7 @@ preserving pan			jam pan
 skillet			cast iron skillet | cast iron pan | cast iron | large skillet | iron skillet | nonstick skillet | heavy skillet | electric skillet
 frying pan			fry pan | frypan | nonstick pan | non stick pan | non stick frying pan | nonstick frying pan | large frying pan | omelette pan | crepe pan | carbon steel pan
 saute pan
-wok			kadai | karahi
+wok			kadai | karahi | kawali
 griddle pan			grill pan | griddle | flat top | tawa | comal
 paella pan
 @marks

@@ -118,6 +118,7 @@ gas mark	gas		gas | gas number | regulo
 side	side
 batch	batch
 @forms none
+each lot	batch		each load | each time | for each time | per lot | every lot
 same again on the other side	side	again	the same again on the other side | the same on the other side | same on the other side | same again the other side | the same the other side | same for the other side | the same for the other side | and the other side the same | same thing on the other side | do the other side the same | the other side the same
 @forms noun
 
@@ -197,7 +198,7 @@ per	per
 to taste	to taste		as per taste | as per your taste | as per your liking | to your taste | to your own taste | to your liking | to preference | to your preference | as you like | as much as you like | as much or as little as you like | as many as you like | however much you like | however many you like | to your heart's content | with your heart | by taste | according to taste | depending on your taste | depending on taste | as desired | as much as you want | however much you want | as many as you want | to suit | if it needs it | if they need it | if it needs any | if it needs some | if needed | until it tastes right | till it tastes right
 
 @tag ATLEAST
-at least	at least		a minimum of | minimum of | minimum | a minimum | no less than | not less than | no fewer than | or more | or longer | and up | at the very least | upwards of | or even longer | or even more
+at least	at least		a minimum of | minimum of | minimum | a minimum | no less than | not less than | no fewer than | or more | or longer | and up | at the very least | at the least | upwards of | or even longer | or even more
 
 @tag ATMOST
 at most	at most		up to | a maximum of | maximum of | maximum | a maximum | max | no more than | not more than | at the most | no longer than | not longer than | tops | or less | or fewer | at the very most

@@ -73,6 +73,7 @@ void chunks_make(struct chunks *c, const struct recording *r, const struct sente
         *k = (struct chunk){.first = i, .last = last, .match = m};
         k->entry = m ? NULL : r->words.at[last].entry;
         k->tag = m && m->rule->tag ? m->rule->tag : r->words.at[last].tag;
+        c->shapes |= k->entry ? entry_shape(k->entry) : 0;
         for (; i <= last; i++) {
             k->scope |= r->words.at[i].scope;
             c->shapes |= word_shape(&r->words.at[i]);

@@ -4,6 +4,7 @@
 
 #include "build/implied.h"
 #include "build/instruction.h"
+#include "build/wetpan.h"
 #include "build/wording.h"
 #include "match/clause.h"
 
@@ -79,10 +80,25 @@ static bool names(const struct builder *b, struct text thing, size_t verb)
         return false;
     for (size_t i = 0; i < b->chunks.count; i++) {
         const struct chunk *c = &b->chunks.at[i];
-        for (size_t n = c->first; n <= c->last; n++)
-            if (text_equal(b->r->words.at[n].key, thing)
-                && (verb == NOWHERE || is_together(b, verb, i)))
-                return true;
+        bool here = c->entry && text_equal(entry_value(c->entry), thing);
+        for (size_t n = c->first; n <= c->last && !here; n++)
+            here = text_equal(b->r->words.at[n].key, thing);
+        if (here && (verb == NOWHERE || is_together(b, verb, i)))
+            return true;
+    }
+    return false;
+}
+
+/* "Back in goes the meat", "it goes back to the pot", but not "on the back burner", "stand back".
+ */
+static bool is_returned(const struct builder *b, size_t verb)
+{
+    for (size_t i = 0; i < b->chunks.count; i++) {
+        unsigned char next = chunk_tag(&b->chunks, i + 1);
+        if (is_step_word(b, &b->chunks.at[i], "returned")
+            && (next == TAG_INTO || next == TAG_ACTION)
+            && (verb == NOWHERE || is_together(b, verb, i)))
+            return true;
     }
     return false;
 }
@@ -203,6 +219,10 @@ static bool is_place(const struct builder *b, struct text place, uint64_t heat, 
         return is_grilling(b, heat);
     if (text_is(place, "covered"))
         return heat & MARK_OF(boils) && last_marks(b) & (MARK_OF(brief) | MARK_OF(changes));
+    if (text_is(place, "wetted"))
+        return is_frying(b, heat) && is_wetted(b);
+    if (text_is(place, "lidded"))
+        return is_frying(b, heat) && is_lidded(b);
     if (text_is(place, "panned"))
         return is_frying(b, heat) && last_marks(b) & (MARK_OF(puts) | MARK_OF(heats));
     if (text_is(place, "baking"))
@@ -219,6 +239,8 @@ static bool is_place(const struct builder *b, struct text place, uint64_t heat, 
         return heat & MARK_OF(waits) && !(heat & MARK_OF(cold)) && names_optional(b);
     if (text_is(place, "raw"))
         return !(heat & MARK_OF(heats)) && says_time(b) && is_raw(b->dish);
+    if (text_is(place, "returned"))
+        return is_returned(b, verb);
     if (text_is(place, "side"))
         return is_laid(b, verb);
     if (text_is(place, "finish"))

@@ -210,6 +210,9 @@ static bool is_going_on(const struct builder *b, size_t i)
         return !(chunk_marks(c) & MARK_OF(serves)); /* "I've eaten it in a tent" */
     if (c->tag == TAG_DONE && (is_passive(b, i - 1) || is_got_done(b, i)))
         return true;
+    if (i > 2 && (b->chunks.at[i - 2].tag == TAG_YOU || b->chunks.at[i - 2].tag == TAG_ME)
+        && is_step_word(b, &b->chunks.at[i - 3], "after"))
+        return false; /* "before you go cutting it" */
     if (c->tag == TAG_DOING && before->tag == TAG_BE && i > 1
         && (b->chunks.at[i - 2].tag == TAG_OPENER
             || (b->chunks.at[i - 2].tag == TAG_DOING

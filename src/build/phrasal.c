@@ -3,12 +3,18 @@
 #include "build/phrasal.h"
 
 #include "build/instruction.h"
+#include "build/wording.h"
 
 /* A particle farther behind its verb than this belongs to something else. */
 #define PARTICLE_CHUNKS 6
 
 /* "Wash your hands": nothing for a recipe; "wash the rice in a bowl" is. */
 #define NOTHING_CHUNKS 2
+
+static bool is_base_form(const struct chunk *c)
+{
+    return c->entry && text_equal(entry_words(c->entry), entry_shown(c->entry));
+}
 
 /* Where in its row's reach the word `particle` stands behind chunk `i`; 0 when it does not. A thing
  * alone has its particle beside it ("lid back on"), and another verb ends the search. */
@@ -23,7 +29,9 @@ static size_t find_particle(const struct builder *b, size_t i, struct text parti
         bool here = (c->entry && text_equal(entry_value(c->entry), object))
                     || text_equal(b->r->words.at[c->last].key, object);
         seen |= here;
-        bool first = (c->tag == TAG_OTHER || c->tag == TAG_FINISH)
+        bool first = (c->tag == TAG_OTHER || c->tag == TAG_FINISH
+                      || (c->tag == TAG_FROM && n > i + 1 && is_base_form(&b->chunks.at[i]))
+                      || c->tag == TAG_RETURN)
                      && text_equal(b->r->words.at[c->first].key, particle);
         bool own = c->tag == TAG_DONE && c->first < c->last; /* "get that rolled out" */
         if (seen && !own && (first || text_equal(b->r->words.at[c->last].key, particle)))
@@ -167,13 +175,38 @@ static bool is_object(const struct builder *b, size_t i)
     return i && b->chunks.at[i - 1].tag == TAG_ACTION;
 }
 
+/* "Keep the milk", "keep a spoon of them": a food, right behind the verb of chunk `i` and with
+ * nothing said of how it is kept; 0 where none stands there. */
+static size_t kept_food(const struct builder *b, size_t i)
+{
+    size_t n = i + 1;
+    for (; n < b->chunks.count; n++) {
+        const struct chunk *c = &b->chunks.at[n];
+        bool leads = c->tag == TAG_THE || c->tag == TAG_ARTICLE || c->tag == TAG_VAGUE
+                     || c->tag == TAG_AMOUNT || c->tag == TAG_OF;
+        if (!leads)
+            break;
+    }
+    bool food =
+        n < b->chunks.count
+        && (is_food_word(&b->chunks.at[n])
+            || (b->chunks.at[n].tag == TAG_IT
+                && (b->chunks.at[n - 1].tag == TAG_OF || b->chunks.at[n - 1].tag == TAG_VAGUE)));
+    unsigned char next = chunk_tag(&b->chunks, n + 1);
+    bool ends =
+        food && (ends_clause(b, n) || next == TAG_TO || next == TAG_OTHER || next == TAG_FINISH);
+    return ends && !is_step_word(b, &b->chunks.at[n], "many") ? n : 0;
+}
+
 /* Whether the row's other words stand behind chunk `i`. */
 static bool fits(const struct builder *b, size_t i, const struct phrasal_row *row,
                  struct phrasal *out)
 {
     struct text any = TEXT_OF("*");
-    size_t at =
-        find_particle(b, i, row->particle, has_subject(b, i, row->object) ? any : row->object);
+    size_t at = text_is(row->particle, "+")
+                    ? kept_food(b, i)
+                    : find_particle(b, i, row->particle,
+                                    has_subject(b, i, row->object) ? any : row->object);
     bool none = text_is(row->action, "-");
     if (at && is_object(b, i) && (!ends_clause(b, at) || b->chunks.at[at].tag == TAG_FINISH))
         return false; /* "put the pan on the scales", "put a pan on top" */

@@ -1,0 +1,63 @@
+/* build/wetpan.c: whether what cooks on the stove cooks in liquid.
+ * SPDX-License-Identifier: MIT */
+#include "build/wetpan.h"
+
+#include "build/context.h"
+#include "build/implied.h"
+#include "build/instruction.h"
+#include "build/stepjoin.h"
+#include "build/wording.h"
+
+/* A spoonful is soon gone. */
+static bool is_liquid(const struct builder *b, const struct ingredient *line)
+{
+    return step_words_list(b->k, "liquid", text_last_word(line->food))
+           && !step_words_list(b->k, "spoonful", line->amount.unit);
+}
+
+/* The word of the last instruction that fries; 0 for none. */
+static size_t fried_at(const struct builder *b)
+{
+    for (size_t i = b->dish->steps.count; i-- > 0;)
+        for (size_t n = 0; n < b->dish->steps.at[i].actions.count; n++) {
+            const struct entry *e = action_entry(b->k, b->dish->steps.at[i].actions.at[n]);
+            if (e && e->marks & (MARK_OF(fries) | MARK_OF(deep)))
+                return b->dish->steps.at[i].words.first;
+        }
+    return 0;
+}
+
+/* "Four minutes a side", "thirty seconds" are no simmering. */
+#define SIMMER_SECONDS 180.0
+
+static bool says_at_least(const struct builder *b, double seconds)
+{
+    size_t time = find_done(b, TAG_DURATION);
+    return time != NOWHERE && b->chunks.at[time].match
+           && ratio_double(b->chunks.at[time].match->low) >= seconds;
+}
+
+bool is_wetted(const struct builder *b)
+{
+    size_t since = b->pan ? b->pan_at : 0, fried = fried_at(b);
+    if (find_done(b, TAG_SIDE) != NOWHERE || !says_at_least(b, SIMMER_SECONDS))
+        return false;
+    since = fried > since ? fried : since;
+    for (size_t i = b->dish->ingredients.count; since && i-- > 0;) {
+        const struct ingredient *line = &b->dish->ingredients.at[i];
+        if (line->id > since && line->id < b->sentence->first && is_liquid(b, line))
+            return true;
+    }
+    return false;
+}
+
+/* Under a lid nothing fries for long. */
+#define LID_SECONDS 300.0
+
+bool is_lidded(const struct builder *b)
+{
+    const struct dish *d = b->dish;
+    const struct step *s = d->steps.count ? &d->steps.at[d->steps.count - 1] : NULL;
+    bool covered = s && s->actions.count && step_has(s, step_word(b->k, "covered"));
+    return covered && says_at_least(b, LID_SECONDS);
+}

@@ -1,0 +1,15 @@
+/* build/wetpan.h: whether what cooks on the stove cooks in liquid, not in fat.
+ * SPDX-License-Identifier: MIT */
+#ifndef DISHTAKE_BUILD_WETPAN_H
+#define DISHTAKE_BUILD_WETPAN_H
+
+#include "build/builder.h"
+
+/* Whether more than a spoonful of liquid went in since the pan was named, or since the last frying.
+ */
+bool is_wetted(const struct builder *b);
+/* Whether the last step put a lid on, and the sentence says a time in which things burn that fry.
+ */
+bool is_lidded(const struct builder *b);
+
+#endif

@@ -245,7 +245,7 @@ to garnish			for garnish | as a garnish | for a garnish | to decorate | for deco
 @marks puts
 in goes	add		in go | on goes | on go | in with | on with | in we go with | over goes | down go | down goes | in it goes | in they go | on it goes | in she goes | in he goes | on she goes | then in with | follow that with | follow it with
 @marks brief
-on goes the lid	cover		on goes its lid | lid goes on | on with the lid | on with its lid | on goes the foil | on with the foil | back on with the lid | back on goes the lid | then on goes the lid
+on goes the lid	cover		on goes its lid | lid goes on | the lid goes on | the lid goes back on | the foil goes on | on with the lid | on with its lid | on goes the foil | on with the foil | back on with the lid | back on goes the lid | then on goes the lid
 off comes the lid	uncover		off with the lid | off goes the lid | off comes the foil | off with the foil
 over they go	turn		over you go | over it goes | over we go
 @marks changes

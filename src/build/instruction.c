@@ -70,7 +70,8 @@ static bool is_done_by_thing(const struct builder *b, size_t i, uint64_t marks)
 static bool is_order(const struct builder *b, size_t i)
 {
     const struct chunk *before = i > 1 ? &b->chunks.at[i - 1] : NULL;
-    return before && !is_third_person(b->chunks.at[i].entry) && has_object(b, i)
+    return before && !is_third_person(b->chunks.at[i].entry)
+           && (has_object(b, i) || has_object_inside(b, i))
            && (before->tag == TAG_OTHER || before->tag == TAG_IT || before->tag == TAG_THE)
            && !text_equal(b->r->words.at[before->last].key, step_word(b->k, "subject"));
 }
@@ -193,12 +194,26 @@ static bool is_told_short(const struct builder *b, size_t i)
     return begins && i + 1 < b->chunks.count && b->chunks.at[i + 1].tag == TAG_IT;
 }
 
+/* "Ten minutes, turning them now and then", "whisking all the time": beside what goes on. */
+static bool is_done_meanwhile(const struct builder *b, size_t i)
+{
+    const struct chunk *c = &b->chunks.at[i];
+    if (c->tag != TAG_DOING || c->scope & (SCOPE_NOT_DONE | SCOPE_UNTIL)
+        || !(chunk_marks(c) & (MARK_OF(mixes) | MARK_OF(turns))))
+        return false;
+    const struct chunk *before = i ? c - 1 : NULL;
+    bool begins =
+        !before || before->tag == TAG_DURATION || b->r->words.at[before->last].after >= AFTER_COMMA;
+    bool ends = i + 1 == b->chunks.count || b->r->words.at[c->last].after >= AFTER_COMMA;
+    return begins && (ends || has_object(b, i) || chunk_tag(&b->chunks, i + 1) == TAG_UNTIL);
+}
+
 /* "you're whisking the whole while", "keep stirring", "I've whisked that". */
 static bool is_going_on(const struct builder *b, size_t i)
 {
     const struct chunk *c = &b->chunks.at[i];
     struct phrasal split;
-    if (is_told_short(b, i))
+    if (is_told_short(b, i) || is_done_meanwhile(b, i))
         return true;
     if ((c->tag != TAG_DOING && c->tag != TAG_DONE) || !i
         || c->scope & (SCOPE_NOT_DONE | SCOPE_UNTIL))

@@ -20,13 +20,27 @@ bool has_object(const struct builder *b, size_t i)
            || next->tag == TAG_WHOLE || next->tag == TAG_EACH || next->tag == TAG_REST;
 }
 
+bool has_object_inside(const struct builder *b, size_t i)
+{
+    const struct chunk *c = &b->chunks.at[i];
+    for (size_t n = c->first + 1; n <= c->last; n++) {
+        const struct entry *e = pack_find(b->k, b->r->words.at[n].key, NULL);
+        if (e && (e->tag == TAG_IT || e->tag == TAG_THE))
+            return true;
+    }
+    return false;
+}
+
 bool is_quality(const struct builder *b, size_t i, unsigned char before)
 {
     const struct chunk *c = &b->chunks.at[i];
     if (before == TAG_BE || before == TAG_FROM || before == TAG_HEDGE)
         return true;
     bool ordered = before == TAG_WILL && b->chunks.at[i - 1].first < b->chunks.at[i - 1].last;
-    bool told = before == TAG_YOU || before == TAG_ME || ordered; /* "has to", but not "just" */
+    bool alone =
+        i + 1 == b->chunks.count && (!i || (i == 1 && before == TAG_AND)); /* "And squeeze." */
+    bool told = before == TAG_YOU || before == TAG_ME || ordered /* "has to", but not "just" */
+                || (alone && b->r->punctuated);
     bool quality = c->first == c->last
                    && (has_reading(b, c, TAG_STATE) || has_reading(b, c, TAG_FOOD)
                        || has_reading(b, c, TAG_OTHER)); /* "skin side up" */

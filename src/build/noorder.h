@@ -11,6 +11,8 @@ bool has_reading(const struct builder *b, const struct chunk *c, unsigned char t
 /* Whether a thing stands behind chunk `i`: "dry it", "brown the mince". "Dry limes" are not dried.
  */
 bool has_object(const struct builder *b, size_t i);
+/* The same inside the words of chunk `i`: "take it out". */
+bool has_object_inside(const struct builder *b, size_t i);
 /* "It's brown", "they stay open", "a pan of warm ...": the word tells how a thing is, not what to
  * do. */
 bool is_quality(const struct builder *b, size_t i, unsigned char before);

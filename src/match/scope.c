@@ -232,6 +232,22 @@ static size_t until_end(const struct recording *r, const struct sentence *s, con
     return last;
 }
 
+/* "And then you", "you just": what the cook does is another clause, also where captions have no
+ * stops. */
+static bool is_next_clause(const struct recording *r, const struct sentence *s, size_t word)
+{
+    return r->words.at[word].tag == TAG_INSIDE && word_tag(r, s, word) == TAG_WILL;
+}
+
+/* "You'll end up with, like, a ball | and you cut that in thirds." */
+static size_t clause_goes_on(const struct recording *r, const struct sentence *s, struct span scope)
+{
+    for (size_t i = scope.first + 1; !r->punctuated && i < scope.last; i++)
+        if (r->words.at[i].tag != TAG_INSIDE && is_next_clause(r, s, i + 1))
+            return i;
+    return scope.last;
+}
+
 /* "Don't open it | it sits another ten minutes", "don't stir it | leave it": the denied verb has
  * its object, and what comes is another one's. "Don't let it boil" goes on. */
 static size_t denial_end(const struct recording *r, const struct sentence *s, struct span scope)
@@ -242,6 +258,10 @@ static size_t denial_end(const struct recording *r, const struct sentence *s, st
         if (w->tag == TAG_INSIDE)
             continue;
         unsigned char next = word_tag(r, s, i + 1), after = word_tag(r, s, next_word(r, s, i + 1));
+        if (i > scope.first + 1 && is_next_clause(r, s, i + 1))
+            return i;
+        if (!r->punctuated && w->tag == TAG_STATE && is_base_verb(r, s, i + 1))
+            return i; /* "not too thin | sprinkle salt" */
         if (w->tag == TAG_ACTION && !denied)
             denied = w->entry;
         if (!denied || denied->marks & MARK_OF(light))
@@ -252,6 +272,9 @@ static size_t denial_end(const struct recording *r, const struct sentence *s, st
         bool thing = (next == TAG_IT || next == TAG_THE) && after == TAG_ACTION;
         if (w->tag == TAG_THE && is_base_verb(r, s, i + 1) && (after == TAG_IT || after == TAG_THE))
             return i; /* "I don't know about that | drain it" */
+        if (denied != w->entry && w->tag == TAG_WILL && is_base_verb(r, s, i + 1)
+            && (after == TAG_IT || after == TAG_THE))
+            return i; /* "don't rinse | just squeeze it" */
         if (object && (next == TAG_YOU || next == TAG_ME || thing || is_base_verb(r, s, i + 1)))
             return i;
     }
@@ -310,7 +333,7 @@ struct span scope_reach(const struct recording *r, const struct sentence *s, con
     if (text_is(option, "clause") || text_is(option, "past")) {
         struct span rest = {m->words.last, clause.last};
         bool negated = m->rule->kind == RULE_negated;
-        rest.last = negated ? denial_end(r, s, rest) : rest.last;
+        rest.last = negated ? denial_end(r, s, rest) : clause_goes_on(r, s, rest);
         return (struct span){m->words.first,
                              negated ? list_after(r, s, rest) : amount_after(r, s, rest)};
     }

@@ -37,7 +37,7 @@ static struct text counted_by(const struct builder *b, size_t index)
         if (c->tag == TAG_SIDE)
             return entry_value(c->entry);
         if (c->tag != TAG_EACH && c->tag != TAG_ARTICLE && c->tag != TAG_INTO && c->tag != TAG_THE
-            && c->tag != TAG_NUMBER && c->tag != TAG_FOR)
+            && c->tag != TAG_HEDGE && c->tag != TAG_NUMBER && c->tag != TAG_FOR)
             break;
     }
     for (size_t i = index; i-- > 0 && index - i <= 4;)
@@ -119,17 +119,31 @@ void repeat_duration(struct builder *b, const struct chunk *c)
 static bool is_owned(const struct builder *b, size_t index)
 {
     const struct chunk *have = index ? &b->chunks.at[index - 1] : NULL;
-    if (!have || have->tag != TAG_HAVE || !is_step_word(b, have, "owns"))
+    if (!have || have->tag != TAG_HAVE || !is_step_word(b, have, "owns")
+        || b->r->words.at[have->last].after >= AFTER_COMMA) /* "the lowest you've got, an hour" */
         return false;
     return have->first < have->last || (index > 1 && have[-1].tag == TAG_ME);
+}
+
+#define DAY_SECONDS (24.0 * 3600)
+
+/* "This is a day for soup": what nothing waits for lasts no day. */
+static bool is_a_day(const struct builder *b, size_t index)
+{
+    return b->chunks.at[index].match && seconds(b->chunks.at[index].match->low) >= DAY_SECONDS
+           && !waits_here(b) && !(index && b->chunks.at[index - 1].tag == TAG_FOR);
 }
 
 /* "An hour old", "every ten minutes", "dinner's in an hour": no time that anything takes. */
 static bool is_no_length(const struct builder *b, size_t index)
 {
     const struct chunks *c = &b->chunks;
+    if (index + 2 < c->count && c->at[index + 1].tag == TAG_BE
+        && is_step_word(b, &c->at[index + 2], "over"))
+        return true; /* "twenty minutes are up" */
     return (index + 1 < c->count && is_step_word(b, &c->at[index + 1], "passed"))
-           || (index > 0 && is_step_word(b, &c->at[index - 1], "every")) || is_owned(b, index);
+           || (index > 0 && is_step_word(b, &c->at[index - 1], "every")) || is_owned(b, index)
+           || is_a_day(b, index);
 }
 
 /* "Right, that's forty-two minutes": a time that the dish has already, when it is over. */

@@ -239,12 +239,27 @@ static bool is_next_clause(const struct recording *r, const struct sentence *s, 
     return r->words.at[word].tag == TAG_INSIDE && word_tag(r, s, word) == TAG_WILL;
 }
 
+/* Whether a length of time begins at the word, or behind one more: "like thirty seconds". */
+static bool time_begins(const struct recording *r, const struct sentence *s, size_t word)
+{
+    for (size_t n = 0; n < s->match_count; n++) {
+        const struct match *m = &r->matches.at[s->match_first + n];
+        if (m->rule->kind == RULE_duration
+            && (m->words.first == word || m->words.first == word + 1))
+            return true;
+    }
+    return false;
+}
+
 /* "You'll end up with, like, a ball | and you cut that in thirds." */
 static size_t clause_goes_on(const struct recording *r, const struct sentence *s, struct span scope)
 {
-    for (size_t i = scope.first + 1; !r->punctuated && i < scope.last; i++)
-        if (r->words.at[i].tag != TAG_INSIDE && is_next_clause(r, s, i + 1))
+    for (size_t i = scope.first; i < scope.last; i++) {
+        bool clause = !r->punctuated && i > scope.first && r->words.at[i].tag != TAG_INSIDE
+                      && is_next_clause(r, s, i + 1);
+        if (clause || (r->words.at[i].after == AFTER_COMMA && time_begins(r, s, i + 1)))
             return i;
+    }
     return scope.last;
 }
 

@@ -53,6 +53,16 @@ static bool is_thing_before(const struct builder *b, size_t i)
                || is_that(b, c));
 }
 
+/* "It comes out clean", "comes out like a potato": how it is then. */
+static bool says_how_it_is(const struct builder *b, size_t i)
+{
+    if (i + 1 >= b->chunks.count || b->r->words.at[b->chunks.at[i].last].after >= AFTER_COMMA)
+        return false;
+    const struct chunk *next = &b->chunks.at[i + 1];
+    return has_reading(b, next, TAG_STATE) || next->tag == TAG_LIKE || next->tag == TAG_OTHER
+           || next->tag == TAG_FULLNESS;
+}
+
 /* Verbs of which the food can be the subject: "the fish goes in", "it bakes". What it does by
  * itself on the stove is told with its time: "it simmers for ten minutes". */
 static bool is_done_by_thing(const struct builder *b, size_t i, uint64_t marks)
@@ -60,9 +70,9 @@ static bool is_done_by_thing(const struct builder *b, size_t i, uint64_t marks)
     if (marks
         & MARK_OF(takes)) /* "the corn comes off", but not "it drains", "it comes out clean" */
         return is_thing_before(b, i) && b->chunks.at[i].first < b->chunks.at[i].last
-               && !(i + 1 < b->chunks.count && has_reading(b, &b->chunks.at[i + 1], TAG_STATE));
-    return marks & (MARK_OF(puts) | MARK_OF(ovens) | MARK_OF(waits))
-           || (marks & (MARK_OF(boils) | MARK_OF(fries)) && says_how_long(b));
+               && !says_how_it_is(b, i);
+    return marks & (MARK_OF(puts) | MARK_OF(ovens))
+           || (marks & (MARK_OF(boils) | MARK_OF(fries) | MARK_OF(waits)) && says_how_long(b));
 }
 
 /* "Wash them wash them", "slit it, wash it": an order with its object behind a thing or a comma,
@@ -128,7 +138,7 @@ static bool is_instruction(const struct builder *b, size_t i)
     if ((before == TAG_IT || before == TAG_YOU || before == TAG_ME) && lead
         && is_step_word(b, lead, "after"))
         return false; /* "before you cut it", "how I fold it" */
-    if (is_perceived(b, i))
+    if (is_perceived(b, i) || is_cooks_own(b, i))
         return false;
     struct phrasal split;
     if (find_phrasal(b, i, &split))

@@ -107,6 +107,12 @@ bool is_consequence(const struct builder *b, size_t i)
            && !says_how_long(b); /* but "so they go in" */
 }
 
+bool is_cooks_own(const struct builder *b, size_t i)
+{
+    return i + 1 < b->chunks.count && i && b->chunks.at[i - 1].tag == TAG_ME
+           && is_step_word(b, &b->chunks.at[i + 1], "own");
+}
+
 /* Without commas a reason is taken to reach so far. */
 #define REASON_CHUNKS 5
 

@@ -138,7 +138,7 @@ static bool is_instruction(const struct builder *b, size_t i)
     if ((before == TAG_IT || before == TAG_YOU || before == TAG_ME) && lead
         && is_step_word(b, lead, "after"))
         return false; /* "before you cut it", "how I fold it" */
-    if (is_perceived(b, i) || is_cooks_own(b, i))
+    if (is_perceived(b, i) || is_cooks_own(b, i) || is_camera(b, i))
         return false;
     struct phrasal split;
     if (find_phrasal(b, i, &split))

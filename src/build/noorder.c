@@ -107,6 +107,26 @@ bool is_consequence(const struct builder *b, size_t i)
            && !says_how_long(b); /* but "so they go in" */
 }
 
+/* Seconds before the end in which it is the camera that is turned off. */
+#define LEAVE_SECONDS 25.0
+#define SHORT_SECONDS 120.0 /* what is no longer has no room for leave taking */
+
+bool is_camera(const struct builder *b, size_t i)
+{
+    const struct chunk *c = &b->chunks.at[i];
+    const struct word *word = &b->r->words.at[c->first], *end = &b->r->words.at[b->r->words.count - 1];
+    if (!(chunk_marks(c) & MARK_OF(changes)) || word->start < end->end - LEAVE_SECONDS
+        || end->end < SHORT_SECONDS)
+        return false;
+    for (size_t n = 0; n < b->chunks.count; n++) {
+        unsigned char tag = b->chunks.at[n].tag;
+        if (tag == TAG_LINE || tag == TAG_HEAT || tag == TAG_OVEN || tag == TAG_HEATED
+            || tag == TAG_VESSEL || tag == TAG_DURATION)
+            return false;
+    }
+    return true;
+}
+
 bool is_cooks_own(const struct builder *b, size_t i)
 {
     return i + 1 < b->chunks.count && i && b->chunks.at[i - 1].tag == TAG_ME

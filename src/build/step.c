@@ -209,14 +209,30 @@ static bool is_repeat(const struct builder *b, size_t first)
     bool alone = last && b->dish->steps.count == first + 1 && s->actions.count == 1
                  && last->actions.count
                  && text_equal(s->actions.at[0], last->actions.at[last->actions.count - 1]);
-    if (!alone || s->durations.count || s->temperatures.count || s->until.length
-        || s->start - last->end > REPEAT_SECONDS)
+    if (!alone || (s->durations.count && last->durations.count) || s->temperatures.count
+        || (s->until.length && last->until.length) || s->start - last->end > REPEAT_SECONDS)
         return false;
     for (size_t i = 0; i < b->chunks.count; i++)
         if (b->chunks.at[i].tag == TAG_LINE || b->chunks.at[i].tag == TAG_PART
             || b->chunks.at[i].tag == TAG_REST)
             return false;
     return true;
+}
+
+/* The step before takes how long and until when its verb is said again: "Wash it. Wash it until the
+ * water's clear." */
+static void take_repeat(struct builder *b, size_t first)
+{
+    struct step *s = &b->dish->steps.at[first], *last = s - 1;
+    for (size_t i = 0; i < s->durations.count; i++)
+        *LIST_ADD(b->r->arena, &last->durations) = s->durations.at[i];
+    if (s->durations.count || s->until.length) {
+        last->words.last = s->words.last;
+        last->end = s->end;
+    }
+    if (s->until.length)
+        last->until = s->until;
+    LIST_CUT(&b->dish->steps, b->dish->steps.count - 1);
 }
 
 void build_steps(struct builder *b)
@@ -234,7 +250,7 @@ void build_steps(struct builder *b)
         name_heat(b, s);
     }
     if (b->dish->steps.count > first && is_repeat(b, first))
-        LIST_CUT(&b->dish->steps, b->dish->steps.count - 1);
+        take_repeat(b, first);
     if (b->dish->steps.count > first && instruction_marks(b) && lists_before_verb(b))
         add_listed(b, &b->dish->steps.at[first]);
     if (b->dish->steps.count > first)

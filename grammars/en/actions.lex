@@ -37,7 +37,7 @@ transfer	transfer			verb2
 move	transfer		move over | shift
 return	return		add back | add back in
 tuck	tuck		tuck in | nestle | nestle in | snuggle in | wedge in
-submerge	submerge		immerse | dunk
+submerge	submerge		immerse
 drizzle	drizzle	puts finishes	zigzag | zigzag over | drizzle in | drizzle over
 dribble	drizzle	puts	dribble in | trickle | trickle in | stream in
 splash in	add		splash | slosh in | squirt | squirt in
@@ -309,7 +309,8 @@ bring to a simmer	simmer	heats boils	take it down to a simmer | take that down t
 up to a simmer	simmer	heats boils	back to a simmer | back up to a simmer	none
 come to a simmer	simmer	heats boils	come up to a simmer	verb:comes,coming,came,come
 poach	poach	heats boils prep
-blanch	blanch	heats boils prep	parboil | par boil | scald	verb
+blanch	blanch	heats boils prep	parboil | par boil	verb
+scald	scald	heats boils prep		verb
 steam	steam	heats boils prep	steam off
 braise	braise	heats boils prep
 stew	stew	heats boils prep	stew down
@@ -518,7 +519,7 @@ enjoy	enjoy
 tuck into	eat	serves idle	devour | dive in
 dig in	eat	serves idle	dig into	verb:digs,digging,dug,dug
 @marks
-dunk in	dip
+dunk	dip		dunk in | dunk into
 
 # --- readying -----------------------------------------------------------------------------------------------------
 prepare	prepare	light

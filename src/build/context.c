@@ -222,7 +222,7 @@ static bool is_place(const struct builder *b, struct text place, uint64_t heat, 
     if (text_is(place, "wetted"))
         return is_frying(b, heat) && is_wetted(b);
     if (text_is(place, "lidded"))
-        return is_frying(b, heat) && is_lidded(b);
+        return (is_frying(b, heat) || (is_wetted(b) && !(heat & MARK_OF(ovens)))) && is_lidded(b);
     if (text_is(place, "panned"))
         return is_frying(b, heat) && last_marks(b) & (MARK_OF(puts) | MARK_OF(heats));
     if (text_is(place, "baking"))

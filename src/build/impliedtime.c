@@ -135,7 +135,7 @@ static bool waits_for_time(const struct builder *b, size_t time)
                                 : NULL;
     uint64_t marks = e ? e->marks : 0;
     if (marks & MARK_OF(puts) || says_side(b))
-        marks = last_heat(b) || b->pan ? marks : 0;
+        marks = last_heat(b) || b->pan || b->grill_at ? marks : 0;
     const uint64_t busy = MARK_OF(heats) | MARK_OF(ovens) | MARK_OF(waits) | MARK_OF(mixes);
     if (e && e->marks & MARK_OF(puts) && !(e->marks & busy) && find_done(b, TAG_HEAT) != NOWHERE)
         return false; /* "Tip the onions in. Medium heat, ten minutes." */
@@ -152,7 +152,7 @@ static bool is_hot(const struct builder *b)
         if (b->chunks.at[i].tag == TAG_HEATED || (marks && !(marks & MARK_OF(puts))))
             return true;
     }
-    return b->pan || last_heat(b) || find_done(b, TAG_OVEN) != NOWHERE
+    return b->pan || b->grill_at || last_heat(b) || find_done(b, TAG_OVEN) != NOWHERE
            || find_done(b, TAG_HEAT) != NOWHERE || find_done(b, TAG_VESSEL) != NOWHERE;
 }
 

@@ -86,6 +86,8 @@ bool is_perceived(const struct builder *b, size_t i)
         const struct chunk *c = &b->chunks.at[n];
         if (b->r->words.at[c->last].after >= AFTER_COMMA || c->tag == TAG_AND || c->tag == TAG_SO)
             return false;
+        if (n + 1 < i && b->chunks.at[n + 1].tag == TAG_ME)
+            continue; /* "you'll see me tear it" */
         if (n + 1 < i && c->tag == TAG_ACTION && chunk_marks(c) & (MARK_OF(light) | MARK_OF(hidden))
             && is_step_word(b, c, "perceives"))
             return true;
@@ -114,7 +116,8 @@ bool is_consequence(const struct builder *b, size_t i)
 bool is_camera(const struct builder *b, size_t i)
 {
     const struct chunk *c = &b->chunks.at[i];
-    const struct word *word = &b->r->words.at[c->first], *end = &b->r->words.at[b->r->words.count - 1];
+    const struct word *word = &b->r->words.at[c->first],
+                      *end = &b->r->words.at[b->r->words.count - 1];
     if (!(chunk_marks(c) & MARK_OF(changes)) || word->start < end->end - LEAVE_SECONDS
         || end->end < SHORT_SECONDS)
         return false;

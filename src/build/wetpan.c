@@ -43,9 +43,9 @@ bool is_wetted(const struct builder *b)
     if (find_done(b, TAG_SIDE) != NOWHERE || !says_at_least(b, SIMMER_SECONDS))
         return false;
     since = fried > since ? fried : since;
-    for (size_t i = b->dish->ingredients.count; since && i-- > 0;) {
+    for (size_t i = b->dish->ingredients.count; i-- > 0;) {
         const struct ingredient *line = &b->dish->ingredients.at[i];
-        if (line->id > since && line->id < b->sentence->first && is_liquid(b, line))
+        if (line->id >= since && line->id < b->sentence->first && is_liquid(b, line))
             return true;
     }
     return false;

@@ -549,7 +549,7 @@ continue	continue		carry on | move on
 try	try		try out
 see	see			verb:sees,seeing,saw,seen
 look	look		look for | look at
-want	want
+want	want		could do with | can do with
 need	need
 bring	bring		bring in | bring out | bring back	verb:brings,bringing,brought,brought
 grab	get		grab a hold of	verb2

@@ -128,13 +128,15 @@ static bool is_instruction(const struct builder *b, size_t i)
              && (i == 1 || b->chunks.at[i - 2].tag == TAG_AND || b->chunks.at[i - 2].tag == TAG_SO))
         before = TAG_SO; /* "roughly chop the herbs" */
     size_t is = i > 1 ? i - 2 : 0;
-    while (is > 0 && b->chunks.at[is].tag == TAG_SO)
-        is--; /* "what you want to do now is fold it over" */
+    while (is > 0 && (b->chunks.at[is].tag == TAG_SO || b->chunks.at[is].tag == TAG_OTHER))
+        is--; /* "what you want to do here is fold it over" */
     if (before == TAG_BE && i > 1
         && (chunk_marks(&b->chunks.at[is]) & MARK_OF(light) || b->chunks.at[is].tag == TAG_OPENER
             || b->chunks.at[is].tag == TAG_WILL))
         before = TAG_SO; /* "what I'm going to do is add the wine" */
     const struct chunk *lead = before_subject(b, i);
+    if (before == TAG_TO && lead && lead->tag == TAG_BE && (has_object(b, i) || has_object_inside(b, i)))
+        before = TAG_SO; /* "the first job is to chop the onions" */
     if ((before == TAG_IT || before == TAG_YOU || before == TAG_ME) && lead
         && is_step_word(b, lead, "after"))
         return false; /* "before you cut it", "how I fold it" */

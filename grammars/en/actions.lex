@@ -136,7 +136,7 @@ flake	flake		flake up
 crack open	crack
 split	split		split open | split up	verb:splits,splitting,split,split
 separate	separate	prep
-divide	divide	prep	divide up | portion | portion out | divvy up
+divide	divide	prep	divide up | portion | portion out | divvy up | divvy it up | share out | share it out | share it between | share them between | share that between
 spiralize	spiralize		spiralise
 stamp out	cut	cuts	punch out
 top and tail	trim	cuts prep		verb2
@@ -185,6 +185,7 @@ shake	shake		shake up | shake together | shake off	verb:shakes,shaking,shook,sha
 give it a shake	shake		give that a shake | give the pan a shake | give them a shake | give it a good shake	verb:gives,giving,gave,given
 loosen	loosen		loosen up
 thin	thin		thin out | thin down	verb2
+let down	thin		let it down with | let that down with | let it down	verb:lets,letting,let,let
 water down	thin
 homogenize	mix		homogenise
 churn	churn

@@ -38,6 +38,11 @@ struct text implied_list(const struct pack *k)
     return implied_row(k, kinds[IMPLIED_LINE].row);
 }
 
+struct text implied_bowl(const struct pack *k)
+{
+    return implied_row(k, kinds[IMPLIED_BOWL].row);
+}
+
 struct text implied_heat(const struct pack *k, struct text of)
 {
     if (text_is(of, "inside"))
@@ -149,6 +154,15 @@ static bool is_pepper(const struct builder *b, const struct chunk *c, const stru
     return true;
 }
 
+/* "On those", "over them": chunk `i` leads to what it goes on, and its clause ends there. */
+static bool is_over_it(const struct builder *b, size_t i)
+{
+    unsigned char next = chunk_tag(&b->chunks, i + 1);
+    return b->chunks.at[i].tag == TAG_INTO && (next == TAG_IT || next == TAG_THE)
+           && (i + 2 >= b->chunks.count
+               || b->r->words.at[b->chunks.at[i + 1].last].after >= AFTER_COMMA);
+}
+
 /* "And salt, a teaspoon": salt alone in what is being cooked. "Salt and pepper on both sides." */
 static bool is_seasoning(const struct builder *b)
 {
@@ -160,7 +174,7 @@ static bool is_seasoning(const struct builder *b)
         uint64_t marks = food ? food->marks : 0;
         if (food && is_pepper(b, c, food))
             marks |= MARK_OF(salt);
-        over |= c->tag == TAG_SIDE;
+        over |= c->tag == TAG_SIDE || is_over_it(b, i);
         salt |= (marks & MARK_OF(salt)) != 0;
         alone &= (marks & MARK_OF(salt)) != 0 || c->tag != TAG_LINE;
         if (c->tag == TAG_LINE && !(marks & (MARK_OF(salt) | MARK_OF(spice))))
@@ -196,8 +210,12 @@ static size_t place_of(const struct builder *b, enum implied_kind kind)
         return find_into(b);
     case IMPLIED_SALT:
         return is_seasoning(b) ? find_done(b, TAG_LINE) : NOWHERE;
+    case IMPLIED_BOWL:
+        return b->rundown ? NOWHERE : find_bowl(b);
     case IMPLIED_LINE:
-        return b->rundown || is_seasoning(b) ? NOWHERE : goes_on(b, find_line(b, 0, true));
+        return b->rundown || is_seasoning(b) || find_bowl(b) != NOWHERE
+                   ? NOWHERE
+                   : goes_on(b, find_line(b, 0, true));
     case IMPLIED_GARNISH:
         return find_line(b, SCOPE_GARNISH, false);
     case IMPLIED_BESIDE:

@@ -24,6 +24,8 @@ struct text implied_row(const struct pack *k, const char *name);
 struct text implied_in_context(const struct builder *b, const char *name);
 /* The action of a list of foods without a verb. */
 struct text implied_list(const struct pack *k);
+/* The same of foods that are listed in a bowl. */
+struct text implied_bowl(const struct pack *k);
 /* That of a temperature alone, by what it is of; empty where that tells nothing. */
 struct text implied_heat(const struct pack *k, struct text of);
 /* Whether the sentence begins with foods that go in before its first verb: "Two tablespoons of oil,
@@ -55,6 +57,7 @@ size_t find_line(const struct builder *b, unsigned scope, bool plain);
 /* impliedplace.c; each NOWHERE when there is none. "And then into the tin"; "out of the oven",
  * "another minute, and off"; what the dish is served in, once it was cooked: "so, dal in bowls". */
 size_t find_into(const struct builder *b);
+size_t find_bowl(const struct builder *b); /* the first food of "in another bowl, two eggs, ..." */
 size_t find_out(const struct builder *b);
 size_t find_served(const struct builder *b);
 

@@ -38,6 +38,24 @@ size_t find_into(const struct builder *b)
     return NOWHERE;
 }
 
+/* "In another bowl, two eggs, a cup of sour cream.": foods that are put together there. */
+size_t find_bowl(const struct builder *b)
+{
+    size_t i = 0;
+    while (i < b->chunks.count
+           && (b->chunks.at[i].tag == TAG_SO || b->chunks.at[i].tag == TAG_AND
+               || b->chunks.at[i].tag == TAG_MEANWHILE))
+        i++;
+    if (i >= b->chunks.count || b->chunks.at[i].tag != TAG_INTO || !is_done(&b->chunks.at[i]))
+        return NOWHERE;
+    for (size_t n = i + 1; n < b->chunks.count && n <= i + PLACE_CHUNKS; n++)
+        if (is_step_word(b, &b->chunks.at[n], "mixed")) {
+            size_t line = find_line(b, 0, true);
+            return line != NOWHERE && line > n ? line : NOWHERE;
+        }
+    return NOWHERE;
+}
+
 /* "Out of the tin": of what food can be taken out. */
 static bool is_from_vessel(const struct builder *b, size_t i)
 {

@@ -53,16 +53,6 @@ static bool is_thing_before(const struct builder *b, size_t i)
                || is_that(b, c));
 }
 
-/* "It comes out clean", "comes out like a potato": how it is then. */
-static bool says_how_it_is(const struct builder *b, size_t i)
-{
-    if (i + 1 >= b->chunks.count || b->r->words.at[b->chunks.at[i].last].after >= AFTER_COMMA)
-        return false;
-    const struct chunk *next = &b->chunks.at[i + 1];
-    return has_reading(b, next, TAG_STATE) || next->tag == TAG_LIKE || next->tag == TAG_OTHER
-           || next->tag == TAG_FULLNESS;
-}
-
 /* Verbs of which the food can be the subject: "the fish goes in", "it bakes". What it does by
  * itself on the stove is told with its time: "it simmers for ten minutes". */
 static bool is_done_by_thing(const struct builder *b, size_t i, uint64_t marks)
@@ -135,7 +125,8 @@ static bool is_instruction(const struct builder *b, size_t i)
             || b->chunks.at[is].tag == TAG_WILL))
         before = TAG_SO; /* "what I'm going to do is add the wine" */
     const struct chunk *lead = before_subject(b, i);
-    if (before == TAG_TO && lead && lead->tag == TAG_BE && (has_object(b, i) || has_object_inside(b, i)))
+    if (before == TAG_TO && lead && lead->tag == TAG_BE
+        && (has_object(b, i) || has_object_inside(b, i)))
         before = TAG_SO; /* "the first job is to chop the onions" */
     if ((before == TAG_IT || before == TAG_YOU || before == TAG_ME) && lead
         && is_step_word(b, lead, "after"))

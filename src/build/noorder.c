@@ -77,6 +77,15 @@ bool is_noun_behind(const struct builder *b, size_t i)
            && b->r->words.at[b->chunks.at[i - 1].last].after < AFTER_COMMA && !has_object(b, i);
 }
 
+bool says_how_it_is(const struct builder *b, size_t i)
+{
+    if (i + 1 >= b->chunks.count || b->r->words.at[b->chunks.at[i].last].after >= AFTER_COMMA)
+        return false;
+    const struct chunk *next = &b->chunks.at[i + 1];
+    return has_reading(b, next, TAG_STATE) || next->tag == TAG_LIKE || next->tag == TAG_OTHER
+           || next->tag == TAG_FULLNESS;
+}
+
 /* How far behind the verb what is seen may do something. */
 #define SEEN_CHUNKS 6
 

@@ -22,6 +22,9 @@ bool is_participle(const struct builder *b, size_t i);
 bool says_how_long(const struct builder *b);
 /* "That raw taste", "a good rub": a thing that a word for how it is stands before. */
 bool is_noun_behind(const struct builder *b, size_t i);
+/* "It comes out clean", "comes out like a potato": behind chunk `i` it is said how the thing is
+ * then. */
+bool says_how_it_is(const struct builder *b, size_t i);
 /* "Turn it off", said at the recording's end, is said to who films. */
 bool is_camera(const struct builder *b, size_t i);
 /* "I put mine on the porch": what this cook does, and nobody has to. */

@@ -198,11 +198,24 @@ static size_t kept_food(const struct builder *b, size_t i)
     return ends && !is_step_word(b, &b->chunks.at[n], "many") ? n : 0;
 }
 
+/* "Lid.", "bring it to a boil, lid, turn it down": a thing with stops around it. */
+static bool is_alone(const struct builder *b, size_t i)
+{
+    return b->r->words.at[b->chunks.at[i].last].after >= AFTER_COMMA
+           && (!i
+               || (b->chunks.at[i - 1].tag != TAG_LINE /* "bacon, egg, lid" is a list */
+                   && b->r->words.at[b->chunks.at[i - 1].last].after >= AFTER_COMMA));
+}
+
 /* Whether the row's other words stand behind chunk `i`. */
 static bool fits(const struct builder *b, size_t i, const struct phrasal_row *row,
                  struct phrasal *out)
 {
     struct text any = TEXT_OF("*");
+    if (text_is(row->particle, ".")) {
+        *out = (struct phrasal){row->action, i, false};
+        return is_alone(b, i);
+    }
     size_t at = text_is(row->particle, "+")
                     ? kept_food(b, i)
                     : find_particle(b, i, row->particle,

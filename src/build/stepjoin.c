@@ -114,7 +114,8 @@ void add_listed(struct builder *b, struct step *s)
 void close_list(struct builder *b, size_t first, bool joins)
 {
     bool list = b->dish->steps.count == first + 1 && instruction_marks(b) == 0
-                && step_has(&b->dish->steps.at[first], implied_list(b->k));
+                && (step_has(&b->dish->steps.at[first], implied_list(b->k))
+                    || step_has(&b->dish->steps.at[first], implied_bowl(b->k)));
     if (joins)
         join_list(b, first);
     else if (b->list_step && b->list_step == first && !settle_list(b, first - 1))

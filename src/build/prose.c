@@ -9,7 +9,7 @@ bool prose_begins(const struct prose *p)
     return p->length == p->begun;
 }
 
-static bool put(struct prose *p, struct text t)
+bool prose_add(struct prose *p, struct text t)
 {
     if (p->length + t.length + 2 > sizeof p->at)
         return false;
@@ -38,11 +38,11 @@ void prose_word(struct prose *p, struct text word, bool joins)
     bool letter = word.length && word.at[0] >= 'a' && word.at[0] <= 'z';
     if (!word.length || (letter && is_double(p, word)))
         return;
-    if (p->length && !p->glued && !put(p, (struct text){" ", 1}))
+    if (p->length && !p->glued && !prose_add(p, (struct text){" ", 1}))
         return;
     p->glued = false;
     size_t at = p->length;
-    if (!put(p, word))
+    if (!prose_add(p, word))
         return;
     if (begins)
         capitalize(p, at);
@@ -52,19 +52,20 @@ void prose_word(struct prose *p, struct text word, bool joins)
 
 void prose_hyphen(struct prose *p)
 {
-    if (!prose_begins(p) && put(p, (struct text){"-", 1}))
+    if (!prose_begins(p) && prose_add(p, (struct text){"-", 1}))
         p->glued = true;
 }
 
 void prose_comma(struct prose *p)
 {
     if (!prose_begins(p) && p->at[p->length - 1] != ',')
-        (void) put(p, (struct text){",", 1});
+        (void) prose_add(p, (struct text){",", 1});
 }
 
 void prose_put(struct prose *p, struct text written)
 {
-    if (!written.length || (p->length && !put(p, (struct text){" ", 1})) || !put(p, written))
+    if (!written.length || (p->length && !prose_add(p, (struct text){" ", 1}))
+        || !prose_add(p, written))
         return;
     p->before = p->begun;
     p->begun = p->kept = p->length;
@@ -80,7 +81,7 @@ void prose_stop(struct prose *p)
 {
     p->glued = false;
     p->length = p->kept > p->begun ? p->kept : p->begun;
-    if (prose_begins(p) || !put(p, (struct text){".", 1}))
+    if (prose_begins(p) || !prose_add(p, (struct text){".", 1}))
         return;
     p->before = p->begun;
     p->begun = p->kept = p->length;

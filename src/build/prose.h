@@ -25,6 +25,8 @@ void prose_word(struct prose *p, struct text word, bool joins);
 void prose_hyphen(struct prose *p);
 /* A comma, unless a sentence begins here or one stands already. */
 void prose_comma(struct prose *p);
+/* Text as it is, with no space before it; false where it does not fit, which leaves it out. */
+bool prose_add(struct prose *p, struct text t);
 /* Whole sentences that were written before. */
 void prose_put(struct prose *p, struct text written);
 /* Takes the comma at the end back, if there is one. */

@@ -97,16 +97,6 @@ static bool is_many(const struct builder *b, const struct unnamed *u)
     return u->count > 1 || (e && e->marks & MARK_OF(plural));
 }
 
-/* Written text, as a prose that more can be added to. */
-static void put_text(struct prose *p, struct text t)
-{
-    if (p->length + t.length > sizeof p->at)
-        t.length = sizeof p->at - p->length;
-    memcpy(p->at + p->length, t.at, t.length);
-    p->length += t.length;
-    p->kept = p->length;
-}
-
 /* "That to the pot": nothing that "that" could point to stands behind it. */
 static bool stands_alone(const struct builder *b, struct text behind)
 {
@@ -137,9 +127,9 @@ static bool name_in_step(struct builder *b, struct step *s, const struct unnamed
     if (!e || (e->tag != TAG_IT && !many && !that) || many != is_many(b, u))
         return false;
     struct prose p = {.length = 0};
-    put_text(&p, text_slice(s->text, 0, space));
+    (void) prose_add(&p, text_slice(s->text, 0, space));
     say_lines(b, &p, u);
-    put_text(&p, text_slice(s->text, space + 1 + said.length, s->text.length));
+    (void) prose_add(&p, text_slice(s->text, space + 1 + said.length, s->text.length));
     s->text = prose_text(&p, b->r->arena);
     return true;
 }
@@ -153,8 +143,8 @@ static void put_before(struct builder *b, struct step *s, const struct unnamed *
     say_lines(b, &p, u);
     prose_stop(&p);
     if (s->text.length) {
-        put_text(&p, TEXT_OF(" "));
-        put_text(&p, s->text);
+        (void) prose_add(&p, TEXT_OF(" "));
+        (void) prose_add(&p, s->text);
     }
     s->text = tidy_text(b, (struct text){p.at, p.length});
     if (s->actions.count < STEP_ACTIONS && !step_has(s, add))

@@ -3,6 +3,7 @@
 #include <math.h>
 
 #include "check/again.h"
+#include "match/clause.h"
 
 /* "An hour at least" is as long as nothing in particular. */
 static bool same_time(const struct match *a, const struct match *b)
@@ -92,21 +93,15 @@ static bool near_thing(const struct checker *c, const struct word *thing, const 
     return false;
 }
 
-static bool is_wait(const struct word *w)
-{
-    return w->tag == TAG_ACTION && w->entry
-           && !(w->entry->marks & (MARK_OF(light) | MARK_OF(hidden)));
-}
-
 /* The verb nearest before the time in its sentence, or else the first behind it. */
 static const struct entry *verb_with(const struct checker *c, const struct match *time)
 {
     const struct sentence *s = sentence_of(c->r, time->words.first);
     for (size_t i = time->words.first; s && i-- > s->first;)
-        if (is_wait(&c->r->words.at[i]))
+        if (word_acts(&c->r->words.at[i]))
             return c->r->words.at[i].entry;
     for (size_t i = time->words.last + 1; s && i <= s->last; i++)
-        if (is_wait(&c->r->words.at[i]))
+        if (word_acts(&c->r->words.at[i]))
             return c->r->words.at[i].entry;
     return NULL;
 }

@@ -1,6 +1,7 @@
 /* check/unused.c: foods that were laid out or promised, and were not heard to go in.
  * SPDX-License-Identifier: MIT */
 #include "check/report.h"
+#include "match/clause.h"
 
 /* A food is laid out within so many words of the words that say so. */
 #define NEAR_WORDS 9
@@ -25,18 +26,12 @@ static bool speaks_of(const struct entry *said, const struct entry *food)
 /* A story of buying it is none that it goes in, so SCOPE_UNREAL tells nothing here. */
 #define NOT_HERE (SCOPE_NEGATED | SCOPE_INSTEAD)
 
-static bool is_action(const struct word *w)
-{
-    return w->tag == TAG_ACTION && w->entry
-           && !(w->entry->marks & (MARK_OF(light) | MARK_OF(hidden)));
-}
-
 /* "They go over the top", "it goes in". */
 static bool goes(const struct checker *c, size_t verb, size_t last)
 {
     const struct word *w = &c->r->words.at[verb];
     unsigned char next = verb < last ? w[1].tag : TAG_OTHER;
-    return is_action(w)
+    return word_acts(w)
            || (w->tag == TAG_ACTION
                && (next == TAG_DOWN || next == TAG_INTO || next == TAG_FINISH));
 }
@@ -70,9 +65,9 @@ static bool taken_up(const struct checker *c, size_t i, size_t last)
         while (verb < last && c->r->words.at[verb].tag == TAG_INSIDE)
             verb++;
         bool promised = w[-1].tag == TAG_TO; /* "to go in that" */
-        if (is_action(w) && !promised && all_of_it(c, n, last))
+        if (word_acts(w) && !promised && all_of_it(c, n, last))
             return true;
-        if (is_action(w) && next->tag == TAG_IT && !stays_out(c, n, last))
+        if (word_acts(w) && next->tag == TAG_IT && !stays_out(c, n, last))
             return true;
         if (n >= i + NEAR_WORDS)
             continue;
@@ -103,7 +98,7 @@ static bool used_at(const struct checker *c, size_t i)
     size_t first = w->entry && w->entry->words_count > 1 ? w->entry_first : i;
     if (first && c->r->words.at[first - 1].tag == TAG_THE)
         first--;
-    return (first && is_action(&c->r->words.at[first - 1]))
+    return (first && word_acts(&c->r->words.at[first - 1]))
            || (i + 2 < c->r->words.count && w[1].tag == TAG_ACTION && goes(c, i + 1, i + 2));
 }
 
@@ -200,7 +195,7 @@ static bool on_its_way(const struct checker *c, const struct sentence *s)
 static bool taken_next(const struct checker *c, const struct sentence *s)
 {
     const struct word *next = &c->r->words.at[s->last + 1];
-    return s->last + 2 < c->r->words.count && is_action(next) && next[1].tag == TAG_IT;
+    return s->last + 2 < c->r->words.count && word_acts(next) && next[1].tag == TAG_IT;
 }
 
 /* The foods of words [first, last] of the sentence are laid out, up to a "but". */

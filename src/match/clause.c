@@ -72,3 +72,9 @@ struct span clause_around(const struct recording *r, const struct sentence *s, s
         clause.last++;
     return clause;
 }
+
+bool word_acts(const struct word *w)
+{
+    return w->tag == TAG_ACTION && w->entry
+           && !(w->entry->marks & (MARK_OF(light) | MARK_OF(hidden)));
+}

@@ -16,4 +16,7 @@ unsigned char word_tag(const struct recording *r, const struct sentence *s, size
 /* The next word after `i` that rules see; one past the sentence when there is none. */
 size_t next_word(const struct recording *r, const struct sentence *s, size_t i);
 
+/* Whether it is a verb that tells of work: neither too weak by itself ("get") nor talk. */
+bool word_acts(const struct word *w);
+
 #endif

@@ -3,6 +3,7 @@
 #include "split/phrase.h"
 
 #include "match/capture.h"
+#include "match/clause.h"
 #include "split/title.h"
 #include "split/told.h"
 
@@ -124,12 +125,9 @@ static bool numbers_pieces(const struct recording *r, const struct sentence *s,
     const struct entry *e = r->words.at[m->words.first].entry;
     if (!e || e->tag != TAG_OPENER || !(e->marks & MARK_OF(counts)))
         return false;
-    for (size_t i = s->first; i < m->words.first; i++) {
-        const struct word *w = &r->words.at[i];
-        if (w->tag == TAG_ACTION && w->entry
-            && !(w->entry->marks & (MARK_OF(light) | MARK_OF(hidden))))
+    for (size_t i = s->first; i < m->words.first; i++)
+        if (word_acts(&r->words.at[i]))
             return true;
-    }
     return false;
 }
 

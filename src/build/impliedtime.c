@@ -210,7 +210,7 @@ static bool is_repeated(const struct builder *b, size_t i)
 
 struct text implied_time(const struct builder *b, size_t i)
 {
-    if (!is_time(b, i) || is_verbs_time(b, i) || is_repeated(b, i))
+    if (!is_time(b, i) || is_verbs_time(b, i) || is_repeated(b, i) || is_spent(b, i))
         return TEXT_EMPTY;
     const char *row = "time";
     struct text part = done_there(b, "place-time");

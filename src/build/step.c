@@ -49,7 +49,8 @@ static struct step *step_for(struct builder *b, struct step *open, const struct 
     if (open)
         return open;
     struct step *last = b->dish->steps.count ? &b->dish->steps.at[b->dish->steps.count - 1] : NULL;
-    if (last && b->r->words.at[c->first].start - last->end < 15)
+    bool spent = c->tag == TAG_DURATION && is_spent(b, (size_t) (c - b->chunks.at));
+    if (last && (spent || b->r->words.at[c->first].start - last->end < 15))
         return last;
     return add_step(b, c->first);
 }

@@ -162,6 +162,21 @@ static bool is_over(const struct builder *b, size_t index, double min, double ma
     return false;
 }
 
+/* How far a word may be from the time of which it says that it was. */
+#define SPENT_CHUNKS 4
+
+bool is_spent(const struct builder *b, size_t index)
+{
+    const struct chunks *c = &b->chunks;
+    for (size_t i = index; i-- > 0 && index - i <= SPENT_CHUNKS;) {
+        if (b->r->words.at[c->at[i].last].after >= AFTER_STOP)
+            break;
+        if (is_step_word(b, &c->at[i], "spent"))
+            return true;
+    }
+    return index + 1 < c->count && is_step_word(b, &c->at[index + 1], "spent");
+}
+
 bool takes_length(const struct builder *b, size_t index)
 {
     const struct match *m = b->chunks.at[index].match;

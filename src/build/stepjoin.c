@@ -92,7 +92,7 @@ static bool settle_list(struct builder *b, size_t step)
     const struct step *list = &b->dish->steps.at[step], *last = step ? list - 1 : NULL;
     if (last && list->start - last->end < LIST_SECONDS / 2 && text_equal(list->group, last->group)
         && !last->durations.count && !last->until.length && !step_puts(b, last)
-        && last->actions.count < STEP_ACTIONS) {
+        && last->actions.count < STEP_ACTIONS && !step_has(list, implied_bowl(b->k))) {
         merge_step(b, step - 1, step);
         return true;
     }

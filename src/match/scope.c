@@ -3,44 +3,7 @@
 #include "match/scope.h"
 
 #include "match/clause.h"
-
-static bool is_any_verb(unsigned char tag)
-{
-    return tag == TAG_ACTION || tag == TAG_BE || tag == TAG_DOING || tag == TAG_DONE;
-}
-
-/* A verb in its base form: what to do, where no subject stands before it. */
-static bool is_base_verb(const struct recording *r, const struct sentence *s, size_t i)
-{
-    while (i < s->last && r->words.at[i].tag == TAG_INSIDE)
-        i++;
-    const struct entry *e = r->words.at[i].entry;
-    return r->words.at[i].tag == TAG_ACTION && e && text_equal(entry_words(e), entry_shown(e));
-}
-
-/* To the first comma; where there is none, to before the first verb that has no subject before it,
- * or before the cook who does what comes then: "when it comes out | you wrap it", "when it's
- * rolling | you put in the pasta". */
-static size_t comma_after(const struct recording *r, const struct sentence *s, size_t m)
-{
-    bool verb = false;
-    for (size_t i = m; i < s->last; i++) {
-        if (r->words.at[i].after == AFTER_COMMA)
-            return i;
-        unsigned char tag = word_tag(r, s, i), next = word_tag(r, s, i + 1);
-        bool does = i > m && word_tag(r, s, next_word(r, s, i + 1)) == TAG_ACTION;
-        bool cook = (next == TAG_YOU || next == TAG_ME) && (verb || does);
-        cook |= verb && next == TAG_WILL && r->words.at[i + 1].tag == TAG_INSIDE;
-        bool thing = tag == TAG_FOOD || tag == TAG_PART;
-        bool subject = tag == TAG_IT || tag == TAG_YOU || tag == TAG_ME || (thing && !verb)
-                       || tag == TAG_NOT || tag == TAG_THERE || tag == TAG_WILL || tag == TAG_TO
-                       || tag == TAG_THE || i == m;
-        if (r->words.at[i].tag != TAG_INSIDE && (cook || (!subject && is_base_verb(r, s, i + 1))))
-            return i;
-        verb |= i > m && is_any_verb(tag);
-    }
-    return s->last;
-}
+#include "match/reach.h"
 
 /* Where captions have no full stops, what looks like one sentence is several: a condition or a
  * story reaches so many words at most. */
@@ -64,17 +27,6 @@ static bool has_food(const struct recording *r, size_t first, size_t last)
     for (size_t i = first; i <= last; i++)
         if (r->words.at[i].tag == TAG_FOOD || r->words.at[i].tag == TAG_DISH)
             return true;
-    return false;
-}
-
-/* Whether an amount with its food begins at the word. */
-static bool line_begins(const struct recording *r, const struct sentence *s, size_t word)
-{
-    for (size_t n = 0; n < s->match_count; n++) {
-        const struct match *m = &r->matches.at[s->match_first + n];
-        if (m->rule->kind == RULE_line && m->words.first == word)
-            return true;
-    }
     return false;
 }
 
@@ -230,70 +182,6 @@ static size_t until_end(const struct recording *r, const struct sentence *s, con
             last = line->words.first - 1;
     }
     return last;
-}
-
-/* "And then you", "you just": what the cook does is another clause, also where captions have no
- * stops. */
-static bool is_next_clause(const struct recording *r, const struct sentence *s, size_t word)
-{
-    return r->words.at[word].tag == TAG_INSIDE && word_tag(r, s, word) == TAG_WILL;
-}
-
-/* Whether a length of time begins at the word, or behind one more: "like thirty seconds". */
-static bool time_begins(const struct recording *r, const struct sentence *s, size_t word)
-{
-    for (size_t n = 0; n < s->match_count; n++) {
-        const struct match *m = &r->matches.at[s->match_first + n];
-        if (m->rule->kind == RULE_duration
-            && (m->words.first == word || m->words.first == word + 1))
-            return true;
-    }
-    return false;
-}
-
-/* "You'll end up with, like, a ball | and you cut that in thirds." */
-static size_t clause_goes_on(const struct recording *r, const struct sentence *s, struct span scope)
-{
-    for (size_t i = scope.first; i < scope.last; i++) {
-        bool clause = !r->punctuated && i > scope.first && r->words.at[i].tag != TAG_INSIDE
-                      && is_next_clause(r, s, i + 1);
-        if (clause || (r->words.at[i].after == AFTER_COMMA && time_begins(r, s, i + 1)))
-            return i;
-    }
-    return scope.last;
-}
-
-/* "Don't open it | it sits another ten minutes", "don't stir it | leave it": the denied verb has
- * its object, and what comes is another one's. "Don't let it boil" goes on. */
-static size_t denial_end(const struct recording *r, const struct sentence *s, struct span scope)
-{
-    const struct entry *denied = NULL;
-    for (size_t i = scope.first + 1; i < scope.last; i++) {
-        const struct word *w = &r->words.at[i];
-        if (w->tag == TAG_INSIDE)
-            continue;
-        unsigned char next = word_tag(r, s, i + 1), after = word_tag(r, s, next_word(r, s, i + 1));
-        if (i > scope.first + 1 && is_next_clause(r, s, i + 1))
-            return i;
-        if (!r->punctuated && w->tag == TAG_STATE && is_base_verb(r, s, i + 1))
-            return i; /* "not too thin | sprinkle salt" */
-        if (w->tag == TAG_ACTION && !denied)
-            denied = w->entry;
-        if (!denied || denied->marks & MARK_OF(light))
-            continue;
-        if (w->tag == TAG_IT && next == TAG_AND && line_begins(r, s, next_word(r, s, i + 1)))
-            return i; /* "don't drain it and one can of black beans" */
-        bool object = w->tag == TAG_IT || w->tag == TAG_FOOD || w->tag == TAG_OTHER;
-        bool thing = (next == TAG_IT || next == TAG_THE) && after == TAG_ACTION;
-        if (w->tag == TAG_THE && is_base_verb(r, s, i + 1) && (after == TAG_IT || after == TAG_THE))
-            return i; /* "I don't know about that | drain it" */
-        if (denied != w->entry && w->tag == TAG_WILL && is_base_verb(r, s, i + 1)
-            && (after == TAG_IT || after == TAG_THE))
-            return i; /* "don't rinse | just squeeze it" */
-        if (object && (next == TAG_YOU || next == TAG_ME || thing || is_base_verb(r, s, i + 1)))
-            return i;
-    }
-    return scope.last;
 }
 
 /* "You can use the same oven, but raise it", "rather than frying it, bake it", "you can use what

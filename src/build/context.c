@@ -95,8 +95,8 @@ static bool is_returned(const struct builder *b, size_t verb)
 {
     for (size_t i = 0; i < b->chunks.count; i++) {
         unsigned char next = chunk_tag(&b->chunks, i + 1);
-        if (is_step_word(b, &b->chunks.at[i], "returned")
-            && (next == TAG_INTO || next == TAG_ACTION)
+        if ((next == TAG_INTO || next == TAG_ACTION)
+            && is_step_word(b, &b->chunks.at[i], "returned")
             && (verb == NOWHERE || is_together(b, verb, i)))
             return true;
     }

@@ -17,9 +17,10 @@ static bool begins_clause(const struct builder *b, size_t i)
 static bool is_into(const struct builder *b, size_t i)
 {
     const struct chunk *c = &b->chunks.at[i];
-    bool back = i && is_step_word(b, &b->chunks.at[i - 1], "returned"); /* "back in the bowl" */
-    if (!begins_clause(b, i - back) || c->tag != TAG_INTO || !is_done(c)
-        || !(back || is_step_word(b, c, "place")))
+    if (c->tag != TAG_INTO || !is_done(c))
+        return false;
+    bool back = i && is_step_word(b, c - 1, "returned"); /* "back in the bowl" */
+    if (!begins_clause(b, i - back) || !(back || is_step_word(b, c, "place")))
         return false;
     for (size_t n = i + 1; n < b->chunks.count && n <= i + PLACE_CHUNKS; n++) {
         if (b->chunks.at[n].tag == TAG_VESSEL || b->chunks.at[n].tag == TAG_CONTAINER)

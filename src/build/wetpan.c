@@ -45,7 +45,9 @@ bool is_wetted(const struct builder *b)
     since = fried > since ? fried : since;
     for (size_t i = b->dish->ingredients.count; i-- > 0;) {
         const struct ingredient *line = &b->dish->ingredients.at[i];
-        if (line->id >= since && line->id < b->sentence->first && is_liquid(b, line))
+        if (line->id < since)
+            break;
+        if (line->id < b->sentence->first && is_liquid(b, line))
             return true;
     }
     return false;

@@ -233,7 +233,9 @@ static size_t place_of(const struct builder *b, enum implied_kind kind)
 
 static bool ends_part(const struct builder *b, size_t i)
 {
-    return b->r->words.at[b->chunks.at[i].last].after >= AFTER_COMMA;
+    size_t last = b->chunks.at[i].last;
+    return b->r->words.at[last].after >= AFTER_COMMA
+           || (!b->r->punctuated && clause_ends(b->r, b->sentence, last));
 }
 
 /* The marks of the verbs between the commas around chunk `i`. */

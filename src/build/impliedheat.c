@@ -57,7 +57,7 @@ size_t find_fat_pan(const struct builder *b)
     bool fat = false;
     for (size_t i = 0; i < b->chunks.count; i++) {
         const struct chunk *c = &b->chunks.at[i];
-        if (c->tag == TAG_SO && fat && i > vessel)
+        if ((c->tag == TAG_SO || c->tag == TAG_WHEN) && fat && i > vessel)
             break;
         fat |= c->tag == TAG_LINE && c->match && is_fat(b, c);
         if (c->tag == TAG_LINE && c->match && !is_fat(b, c))

@@ -304,7 +304,7 @@ put the water on	boil	heats boils	put some water on | put the kettle on | get th
 bring to a boil	boil	heats boils	get it to a boil | get that to a boil | get it to the boil | get that to the boil | get to a boil | bring it up to a bubble | bring that up to a bubble | bring up to a bubble | bring to the boil | bring to boil | bring up to a boil | bring up to the boil | bring it to a boil | bring it to the boil | bring this to a boil | bring this to the boil | bring that to a boil | bring that to the boil | bring it up to a boil | bring it up to the boil | bring this up to a boil | bring that up to a boil | bring them to a boil | bring everything to a boil | bring everything to the boil | bring back to a boil | bring back to the boil | bring it back to a boil | bring it back to the boil | bring to a rolling boil | bring it to a rolling boil | bring to a full boil | bring to a gentle boil | bring it to a gentle boil	verb:brings,bringing,brought,brought
 come to a boil	boil	heats boils	come up to a bubble | come up to the bubble | come to a bubble | come to the boil | come up to a boil | come up to the boil	verb:comes,coming,came,come
 up to a boil	boil	heats boils	up to a bubble | up to the boil | back to the boil | back to a boil | back up to the boil | back up to a boil	none
-simmer	simmer	heats boils prep	tick away | simmer down | simmer away | bubble | bubble away | putter | tick over
+simmer	simmer	heats boils prep	bubble down | tick away | simmer down | simmer away | bubble | bubble away | putter | tick over
 blip	simmer	heats boils	blip away	verb2
 bring to a simmer	simmer	heats boils	take it down to a simmer | take that down to a simmer | turn it down to a simmer | turn that down to a simmer | drop it to a simmer | drop it down to a simmer | bring up to a simmer | bring it to a simmer | bring this to a simmer | bring that to a simmer | bring it up to a simmer | bring this up to a simmer | bring that up to a simmer | bring them to a simmer | bring everything to a simmer | bring to a gentle simmer | bring it to a gentle simmer | bring back to a simmer | bring it back to a simmer | bring down to a simmer | bring it down to a simmer | bring to a bare simmer	verb:brings,bringing,brought,brought
 up to a simmer	simmer	heats boils	back to a simmer | back up to a simmer	none
@@ -319,7 +319,8 @@ slow cook	slow-cook	heats boils prep		verb-last
 pressure cook	pressure-cook	heats boils prep		verb-last
 sous vide	sous-vide	heats boils prep		none
 microwave	microwave	heats prep	nuke
-reduce	reduce	heats boils prep	reduce down | cook down | cook it down | cook that down | boil down | bubble down
+cook down	cook down	heats	cook it down | cook that down | cook them down
+reduce	reduce	heats boils prep	reduce down | boil down
 thicken	thicken	heats boils prep	thicken up | tighten up
 deglaze	deglaze	puts heats
 de glaze	deglaze	puts heats		verb-last

@@ -37,6 +37,14 @@ static bool says_at_least(const struct builder *b, double seconds)
            && ratio_double(b->chunks.at[time].match->low) >= seconds;
 }
 
+/* Peas, spinach, noodles are done in so many. */
+#define BRIEF_SECONDS 240.0
+
+bool is_brief_time(const struct builder *b)
+{
+    return find_done(b, TAG_DURATION) != NOWHERE && !says_at_least(b, BRIEF_SECONDS + 1);
+}
+
 bool is_wetted(const struct builder *b)
 {
     size_t since = b->pan ? b->pan_at : 0, fried = fried_at(b);

@@ -38,7 +38,7 @@ static bool says_at_least(const struct builder *b, double seconds)
 }
 
 /* Peas, spinach, noodles are done in so many. */
-#define BRIEF_SECONDS 240.0
+#define BRIEF_SECONDS 300.0
 
 bool is_brief_time(const struct builder *b)
 {

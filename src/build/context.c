@@ -220,7 +220,7 @@ static bool is_place(const struct builder *b, struct text place, uint64_t heat, 
     if (text_is(place, "covered"))
         return heat & MARK_OF(boils) && last_marks(b) & (MARK_OF(brief) | MARK_OF(changes));
     if (text_is(place, "briefly"))
-        return heat & MARK_OF(boils) && is_brief_time(b);
+        return (heat & MARK_OF(boils) && is_brief_time(b)) || (is_frying(b, heat) && is_moment(b));
     if (text_is(place, "wetted"))
         return is_frying(b, heat) && is_wetted(b);
     if (text_is(place, "lidded"))

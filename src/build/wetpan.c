@@ -45,6 +45,15 @@ bool is_brief_time(const struct builder *b)
     return find_done(b, TAG_DURATION) != NOWHERE && !says_at_least(b, BRIEF_SECONDS + 1);
 }
 
+/* Garlic and spices are cooked for so long; "a minute a side" is of frying. */
+#define MOMENT_SECONDS 90.0
+
+bool is_moment(const struct builder *b)
+{
+    return find_done(b, TAG_DURATION) != NOWHERE && find_done(b, TAG_SIDE) == NOWHERE
+           && !says_at_least(b, MOMENT_SECONDS + 1);
+}
+
 bool is_wetted(const struct builder *b)
 {
     size_t since = b->pan ? b->pan_at : 0, fried = fried_at(b);

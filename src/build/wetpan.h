@@ -8,8 +8,9 @@
 /* Whether more than a spoonful of liquid went in since the pan was named, or since the last frying.
  */
 bool is_wetted(const struct builder *b);
-/* Whether the sentence says a time too short for simmering. */
+/* Whether the sentence says a time too short for simmering; for frying. */
 bool is_brief_time(const struct builder *b);
+bool is_moment(const struct builder *b);
 /* Whether the last step put a lid on, and the sentence says a time in which things burn that fry.
  */
 bool is_lidded(const struct builder *b);

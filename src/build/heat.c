@@ -5,6 +5,7 @@
 #include <math.h>
 
 #include "build/heatof.h"
+#include "build/wording.h"
 #include "match/capture.h"
 
 /* Oven numbers from here on are Fahrenheit, since no kitchen oven reaches 260 Celsius in talk
@@ -19,6 +20,9 @@
 #define BARE_MOST 600
 /* Inside a food: Celsius up to here, Fahrenheit above. Water boils at 100 Celsius. */
 #define INSIDE_C_MOST 100
+/* Where ovens have Celsius, a jam or a syrup is hotter than water boils: up to the hard ball
+ * (common practice, no source). */
+#define SUGAR_C_MOST 130
 #define OVEN_LEAST 90
 #define WATER_C_MOST 100
 #define WATER_LEAST 25
@@ -142,7 +146,7 @@ static void settle(const struct builder *b, struct temperature *t)
     if (t->unit)
         return;
     if (text_is(t->of, "inside"))
-        t->unit = value > INSIDE_C_MOST ? 'F' : 'C';
+        t->unit = value > (recording == 'C' ? SUGAR_C_MOST : INSIDE_C_MOST) ? 'F' : 'C';
     else if (text_is(t->of, "oil") || text_is(t->of, "water"))
         t->unit = value > (text_is(t->of, "oil") ? OIL_C_MOST : WATER_C_MOST) ? 'F' : 'C';
     else if (value >= OVEN_F_LEAST)
@@ -165,15 +169,37 @@ static bool is_possible(const struct temperature *t)
     return !text_is(t->of, "oil") || (celsius >= OIL_C_LEAST && celsius <= OIL_C_MOST);
 }
 
-/* "Back in at a hundred and sixty, for fifty minutes": a heat that an oven has, and a time. */
+/* "Back in at a hundred and sixty, for fifty minutes", "fifty minutes at one sixty": a heat that an
+ * oven has, and a time. */
 static bool is_for_a_time(const struct builder *b, const struct chunk *c)
 {
-    const struct chunk *end = b->chunks.at + b->chunks.count, *next = c + 1;
-    double value = ratio_double(c->match->low);
+    const struct chunk *begin = b->chunks.at, *end = begin + b->chunks.count, *next = c + 1;
     while (next < end && (next->tag == TAG_FOR || next->tag == TAG_AND))
         next++;
-    return next < end && next->tag == TAG_DURATION && value >= OVEN_LEAST
-           && c->match->low.under == 1 && c->match->low.over % 5 == 0;
+    bool time = (next < end && next->tag == TAG_DURATION)
+                || (c >= begin + 2 && (c - 1)->tag == TAG_AT && (c - 2)->tag == TAG_DURATION);
+    return time && ratio_double(c->match->low) >= OVEN_LEAST && c->match->low.under == 1
+           && c->match->low.over % 5 == 0;
+}
+
+/* "I weighed 450. There. 400.": where ovens have Celsius, so high a number alone is none of
+ * theirs, whatever was hot before. */
+static bool is_no_oven_here(const struct builder *b, const struct chunk *c)
+{
+    return b->scale == 'C' && ratio_double(c->match->low) >= OVEN_F_LEAST && !says_heated(b, c)
+           && !is_for_a_time(b, c);
+}
+
+/* "Turn the tray a hundred and eighty degrees": how far, not how hot. */
+static bool is_angle(const struct builder *b, const struct chunk *c)
+{
+    const struct chunk *before = c > b->chunks.at ? c - 1 : c;
+    if (b->r->words.at[c->last].tag != TAG_DEGREE || before->tag == TAG_TO || before->tag == TAG_AT)
+        return false;
+    for (const struct chunk *k = c; k-- > b->chunks.at;)
+        if (k->tag == TAG_ACTION && is_step_word(b, k, "turns"))
+            return true;
+    return false;
 }
 
 bool read_temperature(const struct builder *b, const struct chunk *c, struct temperature *out)
@@ -186,15 +212,18 @@ bool read_temperature(const struct builder *b, const struct chunk *c, struct tem
     out->words = (struct span){c->first, c->last};
     if (clock)
         out->value = clock_value(b->r->words.at[number.last].key);
-    if (!ratio_finite(out->value) || is_left(b, c))
+    if (!ratio_finite(out->value) || is_left(b, c) || is_angle(b, c)
+        || (bare && is_no_oven_here(b, c)))
         return false;
     double value = ratio_double(out->value);
     if ((bare || clock)
         && (value < BARE_LEAST || value > BARE_MOST || !ratio_equal(m->low, m->high)))
         return false;
     out->of = temperature_of(b, c);
-    if (bare && !out->of.length && !is_for_a_time(b, c)
-        && (value < BARE_OVEN_LEAST || !is_multiple_of_twenty_five(out->value)))
+    if (bare && !out->of.length && is_for_a_time(b, c))
+        out->of = TEXT_OF("oven");
+    else if (bare && !out->of.length
+             && (value < BARE_OVEN_LEAST || !is_multiple_of_twenty_five(out->value)))
         return false;
     bool bath = text_is(out->of, "water") && value >= WATER_LEAST;
     if (value < BARE_LEAST && !bath && !(scale && scale->tag == TAG_GAS))

@@ -93,6 +93,13 @@ static const struct chunk *nearest_thing(const struct builder *b, const struct c
     return nearest;
 }
 
+bool says_heated(const struct builder *b, const struct chunk *c)
+{
+    struct text of = TEXT_EMPTY;
+    const struct chunk *nearest = nearest_thing(b, c, &of);
+    return nearest && !is_dial(nearest->entry);
+}
+
 /* Whether the sentence, or one just before it, speaks of a griddle or frying pan. */
 static bool says_pan(const struct builder *b)
 {
@@ -244,7 +251,8 @@ static bool is_within(const struct builder *b, const struct chunk *c)
 {
     const struct chunk *begin = b->chunks.at, *end = begin + b->chunks.count, *at = c + 1;
     if (c == begin || at == end || at->tag != TAG_INTO || !may_be_inside(b, c)
-        || ((c - 1)->tag != TAG_THERE && (c - 1)->tag != TAG_BE && (c - 1)->tag != TAG_AT))
+        || ((c - 1)->tag != TAG_THERE && (c - 1)->tag != TAG_BE && (c - 1)->tag != TAG_AT
+            && !is_step_word(b, c - 1, "wants")))
         return false;
     at++;
     while (at < end && at->tag == TAG_THE)

@@ -8,6 +8,8 @@
 /* By the words around chunk `c`, which has the match of a temperature rule, else by what the
  * sentences before spoke of; empty where nothing tells. */
 struct text temperature_of(const struct builder *b, const struct chunk *c);
+/* Whether a word of the sentence itself tells what chunk `c` is the heat of. */
+bool says_heated(const struct builder *b, const struct chunk *c);
 /* Remembers what this sentence says is hot, for numbers in the next ones. */
 void note_heated(struct builder *b);
 

@@ -73,6 +73,17 @@ static void read_until(struct builder *b, struct step *s)
     }
 }
 
+/* "If it says eighty-five it's raw, and at ninety-six it's bread": the sentence has a heat without
+ * a condition. */
+static bool has_sure_heat(const struct builder *b)
+{
+    for (size_t i = 0; i < b->chunks.count; i++)
+        if (b->chunks.at[i].tag == TAG_HEATED && b->chunks.at[i].match
+            && !(b->chunks.at[i].scope & SCOPE_NOT_DONE))
+            return true;
+    return false;
+}
+
 /* A condition counts for the inside of a food, and for who has another oven: "if you have a
  * thermometer, one forty-five", "if yours is a fan, one sixty". */
 static bool is_heat_here(const struct builder *b, const struct chunk *c)
@@ -82,7 +93,8 @@ static bool is_heat_here(const struct builder *b, const struct chunk *c)
         return false;
     struct temperature t;
     return !(scope & SCOPE_SUPPOSED)
-           || (read_temperature(b, c, &t) && (text_is(t.of, "inside") || has_scale(b, c)));
+           || (read_temperature(b, c, &t)
+               && (text_is(t.of, "inside") ? !has_sure_heat(b) : has_scale(b, c)));
 }
 
 /* Adds an action to the sentence's step, in the order in which they were said. */

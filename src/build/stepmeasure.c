@@ -5,6 +5,7 @@
 #include <math.h>
 
 #include "build/heat.h"
+#include "build/heatagain.h"
 #include "build/wording.h"
 #include "match/subject.h"
 
@@ -218,46 +219,10 @@ void add_duration(struct builder *b, struct step *s, size_t index)
     grow_step(b, s, c);
 }
 
-static bool took_back(const struct builder *b, size_t first, size_t last)
-{
-    for (size_t i = first; i <= last; i++)
-        if ((b->r->words.at[i].tag == TAG_SORRY && !b->r->words.at[i].filler)
-            || is_no_by_itself(b->r, i))
-            return true;
-    return false;
-}
-
-/* The same temperature said once more within these seconds is no second one. */
-#define AGAIN_SECONDS 60.0
-#define CORRECTION_WORDS 14
-
-/* Said before, or the correction of one just said. */
-static bool is_said_again(struct builder *b, const struct temperature *t)
-{
-    for (size_t i = b->dish->steps.count; i-- > 0;) {
-        struct step *s = &b->dish->steps.at[i];
-        for (size_t n = 0; n < s->temperatures.count; n++) {
-            struct temperature *old = &s->temperatures.at[n];
-            bool thing = text_equal(old->of, t->of) && old->unit == t->unit;
-            if (thing && old->fan == t->fan && ratio_equal(old->value, t->value)
-                && t->at - old->at < AGAIN_SECONDS)
-                return true;
-            if (thing && t->words.first - old->words.last < CORRECTION_WORDS
-                && took_back(b, old->words.last, t->words.first)) {
-                *old = *t;
-                return true;
-            }
-        }
-        if (s->end < t->at - 2 * AGAIN_SECONDS)
-            break;
-    }
-    return false;
-}
-
 void add_temperature(struct builder *b, struct step *s, const struct chunk *c)
 {
     struct temperature t;
-    if (!read_temperature(b, c, &t) || is_said_again(b, &t))
+    if (!read_temperature(b, c, &t) || is_heat_again(b, c, &t))
         return;
     *LIST_ADD(b->r->arena, &s->temperatures) = t;
     grow_step(b, s, c);

@@ -24,13 +24,22 @@ static void tag_filler(struct recording *r, size_t i)
         r->words.at[i].tag = TAG_SORRY;
 }
 
-/* "Oh wait", "or rather": what takes something back may begin or end with a word that elsewhere is
- * said while thinking. */
-static void keep_words(struct recording *r, size_t first, size_t last, const struct entry *e)
+/* "Oh wait", "or rather", the "oh three" of two oh three: what takes something back, and what goes
+ * on with a number, may begin or end with a word that elsewhere is said while thinking. */
+static bool keeps_filler(const struct recording *r, size_t first, size_t last,
+                         const struct entry *e)
 {
-    if (e->tag == TAG_SORRY && last > first)
-        for (size_t i = first; i <= last; i++)
-            r->words.at[i].filler = false;
+    if (!e || last == first)
+        return false;
+    return e->tag == TAG_SORRY
+           || (e->tag == TAG_TENS && first && r->words.at[first - 1].tag == TAG_ONES
+               && !r->words.at[first - 1].after);
+}
+
+static void keep_words(struct recording *r, size_t first, size_t last)
+{
+    for (size_t i = first; i <= last; i++)
+        r->words.at[i].filler = false;
 }
 
 bool tag_words(struct recording *r, const struct pack *k, struct problems *p)
@@ -46,12 +55,13 @@ bool tag_words(struct recording *r, const struct pack *k, struct problems *p)
             if (!r->words.at[i].filler && r->words.at[i].tag != TAG_OTHER)
                 continue;
             const struct entry *e = entry_longest(r, k, i, end, &last);
-            if (r->words.at[i].filler && (!e || e->tag != TAG_SORRY || last == i))
+            bool keeps = keeps_filler(r, i, last, e);
+            if (r->words.at[i].filler && !keeps)
                 continue;
-            if (e) {
+            if (e)
                 set_entry(r, i, last, e);
-                keep_words(r, i, last, e);
-            }
+            if (keeps)
+                keep_words(r, i, last);
             i = last;
         }
     }

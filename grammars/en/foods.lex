@@ -1021,8 +1021,8 @@ maida	all-purpose flour
 self raising flour	self-rising flour		self rising flour | self raising | self rising
 cake flour
 pastry flour
-whole wheat flour			wholemeal flour | wholewheat flour | whole meal flour | whole wheat pastry flour | white whole wheat flour | strong wholemeal flour | atta flour | atta | wholegrain flour | graham flour | brown flour
-rye flour			dark rye flour | light rye flour | pumpernickel flour | wholegrain rye flour
+whole wheat flour			wholemeal flour | wholemeal | wholewheat flour | whole meal flour | whole wheat pastry flour | white whole wheat flour | strong wholemeal flour | atta flour | atta | wholegrain flour | graham flour | brown flour
+rye flour			rye | dark rye flour | light rye flour | pumpernickel flour | wholegrain rye flour
 spelt flour			white spelt flour
 buckwheat flour
 oat flour

@@ -70,7 +70,7 @@ bits	piece	plural
 can	can		tin
 jar	jar		half pint jar | pint jar | quart jar | jam jar
 packet	packet		package | pack | pouch | sachet | envelope | pkg | sleeve
-bottle	bottle
+bottle	bottle		stubby | stubbie | longneck | flagon
 bag	bag
 box	box
 carton	carton		brick pack
@@ -195,7 +195,7 @@ each	each		apiece | each of | of each | for each
 per	per
 
 @tag TASTE
-to taste	to taste		as per taste | as per your taste | as per your liking | to your taste | to your own taste | to your liking | to preference | to your preference | as you like | as much as you like | as much as you can stand | as much as you can take | as much as you can bear | as much as you dare | until it tastes right | till it tastes right | until it tastes right to you | till it tastes right to you | as much or as little as you like | as many as you like | however much you like | however many you like | to your heart's content | with your heart | by taste | according to taste | depending on your taste | depending on taste | as desired | as much as you want | however much you want | as many as you want | to suit | if it needs it | if they need it | if it needs any | if it needs some | if needed | until it tastes right | till it tastes right
+to taste	to taste		as per taste | as per your taste | as per your liking | to your taste | to your own taste | to your liking | to preference | to your preference | as you like | as much as you like | as much as you can stand | as much as you can take | as much as you can bear | as much as you dare | until it tastes right | till it tastes right | until it tastes right to you | till it tastes right to you | as much or as little as you like | as many as you like | however much you like | however many you like | to your heart's content | with your heart | by taste | according to taste | depending on your taste | depending on taste | as desired | as much as you want | however much you want | as many as you want | to suit | if it needs it | if they need it | if it needs any | if it needs some | if needed | until it tastes right | till it tastes right | in to taste | however you like it | however you like | the way you like it | how you like it
 
 @tag ATLEAST
 at least	at least		a minimum of | minimum of | minimum | a minimum | no less than | not less than | no fewer than | or more | or longer | and up | at the very least | at the least | upwards of | or even longer | or even more

@@ -87,6 +87,15 @@ static bool is_bare_heat(const struct chunk *c)
     return c->tag == TAG_HEATED && c->match && text_is(c->match->rule->option, "bare");
 }
 
+/* "It needs some salt, so put that in to taste": said of the food that the sentence has. */
+static void season_last(struct builder *b)
+{
+    struct ingredient *line = last_line(b);
+    if (line && line->id >= b->sentence->first && line->entry && !line->amount.known
+        && line->entry->marks & (MARK_OF(salt) | MARK_OF(spice)))
+        line->to_taste = true;
+}
+
 /* Nothing goes in with a question, but its food is what the answer's amount is of. */
 static void read_foods(struct builder *b, bool question)
 {
@@ -99,6 +108,10 @@ static void read_foods(struct builder *b, bool question)
             build_amount(b, c, i);
         else if ((c->tag == TAG_NUMBER || is_bare_heat(c)) && !question)
             build_number(b, c);
+        else if (c->tag == TAG_UNIT && !question)
+            build_unit(b, c, i);
+        else if (c->tag == TAG_TASTE && !question)
+            season_last(b);
         else if (c->tag == TAG_ATLEAST && !question)
             open_amount(b, i);
         else if (may_prepare(c) && !question)

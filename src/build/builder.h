@@ -75,10 +75,12 @@ struct builder {
 void build_line(struct builder *b, const struct chunk *c, size_t index);
 /* The food of a question ("how much vinegar?"), if the dish has it without an amount. */
 void ask_line(struct builder *b, const struct chunk *c);
-/* An amount without a food, a number that takes back the one before, and a verb that hides a food.
+/* An amount without a food, a number or a unit that takes back the one before, and a verb that
+ * hides a food.
  */
 void build_amount(struct builder *b, const struct chunk *c, size_t index);
 void build_number(struct builder *b, const struct chunk *c);
+void build_unit(struct builder *b, const struct chunk *c, size_t index);
 void build_hidden(struct builder *b, const struct chunk *c, size_t index);
 /* What stands behind a food: ", peeled and sliced", "cut into strips". */
 void read_prep_after(struct builder *b, struct ingredient *line, size_t index);

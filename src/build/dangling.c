@@ -100,18 +100,11 @@ static bool is_of_it(const struct builder *b, size_t index)
     if (c->at[index + 1].tag == TAG_IT)
         return true;
     unsigned char after = chunk_tag(c, index + 2);
+    if (after == TAG_COUNTER) /* "rosemary, a tablespoon of the leaves" */
+        after = chunk_tag(c, index + 3);
     return c->at[index + 1].tag == TAG_THE
            && (after == TAG_SO || after == TAG_AND || after == TAG_DONE
                || b->r->words.at[c->at[index + 1].last].after == AFTER_COMMA);
-}
-
-/* "... of each", "... apiece" */
-static bool is_for_each(const struct builder *b, size_t index)
-{
-    const struct chunks *c = &b->chunks;
-    if (index < c->count && c->at[index].tag == TAG_OF)
-        index++;
-    return index < c->count && c->at[index].tag == TAG_EACH;
 }
 
 /* "Four cloves. No, three.": the word stands by itself; in "my sister doesn't, so ..." it takes
@@ -172,19 +165,6 @@ static void add_again(struct builder *b, const struct chunk *c, const struct sai
     b->last_line = b->dish->ingredients.count;
 }
 
-/* "Yogurt and sour cream, half a cup of each": the foods of the sentence that have no amount have
- * this one. */
-static void give_each(struct builder *b, const struct said_amount *said)
-{
-    for (size_t i = 0; i < b->dish->ingredients.count; i++) {
-        struct ingredient *line = &b->dish->ingredients.at[i];
-        if (line->id < b->sentence->first || line->id > b->sentence->last || line->amount.known)
-            continue;
-        set_said(line, said);
-        line->questioned = false;
-    }
-}
-
 /* The chunk before what may be said of the food behind an amount: "about an inch of it, grated". */
 static size_t behind_of_it(const struct builder *b, size_t index)
 {
@@ -237,7 +217,8 @@ void build_amount(struct builder *b, const struct chunk *c, size_t index)
         return;
     if (build_other_sort(b, c, index, &said))
         return;
-    if ((is_taken_back(b, line, c->first) || is_actual(b, line, c)) && line->amount.known)
+    bool sum = line->amount.known && is_sum(b, line, index);
+    if (sum || ((is_taken_back(b, line, c->first) || is_actual(b, line, c)) && line->amount.known))
         give_amount(b, line, c, index, &said);
     else if (said.more || is_more(b, index))
         add_again(b, c, &said);
@@ -273,6 +254,17 @@ void build_number(struct builder *b, const struct chunk *c)
     struct chunk *own = &b->chunks.at[c - b->chunks.at];
     own->match = NULL; /* and no oven's heat */
     own->tag = TAG_OTHER;
+}
+
+/* "Salt, two tablespoons. Sorry, teaspoons.": a unit alone takes the place of the one before. */
+void build_unit(struct builder *b, const struct chunk *c, size_t index)
+{
+    struct ingredient *line = last_line(b);
+    if (!line || !line->amount.known || !line->amount.unit.length || !c->entry || is_left_out(c)
+        || !is_taken_back(b, line, c->first) || chunk_tag(&b->chunks, index + 1) == TAG_OF)
+        return;
+    line->amount.unit = entry_value(c->entry);
+    note_told(b, line, c, true);
 }
 
 void ask_line(struct builder *b, const struct chunk *c)

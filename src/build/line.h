@@ -91,7 +91,15 @@ bool is_used_here(const struct builder *b, const struct chunk *c, size_t index,
                   const struct said_amount *said);
 /* "Taste that for salt and lemon": the food goes in to taste. */
 bool is_tasted_for(const struct builder *b, size_t index);
-/* "cumin and coriander, a teaspoon each": the foods listed before have the amount too. */
+/* eachof.c. "... of each", "... apiece" at chunk `index`. */
+bool is_for_each(const struct builder *b, size_t index);
+/* Whether the amount of chunk `index` sums up the line's, which was for each: "a teaspoon on each,
+ * so that's six teaspoons", "four tablespoons altogether". */
+bool is_sum(const struct builder *b, const struct ingredient *line, size_t index);
+/* "Yogurt and sour cream, half a cup of each": the foods of the sentence that have no amount have
+ * this one; where it has none, those of the sentence before, if they are several. */
+void give_each(struct builder *b, const struct said_amount *said);
+/* carry.c. "cumin and coriander, a teaspoon each": the foods listed before have the amount too. */
 void carry_back(struct builder *b, size_t index, const struct said_amount *said);
 /* "125 grams of oats, 125 of flour, 100 of sugar": the unit said before, where the recording leaves
  * units out again and again; who does so once may have slipped, and is asked. */

@@ -18,6 +18,23 @@ static bool is_too_vague(const struct entry *food, const struct said_amount *sai
     return kind || food->marks & MARK_OF(water);
 }
 
+/* "And water. A cup and a half.": it is announced, its amount comes next. */
+static bool is_announced(const struct builder *b, size_t index, const struct entry *food)
+{
+    return food->marks & MARK_OF(water) && index + 1 == b->chunks.count && index <= 2
+           && (!index || b->chunks.at[0].tag == TAG_SO || b->chunks.at[0].tag == TAG_AND);
+}
+
+/* "Put in one mustard seed, if it jumps, the oil is ready": of some foods one is only a test. */
+static bool is_test(const struct builder *b, const struct chunk *c, const struct said_amount *said)
+{
+    struct span food = match_slot(c->match, SLOT_food);
+    return said->amount.known && ratio_equal(said->amount.max, RATIO(1)) && !said->more
+           && !said->amount.unit.length && entry_at(b->r, food)
+           && !(entry_at(b->r, food)->marks & MARK_OF(plural))
+           && step_words_list(b->k, "tests", entry_value(entry_at(b->r, food)));
+}
+
 /* "Two thighs each": the share of everyone who eats, of what is in the dish already. */
 static bool is_share_of_each(const struct builder *b, size_t index, const struct ingredient *old,
                              const struct said_amount *said)
@@ -131,10 +148,13 @@ bool is_no_line(const struct builder *b, size_t index, const struct entry *food,
                 const struct ingredient *old, const struct said_amount *said)
 {
     return (!old
-            && (is_too_vague(food, said, b->chunks.at[index].scope) || is_purpose(b, index, said)))
+            && ((is_too_vague(food, said, b->chunks.at[index].scope)
+                 && !is_announced(b, index, food))
+                || is_purpose(b, index, said)))
            || is_share_of_each(b, index, old, said) || tells_source(b, index, food)
            || is_possessed(b, index) || names_a_thing(b, index) || is_made(b, index, food, said)
-           || is_shared_out(b, index, old, said) || is_likened(b, index, said);
+           || is_test(b, &b->chunks.at[index], said) || is_shared_out(b, index, old, said)
+           || is_likened(b, index, said);
 }
 
 /* Nobody makes these. */

@@ -177,8 +177,8 @@ static size_t until_end(const struct recording *r, const struct sentence *s, con
             last = i;
     for (size_t n = 0; n < s->match_count; n++) {
         const struct match *line = &r->matches.at[s->match_first + n];
-        if (line->rule->kind == RULE_line && line->words.first > m->words.last
-            && line->words.first <= last)
+        if (line->rule->kind == RULE_line && line->words.first > m->words.last + 1
+            && line->words.first <= last) /* not of "until a drop of water skates" */
             last = line->words.first - 1;
     }
     return last;

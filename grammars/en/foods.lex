@@ -875,7 +875,7 @@ meat		uncounted generic	red meat
 @forms none
 @marks uncounted savory
 bacon		meat	streaky bacon | back bacon | bacon strip | bacon rasher | slab bacon | thick cut bacon | smoked bacon | bacon lardon | bacon bit | rindless bacon | turkey bacon | center cut bacon | unsmoked bacon
-bacon strips	bacon	meat plural	bacon rashers | rashers of bacon | bacon bits | bacon lardons	none
+bacon strips	bacon	meat plural	bacon rashers | bacon bits | bacon lardons	none
 pancetta		meat		none
 lardon		meat		noun
 guanciale		meat
@@ -1335,7 +1335,7 @@ rum extract
 banana extract
 pandan extract			pandan essence
 coffee extract
-food coloring			food color | food colour | paste food coloring | food colouring | red food coloring | gel food coloring | green food coloring | food dye | yellow food coloring | red food colouring | gel food colouring
+food coloring			pink colouring | pink coloring | red colouring | green colouring | yellow colouring | blue colouring | orange colouring | black colouring | food color | food colour | paste food coloring | food colouring | red food coloring | gel food coloring | green food coloring | food dye | yellow food coloring | red food colouring | gel food colouring
 cocoa powder			cocoa | unsweetened cocoa powder | unsweetened cocoa | dutch process cocoa | dutch process cocoa powder | dutch cocoa | natural cocoa | natural cocoa powder | cacao powder | baking cocoa | cacao
 hot chocolate mix	hot chocolate powder		hot chocolate powder | drinking chocolate | cocoa mix
 cacao nib			cocoa nib	noun

@@ -113,7 +113,7 @@ scale			kitchen scale | digital scale | scales
 timer
 wooden skewer	skewer		bamboo skewer | metal skewer | cocktail stick | toothpick | tooth pick | cake tester
 foil			aluminum foil | tin foil | aluminium foil | kitchen foil | tinfoil
-parchment paper			baking paper | greaseproof paper | baking parchment | parchment | wax paper | waxed paper | silicone mat | silpat | greaseproof
+parchment paper			paper | baking paper | greaseproof paper | baking parchment | parchment | wax paper | waxed paper | silicone mat | silpat | greaseproof
 plastic wrap			cling film | clingfilm | saran wrap | cling wrap | glad wrap
 paper towel			kitchen paper | kitchen roll | kitchen towel | absorbent paper
 tea towel			dish towel | cloth | clean cloth | damp cloth | damp towel | towel | dish cloth
@@ -305,6 +305,7 @@ finely			very finely | super finely | nice and fine | really finely | nice and f
 thinly			very thinly | really thinly | nice and thin | as thin as you can | paper thin
 roughly			coarsely | nice and rough
 thickly
+without colour			without color | without any colour | without any color | no colour | no color | no colour at all | no color at all | no colour on them | no color on them | no colour on it | no color on it
 gently			very gently | carefully | slowly | lightly | softly | delicately | nice and slow | nice and gently | nice and gentle
 vigorously			hard | energetically | rapidly | briskly | fast
 well			very well | really well | thoroughly | good and well | completely | fully | properly | nicely | all the way | all the way through

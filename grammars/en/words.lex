@@ -268,6 +268,7 @@ no problem			no worries | not a problem | no rush | no hurry | no big deal | no 
 miles an hour			mile an hour | mile per hour | miles per hour | kilometer an hour | kilometer per hour | kilometers an hour | kilometers per hour | kilometre an hour | kilometre per hour | kilometres an hour | kilometres per hour | dollars an hour | dollars per hour | quid an hour | quid per hour | bucks an hour | bucks per hour
 other		counts	others
 there			 you'd | we'd | it'd | would | could've | would've | might | may | much | many | thing | things | stuff | sort | sorts | kind | kinds | type | types | variety | way | ways | time | times | because | cause | since | although | while | as | than | same | such | each other | every | ever | always | still | yet | already | else | anything | something | everyone | anyone | today | tonight | here | she's | he's | who's | what's | they've | they're | you've | they | hers | mine | yours | ours | theirs | herself | himself | itself | yourself | myself | isn't it | isn't he | isn't she | isn't that | aren't they | wasn't it | doesn't it | don't they | won't it | watt | watts | easily | happily | comfortably | generously | amply
+hey			hi | whoa | woah | wow | oi | ow | ouch | shoo | yikes | yay | ha | haha | ha ha | aw | phew | yum | yummy | gosh | goodness | my goodness | oh dear | oh my | yuck | psst | shush | ssh | ta da | mate | buddy | sweetie | darling | sweetheart
 like
 # The second reading of a word that begins sentences: "right down"; of one that denies: "nothing on the other side".
 right

@@ -8,7 +8,7 @@ void carry_back(struct builder *b, size_t index, const struct said_amount *said)
 {
     for (size_t i = index; i-- > 0;) {
         const struct chunk *c = &b->chunks.at[i];
-        if (c->tag == TAG_AND || c->tag == TAG_OR)
+        if (c->tag == TAG_AND || c->tag == TAG_OR || c->tag == TAG_FRACTION)
             continue;
         if (c->tag != TAG_LINE)
             return;
@@ -48,6 +48,16 @@ void carry_same(const struct builder *b, const struct chunk *c, struct said_amou
     said->amount = before->amount;
     said->package = before->package;
     said->vague = before->vague;
+}
+
+void count_pieces(const struct entry *food, struct said_amount *said, struct text *name)
+{
+    if (!food || !said->amount.known || !said->amount.unit.length
+        || !text_equal(text_last_word(entry_value(food)), said->amount.unit)
+        || text_equal(entry_value(food), said->amount.unit))
+        return;
+    said->amount.unit = TEXT_EMPTY;
+    *name = entry_value(food);
 }
 
 /* So many bare numbers before foods that are never counted are a habit; and so many words behind an

@@ -16,6 +16,8 @@ static bool is_food(const struct builder *b, const struct chunk *c, struct span 
         return true;
     if (!text_is(option, "unknown"))
         return e && e->tag == TAG_FOOD;
+    if (chunk_tag(&b->chunks, (size_t) (c - b->chunks.at) + 1) == TAG_EACH)
+        return false; /* "a quarter cup of batter each" */
     for (size_t i = food.first; i <= food.last; i++)
         if ((b->r->words.at[i].entry && b->r->words.at[i].tag == TAG_OTHER)
             || step_text(b->k, "particle", b->r->words.at[i].key).length)
@@ -265,6 +267,7 @@ void build_line(struct builder *b, const struct chunk *c, size_t index)
     carry_each(b, c, index, &said);
     carry_unit(b, c, entry, &said);
     carry_same(b, c, &said);
+    count_pieces(entry, &said, &name);
     take_broken(b, index, &said);
     if (yields_title(b, c, index, entry, &said.amount))
         return;

@@ -107,6 +107,8 @@ void carry_unit(const struct builder *b, const struct chunk *c, const struct ent
                 struct said_amount *said);
 /* "The same again of brown sugar": the amount of the line before. */
 void carry_same(const struct builder *b, const struct chunk *c, struct said_amount *said);
+/* "Two leaves of bay": two bay leaves; `name` becomes that. */
+void count_pieces(const struct entry *food, struct said_amount *said, struct text *name);
 /* Whether the recording leaves units out by habit. */
 bool drops_units(const struct recording *r);
 /* "a teaspoon each of cumin, coriander": the amount holds for the foods that follow in the list. */

@@ -2,6 +2,7 @@
  * SPDX-License-Identifier: MIT */
 #include "build/line.h"
 
+#include "build/wording.h"
 #include "match/subject.h"
 
 /* An amount said again so soon after is the same one. */
@@ -71,17 +72,22 @@ static bool names_animal_of(const struct ingredient *line, const struct entry *f
 #define ANIMAL \
     (MARK_OF(poultry) | MARK_OF(meat) | MARK_OF(ground) | MARK_OF(fish) | MARK_OF(shellfish))
 
+/* Marks that put a food into one class, out of another. */
+#define CLASSED (ANIMAL | MARK_OF(produce) | MARK_OF(herb) | MARK_OF(spice) | MARK_OF(dairy))
+
 struct ingredient *generic_of(struct builder *b, const struct chunk *c, const struct entry *food,
                               const struct said_amount *said)
 {
     if (!food || said->amount.known || said->vague || c->scope & SCOPE_BESIDE)
         return NULL;
     uint64_t sort = food->marks & ANIMAL;
-    if (!sort && food->marks & MARK_OF(generic))
+    if (!sort && step_words_list(b->k, "classes", entry_value(food)))
         sort = food->marks & ~(MARK_OF(generic) | MARK_OF(uncounted) | MARK_OF(plural));
+    const uint64_t other = CLASSED & ~food->marks; /* beans are no onion, though both are savory */
     for (size_t i = b->dish->ingredients.count; i-- > 0;) {
         struct ingredient *line = &b->dish->ingredients.at[i];
-        if (line->entry && line->entry->marks & sort && names_animal_of(line, food))
+        if (line->entry && line->entry->marks & sort && !(line->entry->marks & other)
+            && names_animal_of(line, food))
             return line;
     }
     return NULL;

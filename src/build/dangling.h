@@ -1,0 +1,38 @@
+/* build/dangling.h: what the parts that read amounts without a food share.
+ * SPDX-License-Identifier: MIT */
+#ifndef DISHTAKE_BUILD_DANGLING_H
+#define DISHTAKE_BUILD_DANGLING_H
+
+#include "build/prep.h"
+
+/* "Mustard, the smooth sort, about four teaspoons": an amount so many seconds after a food without
+ * one is that food's. */
+#define DELAY_SECONDS 9.0
+/* "A tin of tuna on top of that, the 145 gram size": so many words at most behind the package. */
+#define SIZE_WORDS 16
+
+/* Whether the line's amount was taken back since it was said. */
+bool is_taken_back(const struct builder *b, const struct ingredient *line, size_t first);
+/* "200 grams of rice, 250 actually": the word behind takes back what stood before. */
+bool is_actual(const struct builder *b, const struct ingredient *line, const struct chunk *c);
+/* The amount of chunk `c`, chunk `index` of the sentence, is the line's. */
+void give_amount(struct builder *b, struct ingredient *line, const struct chunk *c, size_t index,
+                 const struct said_amount *said);
+/* package.c. */
+/* "a can of beans, fifteen ounces": the amount behind a package is its size. */
+bool is_package_of(const struct builder *b, const struct chunk *c, size_t index,
+                   const struct ingredient *line, const struct said_amount *said);
+/* "The four hundred gram ones": a size told with "the", of a package named some words before. */
+bool is_size_of_package(const struct builder *b, const struct chunk *c, size_t index,
+                        const struct ingredient *line, const struct said_amount *said);
+/* "A chuck roast, about three pounds": of one piece the weight is what a recipe prints. */
+bool weighs_one(const struct builder *b, const struct chunk *c, size_t index,
+                const struct ingredient *line, const struct said_amount *said);
+/* "A can of beans, fifteen ounces, drained": what stands behind the size is said of the food. */
+void give_package(struct builder *b, struct ingredient *line, size_t index,
+                  const struct said_amount *said);
+/* recount.c. "Two spoons, soup spoons, so two tablespoons": how big those are that were counted. */
+bool sizes_spoons(const struct builder *b, const struct ingredient *line, const struct chunk *c,
+                  const struct said_amount *said);
+
+#endif

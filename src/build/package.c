@@ -1,0 +1,76 @@
+/* build/package.c: the size of a package, and the weight of a piece.
+ * SPDX-License-Identifier: MIT */
+#include "build/dangling.h"
+
+#include "build/wording.h"
+#include "match/capture.h"
+
+/* What may stand between a package and its size: "a tin of tomatoes, the 400 gram one". */
+static bool leads_to_size(unsigned char tag)
+{
+    return tag == TAG_THE || tag == TAG_ARTICLE || tag == TAG_THERE || tag == TAG_SO
+           || tag == TAG_IT || tag == TAG_BE || tag == TAG_HEDGE;
+}
+
+/* "A piece of bacon": of which a shopper asks the weight. */
+static bool is_lump(const struct builder *b, const struct ingredient *line)
+{
+    return line->amount.known && ratio_equal(line->amount.max, RATIO(1))
+           && step_words_list(b->k, "lumps", line->amount.unit);
+}
+
+bool is_package_of(const struct builder *b, const struct chunk *c, size_t index,
+                   const struct ingredient *line, const struct said_amount *said)
+{
+    size_t i = index;
+    while (i > 0 && leads_to_size(b->chunks.at[i - 1].tag))
+        i--;
+    if (!i || line->words.last != b->chunks.at[i - 1].last || line->package.known
+        || !line->amount.unit.length)
+        return false;
+    bool one = ratio_equal(line->amount.max, RATIO(1)) /* "a block of feta, 200 grams" */
+               && !is_lump(b, line);
+    return (span_has_tag(b->r, line->words, TAG_CONTAINER)
+            || (one && span_has_tag(b->r, line->words, TAG_COUNTER)))
+           && span_has_tag(b->r, c->match->words, TAG_UNIT) && said->amount.unit.length > 0;
+}
+
+/* Whether the line's unit is a package: a can, a bag. */
+static bool is_packed(const struct builder *b, const struct ingredient *line)
+{
+    const struct text unit = line->amount.known ? line->amount.unit : TEXT_EMPTY;
+    return unit.length && entry_as(pack_find(b->k, unit, NULL), TAG_CONTAINER);
+}
+
+bool is_size_of_package(const struct builder *b, const struct chunk *c, size_t index,
+                        const struct ingredient *line, const struct said_amount *said)
+{
+    const struct text unit = said->package.known ? said->package.unit : said->amount.unit;
+    size_t i = index;
+    while (i > 0 && b->chunks.at[i - 1].tag == TAG_HEDGE)
+        i--;
+    return i && b->chunks.at[i - 1].tag == TAG_THE && !line->package.known && is_packed(b, line)
+           && entry_as(pack_find(b->k, unit, NULL), TAG_UNIT) && c->first > line->words.last
+           && c->first - line->words.last <= SIZE_WORDS;
+}
+
+void give_package(struct builder *b, struct ingredient *line, size_t index,
+                  const struct said_amount *said)
+{
+    line->package = said->package.known ? said->package : said->amount;
+    read_prep_after(b, line, index);
+}
+
+bool weighs_one(const struct builder *b, const struct chunk *c, size_t index,
+                const struct ingredient *line, const struct said_amount *said)
+{
+    const struct entry *unit = entry_at(b->r, match_slot(c->match, SLOT_unit));
+    size_t i = index;
+    while (i > 0
+           && (leads_to_size(b->chunks.at[i - 1].tag) || b->chunks.at[i - 1].tag == TAG_OTHER))
+        i--;
+    bool one = text_is(line->rule, "line-one") /* a number that was said is meant */
+               || is_lump(b, line);
+    return one && i && line->words.last == b->chunks.at[i - 1].last && said->amount.known && unit
+           && unit->marks & MARK_OF(weighs);
+}

@@ -1,0 +1,170 @@
+/* build/usedhere.c: whether a food without an amount goes in where it is named.
+ * SPDX-License-Identifier: MIT */
+#include "build/line.h"
+
+#include "build/wording.h"
+#include "match/capture.h"
+
+/* "A knob of butter in each. And sour cream.": the next food is named so soon. */
+#define NEXT_SECONDS 9.0
+/* "Now, chicken. I have twelve thighs here.": such a food is announced, and its cut comes next. */
+#define HEADED \
+    (MARK_OF(poultry) | MARK_OF(meat) | MARK_OF(ground) | MARK_OF(fish) | MARK_OF(shellfish))
+/* "Then the garlic and the thyme in.": so many chunks at most. */
+#define NEXT_CHUNKS 6
+
+/* A food that goes in; "no honey in it" puts none in. */
+static bool is_line(const struct chunk *c)
+{
+    return c->tag == TAG_LINE && !is_left_out(c);
+}
+
+/* Whether the chunk next to this one in a list is a food with an amount. */
+static bool is_listed(const struct builder *b, size_t index)
+{
+    size_t before = index, after = index + 1;
+    while (before > 0
+           && (b->chunks.at[before - 1].tag == TAG_AND || b->chunks.at[before - 1].tag == TAG_DONE
+               || b->chunks.at[before - 1].tag == TAG_STATE))
+        before--;
+    while (after < b->chunks.count && b->chunks.at[after].tag == TAG_AND)
+        after++;
+    bool left = before > 0 && is_line(&b->chunks.at[before - 1]) && last_line(b)
+                && !last_line(b)->questioned;
+    bool right = after < b->chunks.count && is_line(&b->chunks.at[after])
+                 && b->chunks.at[after].match->rule->kind == RULE_line;
+    return left || right;
+}
+
+/* "Salt and pepper inside and out", "pepper from the mill, on both sides". */
+static bool may_follow_seasoning(unsigned char tag)
+{
+    return tag == TAG_OTHER || tag == TAG_PLACE || tag == TAG_SIDE || tag == TAG_INTO
+           || tag == TAG_FROM || tag == TAG_THE || tag == TAG_TOOL || tag == TAG_WHOLE;
+}
+
+/* "Salt and pepper, obviously.": a sentence of nothing but seasonings. */
+static bool is_seasoning_alone(const struct builder *b)
+{
+    const uint64_t seasonings = MARK_OF(salt) | MARK_OF(spice);
+    size_t foods = 0;
+    for (size_t i = 0; i < b->chunks.count; i++) {
+        const struct chunk *c = &b->chunks.at[i];
+        const struct entry *food =
+            c->tag == TAG_LINE && c->match ? entry_at(b->r, match_slot(c->match, SLOT_food)) : NULL;
+        if (food && food->marks & seasonings)
+            foods++;
+        else if (c->tag != TAG_AND && c->tag != TAG_SO
+                 && (foods == 0 || !may_follow_seasoning(c->tag)))
+            return false;
+    }
+    return foods > 0;
+}
+
+/* "Onions in.", "then the peas in": a short sentence whose only verb is where they go. */
+static bool is_next_in(const struct builder *b)
+{
+    const struct chunks *c = &b->chunks;
+    if (!c->count || c->count > NEXT_CHUNKS || !b->dish->steps.count)
+        return false;
+    bool in = c->at[c->count - 1].tag == TAG_INTO;
+    for (size_t i = 0; i < c->count; i++) {
+        unsigned char tag = c->at[i].tag;
+        if (tag != TAG_LINE && tag != TAG_AND && tag != TAG_SO && tag != TAG_DONE
+            && tag != TAG_STATE && tag != TAG_INTO && tag != TAG_THE && tag != TAG_SIZE)
+            return false;
+    }
+    return in;
+}
+
+bool is_tasted_for(const struct builder *b, size_t index)
+{
+    const struct chunks *c = &b->chunks;
+    bool listed = index > 1 && c->at[index - 1].tag == TAG_AND && c->at[index - 2].tag == TAG_LINE;
+    size_t i = listed ? index - 2 : index;
+    if (!i || c->at[i - 1].tag != TAG_FOR)
+        return false;
+    for (i--; i-- > 0;)
+        if (c->at[i].tag == TAG_ACTION)
+            return chunk_marks(&c->at[i]) & MARK_OF(tastes);
+        else if (c->at[i].tag != TAG_LINE && c->at[i].tag != TAG_IT && c->at[i].tag != TAG_THE
+                 && c->at[i].tag != TAG_OTHER && c->at[i].tag != TAG_PART
+                 && c->at[i].tag != TAG_DISH)
+            return false;
+    return false;
+}
+
+/* "Then", "and then": nothing but what leads on stands before the food, which then begins the
+ * sentence; *`and` where one of it is "and". */
+static bool begins_sentence(const struct builder *b, size_t index, bool *and)
+{
+    *and = false;
+    for (size_t i = 0; i < index; i++) {
+        if (b->chunks.at[i].tag != TAG_SO && b->chunks.at[i].tag != TAG_AND)
+            return false;
+        *and |= b->chunks.at[i].tag == TAG_AND;
+    }
+    return true;
+}
+
+/* A verb that prepares what "it" stands for: "and I tear them up". */
+static bool prepares_it(const struct builder *b, size_t index)
+{
+    for (size_t i = index + 1; i + 1 < b->chunks.count; i++) {
+        const struct chunk *c = &b->chunks.at[i];
+        if (c->tag == TAG_ACTION && chunk_marks(c) & MARK_OF(prep) && !is_left_out(c)
+            && b->chunks.at[i + 1].tag == TAG_IT)
+            return true;
+    }
+    return false;
+}
+
+/* "And sour cream.", "then pesto.", "Carrots, grated.": the next one of what goes in. */
+static bool is_next_food(const struct builder *b, const struct chunk *c, size_t index)
+{
+    const struct entry *food = entry_at(b->r, match_slot(c->match, SLOT_food));
+    bool and = false, after = b->dish->ingredients.count || b->dish->steps.count;
+    if (!food || food->marks & HEADED || !after || !begins_sentence(b, index, &and)
+        || span_has_tag(b->r, c->match->words, TAG_THE))
+        return false;
+    const struct ingredient *last = last_line(b);
+    if (index + 1 == b->chunks.count)
+        return index
+               && (!and || (last && !last->questioned && said_at(b, c->first) - b->last_said < NEXT_SECONDS));
+    const struct chunk *next = c + 1;
+    return (next->tag == TAG_DONE && chunk_marks(next) & MARK_OF(prep) && !is_left_out(next))
+           || prepares_it(b, index);
+}
+
+/* What may stand between "in" and the thing. */
+static bool leads_to_thing(unsigned char tag)
+{
+    return tag == TAG_THE || tag == TAG_ARTICLE || tag == TAG_SIZE || tag == TAG_STATE
+           || tag == TAG_OF || tag == TAG_EACH || tag == TAG_NUMBER || tag == TAG_DONE;
+}
+
+/* "Oil in the pan", "flour on the counter", "salt on both sides": where it goes stands behind, and
+ * no verb before. */
+static bool is_put_there(const struct builder *b, const struct chunk *c, size_t index)
+{
+    bool and = false, comma = b->r->words.at[c->first ? c->first - 1 : 0].after == AFTER_COMMA;
+    if ((!begins_sentence(b, index, &and) && !comma) || chunk_tag(&b->chunks, index + 1) != TAG_INTO
+        || span_has_tag(b->r, c->match->words, TAG_THE))
+        return false;
+    size_t i = index + 2;
+    while (leads_to_thing(chunk_tag(&b->chunks, i)) && i < b->chunks.count)
+        i++;
+    unsigned char tag = chunk_tag(&b->chunks, i);
+    if (tag == TAG_VESSEL) /* "dal in bowls" is eaten */
+        return !is_step_word(b, &b->chunks.at[i], "served");
+    return tag == TAG_PLACE || tag == TAG_SIDE || tag == TAG_TOOL;
+}
+
+bool is_used_here(const struct builder *b, const struct chunk *c, size_t index,
+                  const struct said_amount *said)
+{
+    return said->amount.known || said->vague || said->more || b->cooks || is_listed(b, index)
+           || is_tasted_for(b, index) || is_seasoning_alone(b) || is_next_in(b)
+           || is_next_food(b, c, index) || is_put_there(b, c, index)
+           || c->scope & (SCOPE_BESIDE | SCOPE_GARNISH | SCOPE_TASTE | SCOPE_OPTIONAL);
+}

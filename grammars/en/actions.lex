@@ -373,6 +373,8 @@ let sit	sit		let it sit | let that sit | let this sit | let them sit | let it ha
 leave	leave	waits idle	leave to stand | leave it alone | leave them alone | leave that alone | leave those alone | leave this alone | leave these alone | leave them be | leave that be | leave those be | leave be | leave alone | leave it be	verb:leaves,leaving,left,left
 stand	stand	waits idle		verb:stands,standing,stood,stood
 soak	soak	waits prep early	soak off | presoak
+sleep in water	soak	waits prep early	sleep in cold water	verb:sleeps,sleeping,slept,slept
+sit in water	soak	waits prep early	sit in cold water	verb:sits,sitting,sat,sat
 pre soak	soak	waits prep		verb-last
 hydrate	soak	waits prep	rehydrate | plump | plump up
 let soak	soak		let it soak | let them soak | let that soak	verb:lets,letting,let,let

@@ -811,7 +811,7 @@ beef short rib			short rib | galbi | flanken rib
 beef cheek
 ox cheek	beef cheek
 oxtail
-beef shank			beef shin | shin of beef
+beef shank			beef shin | shin beef | shin of beef
 rump roast			round roast | eye of round | bottom round | top round | silverside | topside | sirloin tip roast | beef rump | bottom round roast
 rib roast			prime rib | standing rib roast | rib of beef
 beef tenderloin			beef fillet | fillet of beef | filet mignon | fillet steak

@@ -58,7 +58,11 @@ void give_package(struct builder *b, struct ingredient *line, size_t index,
                   const struct said_amount *said)
 {
     line->package = said->package.known ? said->package : said->amount;
-    read_prep_after(b, line, index);
+    unsigned char next = chunk_tag(&b->chunks, index + 1); /* "the 15 ounce ones, drained" */
+    bool ones = next == TAG_IT
+                || (next == TAG_NUMBER
+                    && b->r->words.at[b->chunks.at[index + 1].last].after == AFTER_COMMA);
+    read_prep_after(b, line, ones ? index + 1 : index);
 }
 
 bool weighs_one(const struct builder *b, const struct chunk *c, size_t index,

@@ -166,11 +166,17 @@ static bool is_cut_into(const struct builder *b, const struct chunk *c)
     return first && first->marks & MARK_OF(pieces);
 }
 
+/* "Two spoons of mayo split over the four": shared out, and not cut. */
+static bool is_shared_out(const struct builder *b, size_t i)
+{
+    return i + 1 < b->chunks.count && is_step_word(b, &b->chunks.at[i + 1], "among");
+}
+
 struct prep_phrase participle_at(struct builder *b, size_t i)
 {
     const struct chunks *c = &b->chunks;
     const struct chunk *k = &c->at[i];
-    if (k->tag != TAG_DONE || k->scope & SCOPE_NOT_DONE)
+    if (k->tag != TAG_DONE || k->scope & SCOPE_NOT_DONE || is_shared_out(b, i))
         return (struct prep_phrase){0};
     size_t end = pieces_end(b, i);
     bool prep = chunk_marks(k) & MARK_OF(prep);

@@ -46,6 +46,9 @@ struct text prepared_inside(const struct builder *b, const struct ingredient *li
 /* The same where the food stands behind the verb: "toast a handful of walnuts". */
 struct text prepared_first(const struct builder *b, const struct ingredient *line,
                            const struct chunk *verb);
+/* The same of a food that was named before: "half a cup of cocoa. Sift the cocoa". */
+struct text prepared_then(const struct builder *b, const struct ingredient *line,
+                          const struct chunk *verb);
 /* "Take out the seeds", "cut off the ends", at the verb of chunk `index`: "seeded"; empty for none.
  */
 struct text part_taken(const struct builder *b, size_t index);

@@ -18,7 +18,7 @@ static size_t one_like_that(const struct builder *b, size_t i)
     return chunk_tag(&b->chunks, i + 1) == TAG_IT ? i + 1 : 0;
 }
 
-/* "out of the can", "from the freezer" */
+/* "out of the can", "from the freezer", "from the butcher, cut in chunks" */
 static size_t from_a_place(const struct builder *b, size_t i)
 {
     if (chunk_tag(&b->chunks, i) != TAG_FROM)
@@ -29,7 +29,10 @@ static size_t from_a_place(const struct builder *b, size_t i)
     bool can =
         tag == TAG_WILL && i < b->chunks.count
         && entry_as(pack_find(b->k, b->r->words.at[b->chunks.at[i].last].key, NULL), TAG_CONTAINER);
-    return can || tag == TAG_CONTAINER || tag == TAG_PLACE || tag == TAG_VESSEL ? i : 0;
+    if (can || tag == TAG_CONTAINER || tag == TAG_PLACE || tag == TAG_VESSEL)
+        return i;
+    bool ends = i < b->chunks.count && b->r->words.at[b->chunks.at[i].last].after == AFTER_COMMA;
+    return tag == TAG_OTHER && ends && chunk_tag(&b->chunks, i + 1) == TAG_DONE ? i : 0;
 }
 
 /* "about six ounces each", "so that's two sheets, thawed" */

@@ -12,7 +12,8 @@ bool has_juice(const struct builder *b, const struct ingredient *line)
     return t && line->entry && table_find(t, line->kind) < t->rows;
 }
 
-/* Beaten and boiled are eggs only, juiced are fruits: "egg beat" and "fruit squeeze" have rows. */
+/* Beaten and boiled are eggs only, juiced are fruits, pressed is tofu: "egg beat", "fruit squeeze"
+ * and "tofu press" have rows. */
 static struct text row_of(const struct builder *b, const struct ingredient *line,
                           struct text action)
 {
@@ -22,6 +23,10 @@ static struct text row_of(const struct builder *b, const struct ingredient *line
     struct text own =
         sort ? step_text(b->k, "prepares", arena_format(b->r->arena, "%s %.*s", sort, TEXT(action)))
              : TEXT_EMPTY;
+    if (!own.length)
+        own = step_text(
+            b->k, "prepares",
+            arena_format(b->r->arena, "%.*s %.*s", TEXT(text_last_word(line->kind)), TEXT(action)));
     return own.length ? own : step_text(b->k, "prepares", action);
 }
 
@@ -57,6 +62,13 @@ struct text prepared_inside(const struct builder *b, const struct ingredient *li
     return told && verb->entry && !(verb->scope & SCOPE_NOT_DONE)
                ? row_of(b, line, entry_value(verb->entry))
                : TEXT_EMPTY;
+}
+
+struct text prepared_then(const struct builder *b, const struct ingredient *line,
+                          const struct chunk *verb)
+{
+    bool melts = line->entry && line->entry->marks & (MARK_OF(fat) | MARK_OF(dairy));
+    return melts || verb->tag != TAG_ACTION ? TEXT_EMPTY : prepared_before(b, line, verb);
 }
 
 /* "Toast a handful of walnuts", "beat two eggs"; "melt the butter in the pan" is a step. */

@@ -41,7 +41,8 @@ struct prep_phrase removed_at(const struct builder *b, size_t i)
     const struct chunks *c = &b->chunks;
     bool without = false;
     for (; i < c->count
-           && (c->at[i].tag == TAG_WITH || c->at[i].tag == TAG_THE || c->at[i].tag == TAG_NOT);
+           && (c->at[i].tag == TAG_WITH || c->at[i].tag == TAG_THE || c->at[i].tag == TAG_NOT
+               || c->at[i].tag == TAG_STATE);
          i++)
         without |= c->at[i].tag == TAG_NOT;
     struct text done;
@@ -76,7 +77,8 @@ struct text part_taken(const struct builder *b, size_t index)
     size_t i = index + 1;
     if (!takes_away(&c->at[index]))
         return TEXT_EMPTY;
-    while (i < c->count && (c->at[i].tag == TAG_THE || c->at[i].tag == TAG_WHOLE))
-        i++;
+    while (i < c->count
+           && (c->at[i].tag == TAG_THE || c->at[i].tag == TAG_WHOLE || c->at[i].tag == TAG_STATE))
+        i++; /* "the wet seeds" */
     return i < c->count ? part_done(b, i) : TEXT_EMPTY;
 }

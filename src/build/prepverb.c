@@ -140,8 +140,13 @@ void read_prep_before(struct builder *b, struct ingredient *line, size_t index)
     for (size_t i = first; i < index; i++)
         if (b->chunks.at[i].tag != TAG_AND && b->chunks.at[i].tag != TAG_MANNER)
             add_line_prep(b, line, prepared(b, i, index, sorts));
-    if (fresh && index && first == index)
-        add_line_prep(b, line, prepared_first(b, line, &b->chunks.at[index - 1]));
+    if (!index || first != index)
+        return;
+    const struct chunk *verb = &b->chunks.at[index - 1];
+    if (fresh)
+        add_line_prep(b, line, prepared_first(b, line, verb));
+    else if (verb->first - told_end(b, line) <= NEAR_WORDS)
+        add_line_prep(b, line, prepared_then(b, line, verb));
 }
 
 /* Whether the line was put in as it was said, or stands in a list of which nobody says which food
@@ -179,6 +184,8 @@ static struct text done_to_it(struct builder *b, size_t i)
     size_t object = object_of(b, i);
     bool it = object > 0, told = it && prepared_as(b, i, sorts);
     bool are = (before == TAG_BE && k > 1 && c->at[k - 2].tag == TAG_IT) || before == TAG_THERE;
+    if (before == TAG_IT && prepares(&c->at[i], MARK_OF(waits))) /* "they soaked all night" */
+        return plain_participle(b, c->at[i].entry);
     if (!told && !((are || is_asked_for(b, i)) && prepares(&c->at[i], sorts)))
         return TEXT_EMPTY;
     return told ? prepared(b, i, object, sorts) : participle_at(b, i).prep;
@@ -200,12 +207,17 @@ static bool is_wanted(const struct builder *b, const struct ingredient *line, si
 {
     const struct chunks *c = &b->chunks;
     size_t i = index;
+    while (i > 1 && c->at[i - 1].tag == TAG_AND && c->at[i - 2].tag == TAG_ACTION
+           && chunk_marks(&c->at[i - 2]) & MARK_OF(prep))
+        i -= 2; /* "those I drain and rinse" */
     while (i > 0
            && (c->at[i - 1].tag == TAG_WILL || c->at[i - 1].tag == TAG_HAVE
                || c->at[i - 1].tag == TAG_TO))
         i--;
     bool who = i > 0 && (c->at[i - 1].tag == TAG_YOU || c->at[i - 1].tag == TAG_ME);
-    bool that = who && i > 1 && (c->at[i - 2].tag == TAG_THE || c->at[i - 2].tag == TAG_THERE);
+    bool that = who && i > 1
+                && (c->at[i - 2].tag == TAG_THE || c->at[i - 2].tag == TAG_THERE
+                    || chunk_marks(&c->at[i - 2]) & MARK_OF(asks)); /* "which I peel" */
     size_t next = index + 1;
     bool ends = next >= c->count || b->r->words.at[c->at[index].last].after >= AFTER_COMMA;
     if (that && !ends)

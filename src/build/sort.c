@@ -43,7 +43,7 @@ void build_sort(struct builder *b, const struct chunk *c)
     const struct entry *whole = NULL;
     for (size_t i = state.first; i <= state.last && !whole; i++)
         whole = sort_of(b, i, state.last, line->food);
-    if (whole)
+    if (whole && text_find(line->food, ' ', 0) == line->food.length) /* cooking apples stay so */
         name_line(line, (struct span){line->id, line->id}, whole, entry_shown(whole));
     line->words.last = c->last;
 }

@@ -379,7 +379,7 @@ kale		uncounted	lacinato kale | tuscan kale | curly kale | dinosaur kale | cavol
 spinach		uncounted	baby spinach | fresh spinach | english spinach | leaf spinach | young spinach	none
 frozen spinach		uncounted	frozen chopped spinach | frozen leaf spinach	none
 chard		uncounted	swiss chard | rainbow chard | silverbeet | silver beet	none
-collard green		uncounted	collard | spring green | collards
+collard green		uncounted	collard | couve | spring green | collards
 mustard green		uncounted
 beet green		uncounted	beetroot leaf
 turnip green		uncounted
@@ -1637,7 +1637,7 @@ chermoula
 ajvar			red pepper paste | biber salcasi
 pepper paste
 truffle paste
-yeast extract			yeast extract spread
+yeast extract			yeast extract spread | vegemite | marmite
 chutney		generic	tomato chutney | onion chutney | apple chutney
 mango chutney
 mint chutney			coriander chutney | green chutney | cilantro chutney

@@ -25,10 +25,13 @@ static size_t of_ones(const struct builder *b, size_t index)
     const struct chunks *c = &b->chunks;
     size_t i = index + 1;
     while (chunk_tag(c, i) == TAG_STATE || chunk_tag(c, i) == TAG_SIZE
-           || chunk_tag(c, i) == TAG_DONE)
+           || chunk_tag(c, i) == TAG_MORE || chunk_tag(c, i) == TAG_DONE)
         i++;
     if (chunk_tag(c, i) == TAG_IT && i < c->count)
         return i;
+    if (chunk_tag(c, i) == TAG_COUNTER && chunk_tag(c, i + 1) != TAG_OF
+        && chunk_tag(c, i + 1) != TAG_LINE)
+        return i; /* "now the cod, 600 grams of fillet" */
     bool ends = i == c->count || b->r->words.at[c->at[i - 1].last].after >= AFTER_COMMA;
     return i > index + 1 && ends ? i - 1 : 0;
 }

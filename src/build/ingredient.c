@@ -122,7 +122,10 @@ static void build_its(struct builder *b, const struct chunk *c)
         return;
     struct said_amount said;
     line_amount(b->r, b->sentence, c->match, &said);
-    set_said(add_line(b, c, part, food, entry_shown(food)), &said);
+    struct ingredient *line = add_line(b, c, part, food, entry_shown(food));
+    set_said(line, &said);
+    if (!span_is_empty(match_slot(c->match, SLOT_number)))
+        read_prep_inside(b, line, c->match);
     b->last_said = said_at(b, c->first);
     b->last_line = b->dish->ingredients.count;
 }
@@ -297,7 +300,8 @@ void build_line(struct builder *b, const struct chunk *c, size_t index)
         && (is_no_line(b, index, entry, old, &said)
             || (!old && is_made_here(b, index, entry, &said))))
         return;
-    enum repeat repeat = old ? judge(b, old, c->match, &said, c->scope) : REPEAT_NEW;
+    const unsigned scope = is_tasted_for(b, index) ? c->scope | SCOPE_TASTE : c->scope;
+    enum repeat repeat = old ? judge(b, old, c->match, &said, scope) : REPEAT_NEW;
     if (old && (share || repeat == REPEAT_SAME)) {
         if (!share)
             read_prep_before(b, old, index);

@@ -85,7 +85,30 @@ static bool measures(unsigned char tag)
 static bool is_possessed(const struct builder *b, size_t index)
 {
     const struct chunk *c = b->chunks.at + index;
-    return index > 1 && is_article_one(c) && c[-1].tag == TAG_OF && !measures(c[-2].tag);
+    if (index < 2 || !is_article_one(c))
+        return false;
+    if (c[-1].tag == TAG_FOR && c[-2].tag == TAG_DURATION)
+        return true; /* "forty minutes for a chicken" */
+    return c[-1].tag == TAG_OF && !measures(c[-2].tag);
+}
+
+/* "Fish out the bay leaves": what comes out was put in before, if nobody heard it. */
+static bool is_taken_out(const struct builder *b, size_t index, const struct said_amount *said)
+{
+    while (index > 1 && chunk_tag(&b->chunks, index - 1) == TAG_AND
+           && chunk_tag(&b->chunks, index - 2) == TAG_LINE)
+        index -= 2;
+    const struct chunk *verb = index ? &b->chunks.at[index - 1] : NULL;
+    return verb && verb->tag == TAG_ACTION && chunk_marks(verb) & MARK_OF(takes)
+           && !(chunk_marks(verb) & MARK_OF(prep)) && !said->amount.known;
+}
+
+/* "A cup of the pasta water": it was in the pot. */
+static bool is_of_the_pot(const struct builder *b, size_t index, const struct entry *food)
+{
+    const struct chunk *c = &b->chunks.at[index];
+    return food && food->marks & MARK_OF(water) && food->words_count > 1
+           && span_has_tag(b->r, c->match->words, TAG_THE);
 }
 
 /* "Thin as a beer mat", "a bread bin", "a rice thing": with the word behind it another
@@ -150,7 +173,8 @@ bool is_no_line(const struct builder *b, size_t index, const struct entry *food,
     return (!old
             && ((is_too_vague(food, said, b->chunks.at[index].scope)
                  && !is_announced(b, index, food))
-                || is_purpose(b, index, said)))
+                || is_purpose(b, index, said) || is_taken_out(b, index, said)
+                || is_of_the_pot(b, index, food)))
            || is_share_of_each(b, index, old, said) || tells_source(b, index, food)
            || is_possessed(b, index) || names_a_thing(b, index) || is_made(b, index, food, said)
            || is_test(b, &b->chunks.at[index], said) || is_shared_out(b, index, old, said)

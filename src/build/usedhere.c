@@ -19,6 +19,12 @@ static bool is_line(const struct chunk *c)
     return c->tag == TAG_LINE && !is_left_out(c);
 }
 
+/* A food without an amount. */
+static bool is_mention(const struct chunk *c)
+{
+    return is_line(c) && c->match && c->match->rule->kind != RULE_line;
+}
+
 /* Whether the chunk next to this one in a list is a food with an amount. */
 static bool is_listed(const struct builder *b, size_t index)
 {
@@ -27,8 +33,9 @@ static bool is_listed(const struct builder *b, size_t index)
            && (b->chunks.at[before - 1].tag == TAG_AND || b->chunks.at[before - 1].tag == TAG_DONE
                || b->chunks.at[before - 1].tag == TAG_STATE))
         before--;
-    while (after < b->chunks.count && b->chunks.at[after].tag == TAG_AND)
-        after++;
+    while (after < b->chunks.count
+           && (b->chunks.at[after].tag == TAG_AND || is_mention(&b->chunks.at[after])))
+        after++; /* "lettuce, pickles and two tablespoons of mayo" */
     bool left = before > 0 && is_line(&b->chunks.at[before - 1]) && last_line(b)
                 && !last_line(b)->questioned;
     bool right = after < b->chunks.count && is_line(&b->chunks.at[after])
@@ -148,10 +155,15 @@ static bool leads_to_thing(unsigned char tag)
 static bool is_put_there(const struct builder *b, const struct chunk *c, size_t index)
 {
     bool and = false, comma = b->r->words.at[c->first ? c->first - 1 : 0].after == AFTER_COMMA;
-    if ((!begins_sentence(b, index, &and) && !comma) || chunk_tag(&b->chunks, index + 1) != TAG_INTO
-        || span_has_tag(b->r, c->match->words, TAG_THE))
+    size_t in = index + 1;
+    while (chunk_tag(&b->chunks, in) == TAG_OTHER || chunk_tag(&b->chunks, in) == TAG_MEASURE)
+        in++; /* "a tortilla, straight in the dry pan" */
+    if ((!begins_sentence(b, index, &and) && !comma) || in > index + 3
+        || chunk_tag(&b->chunks, in) != TAG_INTO || span_has_tag(b->r, c->match->words, TAG_THE))
         return false;
-    size_t i = index + 2;
+    size_t i = in + 1;
+    if (chunk_tag(&b->chunks, i) == TAG_IT)
+        return true; /* "pepper on it" */
     while (leads_to_thing(chunk_tag(&b->chunks, i)) && i < b->chunks.count)
         i++;
     unsigned char tag = chunk_tag(&b->chunks, i);

@@ -18,9 +18,13 @@ bool is_for_each(const struct builder *b, size_t index)
 bool is_sum(const struct builder *b, const struct ingredient *line, size_t index)
 {
     const struct chunk *c = &b->chunks.at[index];
-    const unsigned char before = index ? b->chunks.at[index - 1].tag : (unsigned char) TAG_OTHER;
-    bool sums =
-        before == TAG_THERE || (index + 1 < b->chunks.count && is_step_word(b, c + 1, "sums"));
+    size_t k = index;
+    while (k > 0
+           && (b->chunks.at[k - 1].tag == TAG_OTHER || b->chunks.at[k - 1].tag == TAG_BE
+               || b->chunks.at[k - 1].tag == TAG_THE))
+        k--; /* "so that's, what is that, half a cup" */
+    bool sums = (k && b->chunks.at[k - 1].tag == TAG_THERE)
+                || (index + 1 < b->chunks.count && is_step_word(b, c + 1, "sums"));
     if (!sums || line->words.first < b->sentence->first || c->first <= line->words.last)
         return false;
     for (size_t i = b->sentence->first; i < c->first; i++)

@@ -7,6 +7,16 @@
 #include "match/capture.h"
 #include "match/subject.h"
 
+/* Words that stand in no lexicon, with no comma behind. */
+static bool is_unknown(const struct builder *b, struct span words)
+{
+    for (size_t i = words.first; i <= words.last; i++)
+        if (b->r->words.at[i].entry || b->r->words.at[i].after >= AFTER_COMMA
+            || b->r->words.at[i].filler)
+            return false;
+    return true;
+}
+
 /* A food of the lexicon, or words that no lexicon knows where a food must stand. */
 static bool is_food(const struct builder *b, const struct chunk *c, struct span food)
 {
@@ -14,6 +24,8 @@ static bool is_food(const struct builder *b, const struct chunk *c, struct span 
     struct text option = c->match->rule->option;
     if (text_is(option, "compound"))
         return true;
+    if (text_is(option, "strange") && !is_unknown(b, match_slot(c->match, SLOT_state)))
+        return false; /* "a cup of what you like" */
     if (!text_is(option, "unknown"))
         return e && e->tag == TAG_FOOD;
     if (chunk_tag(&b->chunks, (size_t) (c - b->chunks.at) + 1) == TAG_EACH)

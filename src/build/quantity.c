@@ -82,6 +82,17 @@ void read_amount(const struct recording *r, const struct sentence *s, const stru
     read_around(r, m->words, out);
 }
 
+/* "In a cup, two tablespoons of oil", "that is one sachet, half a teaspoon of salt": the amount
+ * belongs to what stands before it. */
+static bool is_of_another(const struct recording *r, const struct match *first)
+{
+    const size_t i = first->words.first;
+    const unsigned char before = i ? r->words.at[i - 1].tag : (unsigned char) TAG_SO;
+    return first->rule->kind == RULE_amount
+           && (before == TAG_THERE
+               || (before == TAG_INTO && r->words.at[first->words.last].after >= AFTER_COMMA));
+}
+
 /* Of two amounts before one food the second is another way to say the first ("1 cup (250 g)"),
  * unless it takes it back: then it has the same unit, or a "sorry" before it. */
 static const struct match *meant_amount(const struct recording *r, const struct sentence *s,
@@ -89,7 +100,9 @@ static const struct match *meant_amount(const struct recording *r, const struct 
 {
     struct span second = match_slot(line, SLOT_amount2);
     const struct match *m = span_is_empty(second) ? NULL : chunk_match(r, s, second, RULE_amount);
-    if (!m || !first)
+    if (!m && first && !span_is_empty(second)) /* "half a cup, some mustard" */
+        m = chunk_match(r, s, second, RULE_vague);
+    if (!m || !first || m->rule->kind == RULE_vague || is_of_another(r, first))
         return m ? m : first;
     const struct entry *a = entry_at(r, match_slot(first, SLOT_unit)),
                        *b = entry_at(r, match_slot(m, SLOT_unit));
@@ -161,7 +174,7 @@ void line_amount(const struct recording *r, const struct sentence *s, const stru
         const struct match *m = chunk_match(r, s, slot, RULE_amount);
         m = meant_amount(r, s, line, m);
         if (!m)
-            m = chunk_match(r, s, slot, RULE_vague);
+            m = meant_amount(r, s, line, chunk_match(r, s, slot, RULE_vague));
         if (m)
             read_amount(r, s, m, out);
         else if (text_is(line->rule->option, "length"))

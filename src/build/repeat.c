@@ -127,7 +127,8 @@ enum repeat judge(const struct builder *b, const struct ingredient *old, const s
         return now->vague && !the && old->amount.known && !old->announced ? REPEAT_NEW
                                                                           : REPEAT_SAME;
     if (now->more) /* "more salt, if it asks for it" */
-        return said || now->vague || !old->amount.known ? REPEAT_NEW : REPEAT_SAME;
+        return said || now->vague || (!old->amount.known && !old->to_taste) ? REPEAT_NEW
+                                                                            : REPEAT_SAME;
     if (m->words.first - old->words.last < 12 && is_taken_back(b, old->words.last, m->words.first))
         return REPEAT_CORRECTS;
     if (!old->amount.known)

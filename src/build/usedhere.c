@@ -84,9 +84,26 @@ static bool is_next_in(const struct builder *b)
     return in;
 }
 
+/* "Salt, and taste it": a seasoning, and the verb behind it. */
+static bool is_tasted_next(const struct builder *b, size_t index)
+{
+    const struct chunk *c = &b->chunks.at[index];
+    const struct entry *food = c->match ? entry_at(b->r, match_slot(c->match, SLOT_food)) : NULL;
+    size_t next = index + 1;
+    while (chunk_tag(&b->chunks, next) == TAG_AND)
+        next++;
+    return food && c->match->rule->kind != RULE_line
+           && food->marks & (MARK_OF(salt) | MARK_OF(spice)) && next < b->chunks.count
+           && b->chunks.at[next].tag == TAG_ACTION
+           && chunk_marks(&b->chunks.at[next]) & MARK_OF(tastes)
+           && chunk_tag(&b->chunks, next + 1) == TAG_IT;
+}
+
 bool is_tasted_for(const struct builder *b, size_t index)
 {
     const struct chunks *c = &b->chunks;
+    if (is_tasted_next(b, index))
+        return true;
     bool listed = index > 1 && c->at[index - 1].tag == TAG_AND && c->at[index - 2].tag == TAG_LINE;
     size_t i = listed ? index - 2 : index;
     if (!i || c->at[i - 1].tag != TAG_FOR)

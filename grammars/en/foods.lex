@@ -1212,7 +1212,7 @@ cashew milk
 plant milk		generic	non dairy milk | dairy free milk | vegan milk | plant based milk | nut milk
 hemp milk
 soy cream	plant cream		oat cream | vegan cream | plant cream | dairy free cream
-coconut yogurt			coconut yoghurt | soy yogurt | dairy free yogurt | vegan yogurt | oat yogurt | oat yoghurt | almond yogurt | vegan yoghurt | plant based yogurt | plant yogurt | dairy free yoghurt
+coconut yogurt			coconut yoghurt | soy yogurt | soya yogurt | soya yoghurt | soy yoghurt | dairy free yogurt | vegan yogurt | oat yogurt | oat yoghurt | almond yogurt | vegan yoghurt | plant based yogurt | plant yogurt | dairy free yoghurt
 vegan mayonnaise		savory	vegan mayo
 vegan cream cheese
 vegan parmesan		savory

@@ -52,23 +52,6 @@ static bool is_compound(const struct builder *b, size_t index)
            || next->tag == TAG_DISH || next->tag == TAG_PART;
 }
 
-/* Whether the words are one entry of the lexicon. */
-static bool is_one_entry(const struct builder *b, struct span food)
-{
-    return entry_at(b->r, food) && b->r->words.at[food.last].entry_first == food.first;
-}
-
-/* The food as a recipe names it, its last word in the singular where the lexicon knows it. */
-static struct text food_name(struct builder *b, struct span food)
-{
-    const struct entry *last = entry_at(b->r, food);
-    size_t begin = last ? b->r->words.at[food.last].entry_first : food.last;
-    struct text name = last ? entry_shown(last) : b->r->words.at[food.last].key;
-    for (size_t i = begin; i-- > food.first;)
-        name = arena_format(b->r->arena, "%.*s %.*s", TEXT(b->r->words.at[i].key), TEXT(name));
-    return name;
-}
-
 /* "A cup of sugar, not sugar, flour": what was denied is the line before. */
 static bool is_denied(const struct builder *b, const struct chunk *c, size_t index,
                       const struct ingredient *line)
@@ -140,59 +123,6 @@ static void build_its(struct builder *b, const struct chunk *c)
         read_prep_inside(b, line, c->match);
     b->last_said = said_at(b, c->first);
     b->last_line = b->dish->ingredients.count;
-}
-
-/* The words of the food; what a comma divides is no compound: "two slices of bread, crusts off". */
-static struct span food_slot(const struct builder *b, const struct match *m)
-{
-    struct span food = match_slot(m, SLOT_food);
-    bool compound = text_is(m->rule->option, "compound");
-    for (size_t i = food.first; compound && i < food.last; i++)
-        if (b->r->words.at[i].after >= AFTER_COMMA)
-            food.last = i;
-    return food;
-}
-
-/* "boneless chicken" + "thighs": the last or first word of a food and the next food together are
- * one that the lexicon knows; NULL where they are not. */
-static const struct entry *joined_food(struct builder *b, struct span food,
-                                       const struct chunk *next)
-{
-    struct span second = match_slot(next->match, SLOT_food);
-    for (size_t i = food.first; i <= food.last; i++) {
-        struct text words = arena_format(b->r->arena, "%.*s %.*s", TEXT(b->r->words.at[i].key),
-                                         TEXT(b->r->words.at[second.last].key));
-        const struct entry *e = entry_as(pack_find(b->k, words, NULL), TAG_FOOD);
-        if (e)
-            return e;
-    }
-    return NULL;
-}
-
-/* Takes a food that stands right behind this one as its last word; `*entry` becomes both. */
-static void take_next_food(struct builder *b, size_t index, struct span *food,
-                           const struct entry **entry)
-{
-    struct chunk *next = &b->chunks.at[index + 1];
-    if (index + 1 >= b->chunks.count || next->tag != TAG_LINE || !*entry
-        || b->r->words.at[food->last].after >= AFTER_COMMA
-        || next->first != match_slot(next->match, SLOT_food).first)
-        return;
-    const struct entry *both = joined_food(b, *food, next);
-    if (!both)
-        return;
-    food->last = next->last;
-    *entry = both;
-    next->match = NULL;
-    next->tag = TAG_OTHER;
-}
-
-/* The lexicon's food; NULL for words that are no entry by themselves. */
-static const struct entry *food_entry(struct builder *b, size_t index, struct span *food)
-{
-    const struct entry *entry = is_one_entry(b, *food) ? entry_at(b->r, *food) : NULL;
-    take_next_food(b, index, food, &entry);
-    return entry;
 }
 
 /* "Taste it, and salt if you want": seasoned to taste, not left away at will. */
@@ -276,7 +206,7 @@ void build_line(struct builder *b, const struct chunk *c, size_t index)
         || is_compound(b, index))
         return;
     const struct entry *entry = food_entry(b, index, &food);
-    struct text name = food_name(b, food);
+    struct text name = name_of_food(b, food);
     line_amount(b->r, b->sentence, c->match, &said);
     add_top(b->r, b->k, b->sentence, c->match, &said);
     carry_each(b, c, index, &said);

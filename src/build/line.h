@@ -59,6 +59,15 @@ bool is_sort(const struct chunk *c);
 void build_sort(struct builder *b, const struct chunk *c);
 /* "Two cups of broth, chicken", "stock cubes, vegetable": the food behind says which kind. */
 bool names_kind(struct builder *b, size_t index, const struct said_amount *said);
+/* foodname.c. The words of the food; what a comma divides is no compound: "two slices of bread,
+ * crusts off". */
+struct span food_slot(const struct builder *b, const struct match *m);
+/* The lexicon's food, with the word of a food right behind that belongs to it, which `food` then
+ * has too; NULL for words that are no entry by themselves. */
+const struct entry *food_entry(struct builder *b, size_t index, struct span *food);
+/* The food as a recipe names it, its last word in the singular where the lexicon knows it: arena.
+ */
+struct text name_of_food(struct builder *b, struct span food);
 /* "One red pepper, one green one": makes a line of the second; false where the amount is no such.
  */
 bool build_other_sort(struct builder *b, const struct chunk *c, size_t index,

@@ -1,0 +1,73 @@
+/* build/foodname.c: the words of a food, and what the lexicon makes of them.
+ * SPDX-License-Identifier: MIT */
+#include "build/line.h"
+
+#include "base/arena.h"
+#include "match/capture.h"
+
+/* Whether the words are one entry of the lexicon. */
+static bool is_one_entry(const struct builder *b, struct span food)
+{
+    return entry_at(b->r, food) && b->r->words.at[food.last].entry_first == food.first;
+}
+
+struct text name_of_food(struct builder *b, struct span food)
+{
+    const struct entry *last = entry_at(b->r, food);
+    size_t begin = last ? b->r->words.at[food.last].entry_first : food.last;
+    struct text name = last ? entry_shown(last) : b->r->words.at[food.last].key;
+    for (size_t i = begin; i-- > food.first;)
+        name = arena_format(b->r->arena, "%.*s %.*s", TEXT(b->r->words.at[i].key), TEXT(name));
+    return name;
+}
+
+struct span food_slot(const struct builder *b, const struct match *m)
+{
+    struct span food = match_slot(m, SLOT_food);
+    bool compound = text_is(m->rule->option, "compound");
+    for (size_t i = food.first; compound && i < food.last; i++)
+        if (b->r->words.at[i].after >= AFTER_COMMA)
+            food.last = i;
+    return food;
+}
+
+/* "boneless chicken" + "thighs": the last or first word of a food and the next food together are
+ * one that the lexicon knows; NULL where they are not. */
+static const struct entry *joined_food(struct builder *b, struct span food,
+                                       const struct chunk *next)
+{
+    struct span second = match_slot(next->match, SLOT_food);
+    for (size_t i = food.first; i <= food.last; i++) {
+        struct text words = arena_format(b->r->arena, "%.*s %.*s", TEXT(b->r->words.at[i].key),
+                                         TEXT(b->r->words.at[second.last].key));
+        const struct entry *e = entry_as(pack_find(b->k, words, NULL), TAG_FOOD);
+        if (e)
+            return e;
+    }
+    return NULL;
+}
+
+/* Takes a food that stands right behind this one as its last word; `*entry` becomes both. */
+static void take_next_food(struct builder *b, size_t index, struct span *food,
+                           const struct entry **entry)
+{
+    struct chunk *next = &b->chunks.at[index + 1];
+    if (index + 1 >= b->chunks.count || next->tag != TAG_LINE || !*entry
+        || b->r->words.at[food->last].after >= AFTER_COMMA
+        || next->first != match_slot(next->match, SLOT_food).first)
+        return;
+    const struct entry *both = joined_food(b, *food, next);
+    if (!both)
+        return;
+    food->last = next->last;
+    *entry = both;
+    next->match = NULL;
+    next->tag = TAG_OTHER;
+}
+
+const struct entry *food_entry(struct builder *b, size_t index, struct span *food)
+{
+    const struct entry *entry = is_one_entry(b, *food) ? entry_at(b->r, *food) : NULL;
+    take_next_food(b, index, food, &entry);
+    return entry;
+}

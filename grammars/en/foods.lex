@@ -843,7 +843,7 @@ pork shoulder			pork butt | boston butt | shoulder of pork | pork collar | pork 
 pork belly		uncounted	belly pork | belly of pork
 pork loin			loin of pork | pork loin roast | boneless pork loin
 pork tenderloin			pork fillet
-pork chop			pork loin chop | pork cutlet | pork steak | pork escalope
+pork chop			pork loin chop | boneless pork loin chop | boneless pork chop | pork cutlet | pork steak | pork escalope
 pork rib			spare rib | sparerib | baby back rib | pork spare rib | pork sparerib | back rib | st louis rib | country style rib | baby back | baby back spare rib | rib rack
 pork hock			ham hock | pork knuckle | smoked ham hock | trotter | pork trotter | pig's foot | ham bone | gammon hock
 pork cheek

@@ -125,6 +125,30 @@ static bool names_a_thing(const struct builder *b, size_t index)
            && !step_text(b->k, "particle", b->r->words.at[next->first].key).length;
 }
 
+/* The word "one" by itself, before a comma or stop. */
+static bool is_one_word(const struct builder *b, size_t word)
+{
+    const struct word *w = &b->r->words.at[word];
+    return w->tag == TAG_ONES && w->entry && ratio_equal(w->entry->number, RATIO(1))
+           && w->after >= AFTER_COMMA;
+}
+
+/* "A smoothie, a blueberry one", "a leek and potato one": which sort the dish is. */
+static bool tells_sort(const struct builder *b, size_t index)
+{
+    const struct chunk *at = b->chunks.at;
+    size_t first = index, last = index;
+    while (first > 1 && at[first - 1].tag == TAG_AND && at[first - 2].tag == TAG_LINE)
+        first -= 2;
+    while (chunk_tag(&b->chunks, last + 1) == TAG_AND
+           && chunk_tag(&b->chunks, last + 2) == TAG_LINE)
+        last += 2;
+    if (!is_article_one(&at[first]))
+        return false;
+    const bool behind = chunk_tag(&b->chunks, last + 1) == TAG_NUMBER;
+    return is_one_word(b, behind ? at[last + 1].last : at[last].last);
+}
+
 /* Whether the dish has flour of its own, so that breads are what comes of it. */
 static bool has_flour(const struct builder *b)
 {
@@ -176,9 +200,9 @@ bool is_no_line(const struct builder *b, size_t index, const struct entry *food,
                 || is_purpose(b, index, said) || is_taken_out(b, index, said)
                 || is_of_the_pot(b, index, food)))
            || is_share_of_each(b, index, old, said) || tells_source(b, index, food)
-           || is_possessed(b, index) || names_a_thing(b, index) || is_made(b, index, food, said)
-           || is_test(b, &b->chunks.at[index], said) || is_shared_out(b, index, old, said)
-           || is_likened(b, index, said);
+           || is_possessed(b, index) || names_a_thing(b, index) || tells_sort(b, index)
+           || is_made(b, index, food, said) || is_test(b, &b->chunks.at[index], said)
+           || is_shared_out(b, index, old, said) || is_likened(b, index, said);
 }
 
 /* Nobody makes these. */

@@ -182,7 +182,7 @@ WALKS ?= 10000
 walks: $(B)/walks ## WALKS=10000 random walks of edits, undone to the first bytes and redone
 	@WALKS=$(WALKS) $<
 
-tests: all $(B)/talk_units $(B)/sentence_units $(S)/dishtake $(B)/faults $(REPLAY_BIN) $(TEST_BIN)
+tests: all $(B)/name_units $(B)/talk_units $(B)/sentence_units $(S)/dishtake $(B)/faults $(REPLAY_BIN) $(TEST_BIN)
 
 packages: ## installs the Debian packages that are missing
 	@.ci/packages $(PACKAGES) -- $(TEST_PACKAGES)
@@ -210,7 +210,7 @@ accuracy-stripped: all ## punctuated recordings as machines would have captioned
 PUNCTUATED = $(filter-out %.gold.json %/README.md %.py,$(wildcard samples/*.srt $(patsubst %,tests/%/*.*,corpus \
   recordings recordings/second recordings/flawless)))
 
-$(B)/sentence_units $(B)/talk_units: $(B)/%: tests/tools/%.c tests/tools/read_file.h $(B)/libdishtake.a
+$(B)/sentence_units $(B)/talk_units $(B)/name_units: $(B)/%: tests/tools/%.c tests/tools/read_file.h $(B)/libdishtake.a
 	$(call say,CC) $(COMPILE) $(LDFLAGS) -o $@ $(filter %.c %.a,$^) $(LDLIBS)
 
 sentence-ends: $(B)/sentence_units ## makes grammars/en/sentence-ends.tsv anew, to be read in the diff

@@ -517,7 +517,8 @@ souffle			cheese souffle
 pancake			hotcake | buttermilk pancake | american pancakes | blueberry pancakes | dutch baby | pikelet | dosa
 overnight oats	porridge		baked oats
 smoothie			smoothie bowl
-breakfast		generic	brunch | lunch | dinner | supper | full english | appetizer | main course | dessert | side dish | snack | meal
+breakfast		generic	brunch | lunch | dinner | supper | appetizer | main course | dessert | side dish | snack | meal
+full english		names	full english breakfast
 pudding
 pie			apple pie | cherry pie | pumpkin pie | pecan pie | meat pie | key lime pie | lemon meringue pie | steak pie | chicken pie | blueberry pie | peach pie | banoffee pie | hand pie | steak and kidney pie | mince pie | custard pie | cream pie | chocolate pie | rhubarb pie | coconut cream pie | strawberry pie | sweet potato pie
 tart			tartlet | lemon tart | fruit tart | treacle tart | bakewell tart | custard tart | tarte tatin | onion tart | tomato tart | galette | egg tart | flan | chocolate tart

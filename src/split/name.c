@@ -4,8 +4,8 @@
 
 #include "base/arena.h"
 #include "match/capture.h"
+#include "split/choose.h"
 #include "split/owner.h"
-#include "split/passing.h"
 #include "split/title.h"
 #include "split/topic.h"
 
@@ -13,16 +13,11 @@
 #define TOLD_WEIGHT 0.5
 /* What each of its foods that the dish has adds to that. */
 #define TOLD_FIT 0.1
-/* A dish's word said in passing whose food the dish has not. */
-#define PASSING_WEIGHT 0.65
 #define TELLING_LEAST 0.5
-#define COOKED_WEIGHT 0.5
 #define FOREIGN_WEIGHT 0.45
 #define AHEAD_SENTENCES 5
 /* So many sentences behind a dish are still said of it, where they fit no other. */
 #define BEHIND_SENTENCES 3
-/* A dish's own name said in passing: more than "tart", less than what is announced. */
-#define OWN_WEIGHT 3.5
 /* Such a food is one that the dish is about, beside its main one. */
 #define ABOUT_SHARE 0.34
 /* A name's weight (title_weight) that has a dish's word. */
@@ -148,60 +143,10 @@ static void offer_names(struct naming *n, size_t home, size_t k, size_t i)
                         + CLOSING_BONUS * ends);
 }
 
-/* Whether the stretch has a food that a dish's word of several words names: rhubarb, of "rhubarb
- * crumble". "Fish pie" where there is no fish is as likely another day's. */
-static bool has_its_food(const struct naming *n, size_t k, struct span name)
-{
-    const struct word *w = &n->r->words.at[name.last];
-    struct stretch s = telling_part(n->s[k]);
-    if (w->entry_first > name.first || !w->entry || w->entry->words_count < 2)
-        return true;
-    for (size_t i = s.first; i <= s.last; i++)
-        for (size_t m = 0; m < n->f[i].mentions_count; m++)
-            if (!n->f[i].mentions[m].part
-                && text_has_part(entry_words(w->entry), ' ', n->f[i].mentions[m].kind))
-                return true;
-    return false;
-}
-
-/* The stretch with what is said right before it and behind it, and in no other. */
-static struct stretch with_edges(const struct naming *n, size_t k)
-{
-    struct stretch s = n->s[k];
-    size_t from = k > 0 ? n->s[k - 1].last + 1 : 0;
-    size_t to = k + 1 < n->count ? n->s[k + 1].first : n->r->sentences.count;
-    s.first = s.first > from + AHEAD_SENTENCES ? s.first - AHEAD_SENTENCES : from;
-    s.last = s.last + BEHIND_SENTENCES < to ? s.last + BEHIND_SENTENCES : to - 1;
-    return s;
-}
-
-/* "Jollof now", "taste that colcannon": one word is the whole name. */
-static void offer_own(struct naming *n, size_t k)
-{
-    size_t sentence = n->s[k].first, d = n->dish[k];
-    struct stretch s = with_edges(n, k);
-    struct span name = own_name(n->r, s, &sentence);
-    if (name.first <= name.last && OWN_WEIGHT > n->weight[d]
-        && name_owner(n, d, k, sentence, name) == d)
-        offer(n, d, name, OWN_WEIGHT);
-    name = cooked_name(n->r, n->f, s, &sentence);
-    if (name.first <= name.last && COOKED_WEIGHT > n->weight[d])
-        offer(n, d, name, COOKED_WEIGHT);
-}
-
 static void offer_stretch(struct naming *n, size_t k)
 {
-    size_t sentence = n->s[k].first;
-    struct span passing = named_in_passing(n->r, n->s[k], &sentence);
     for (size_t i = n->s[k].first; i <= n->s[k].last; i++)
         offer_names(n, n->dish[k], k, i);
-    offer_own(n, k);
-    if (passing.first > passing.last)
-        return;
-    double weight = has_its_food(n, k, passing) ? name_weight(n->r, passing) : PASSING_WEIGHT;
-    size_t d = name_owner(n, n->dish[k], k, sentence, passing);
-    if (weight > n->weight[d])
-        offer_owner(n, n->dish[k], k, sentence, passing, weight);
 }
 
 /* Names said between the stretches belong to the dish that they fit. */
@@ -282,22 +227,30 @@ static void tell_sentences(struct recording *r, const struct naming *n)
     }
 }
 
-void name_dishes(struct recording *r, const struct feature *f, const struct stretch *s,
-                 size_t count, const size_t *dish)
+struct naming name_by_rules(struct recording *r, const struct feature *f, const struct stretch *s,
+                            size_t count, const size_t *dish, size_t dishes)
 {
     struct naming n = {.r = r, .f = f, .s = s, .dish = dish, .count = count};
-    n.best = arena_alloc(r->arena, (r->dishes.count + 1) * sizeof *n.best);
-    n.weight = arena_alloc(r->arena, (r->dishes.count + 1) * sizeof *n.weight);
+    n.best = arena_alloc(r->arena, (dishes + 1) * sizeof *n.best);
+    n.weight = arena_alloc(r->arena, (dishes + 1) * sizeof *n.weight);
     n.named = arena_alloc(r->arena, r->sentences.count * sizeof *n.named);
-    for (size_t d = 0; d < r->dishes.count; d++)
+    for (size_t d = 0; d < dishes; d++)
         n.best[d] = (struct span){1, 0};
     for (size_t i = 0; i < r->sentences.count; i++)
         n.named[i] = NO_DISH;
     offer_all(&n);
+    return n;
+}
+
+void name_dishes(struct recording *r, const struct pack *k, const struct feature *f,
+                 const struct stretch *s, size_t count, const size_t *dish)
+{
+    struct naming n = name_by_rules(r, f, s, count, dish, r->dishes.count);
     tell_sentences(r, &n);
-    for (size_t k = 0; k < count; k++)
-        if (dish[k] != NO_DISH)
-            set_title(r, &n, k);
+    choose_names(&n, k, r->dishes.count);
+    for (size_t i = 0; i < count; i++)
+        if (dish[i] != NO_DISH)
+            set_title(r, &n, i);
 }
 
 struct span name_said(const struct recording *r, const struct feature *f, struct stretch s)

@@ -27,8 +27,8 @@ static void add_stretch(struct recording *r, struct stretch s, struct dish *d)
     *LIST_ADD(r->arena, &d->spans) = words;
 }
 
-static void make_dishes(struct recording *r, const struct feature *f, const struct borders *b,
-                        struct stretch *s, size_t count)
+static void make_dishes(struct recording *r, const struct pack *k, const struct feature *f,
+                        const struct borders *b, struct stretch *s, size_t count)
 {
     size_t *dish = arena_alloc(r->arena, (count + 1) * sizeof *dish);
     join_stretches(r, f, s, count, dish);
@@ -41,16 +41,16 @@ static void make_dishes(struct recording *r, const struct feature *f, const stru
             begins ? add_dish(r, r->sentences.at[s[i].first].first) : &r->dishes.at[dish[i]];
         add_stretch(r, s[i], d);
     }
-    name_dishes(r, f, s, count, dish);
+    name_dishes(r, k, f, s, count, dish);
     find_ends(r, f, s, count, dish);
 }
 
-static void make_one_dish(struct recording *r, const struct feature *f)
+static void make_one_dish(struct recording *r, const struct pack *k, const struct feature *f)
 {
     const struct stretch all = {.last = r->sentences.count - 1};
     const size_t dish = 0;
     add_stretch(r, all, add_dish(r, 0));
-    name_dishes(r, f, &all, 1, &dish);
+    name_dishes(r, k, f, &all, 1, &dish);
 }
 
 /* What dishes are told by stands aside, and goes once they are found. */
@@ -70,9 +70,9 @@ bool split_dishes(struct recording *r, const struct pack *k, struct problems *p)
     }
     arena_back(r->arena);
     if (r->one_dish)
-        make_one_dish(r, f);
+        make_one_dish(r, k, f);
     else
-        make_dishes(r, f, &b, stretches, found);
+        make_dishes(r, k, f, &b, stretches, found);
     arena_drop(r->arena);
     return true;
 }

@@ -1,0 +1,68 @@
+/* split/choose.c
+ * SPDX-License-Identifier: MIT */
+#include "split/choose.h"
+
+#include "base/arena.h"
+
+/* Which dish each sentence is in. */
+static size_t *dish_of_sentences(const struct naming *n)
+{
+    size_t *dish = arena_alloc(n->r->arena, (n->r->sentences.count + 1) * sizeof *dish);
+    for (size_t i = 0; i < n->r->sentences.count; i++)
+        dish[i] = NO_DISH;
+    for (size_t k = 0; k < n->count; k++)
+        for (size_t i = n->s[k].first; i <= n->s[k].last; i++)
+            dish[i] = n->dish[k];
+    return dish;
+}
+
+/* From the first sentence of dish `d` to its last. */
+static struct stretch whole_dish(const struct naming *n, size_t d)
+{
+    struct stretch whole = {.first = NO_DISH};
+    for (size_t k = 0; k < n->count; k++)
+        if (n->dish[k] == d) {
+            whole.first = whole.first == NO_DISH ? n->s[k].first : whole.first;
+            whole.last = n->s[k].last;
+        }
+    return whole;
+}
+
+struct choice {
+    struct span words;
+    double score;
+};
+
+static void compare(void *to, const struct candidates *c, const struct candidate *n)
+{
+    struct choice *best = to;
+    double score = name_score(c, n);
+    if (score > best->score)
+        *best = (struct choice){n->words, score};
+}
+
+struct candidates candidates_of_dishes(const struct naming *n, const struct pack *k)
+{
+    return candidates_find(n->r, k, n->f, dish_of_sentences(n));
+}
+
+void tell_candidates(const struct naming *n, struct candidates *c, size_t d, name_teller *tell,
+                     void *to)
+{
+    struct stretch whole = whole_dish(n, d);
+    c->chosen = n->best[d];
+    c->chosen_hash = c->chosen.first <= c->chosen.last ? name_hash(n->r, c->chosen) : 0;
+    c->chosen_weight = n->weight[d];
+    if (whole.first != NO_DISH)
+        candidates_of(c, d, whole, tell, to);
+}
+
+void choose_names(struct naming *n, const struct pack *k, size_t dishes)
+{
+    struct candidates c = candidates_of_dishes(n, k);
+    for (size_t d = 0; d < dishes; d++) {
+        struct choice best = {{1, 0}, no_name_score()};
+        tell_candidates(n, &c, d, compare, &best);
+        n->best[d] = best.words;
+    }
+}

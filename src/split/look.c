@@ -1,0 +1,75 @@
+/* split/look.c: the names that are said in a dish, and near it.
+ * SPDX-License-Identifier: MIT */
+#include "split/candidate.h"
+
+/* What is said so many sentences before or behind a dish, and in no other, is looked at too. */
+#define AHEAD_SENTENCES 5
+#define BEHIND_SENTENCES 3
+
+/* Whether sentence `i`, which is in no dish, stands right before or behind dish `d`. */
+static bool is_near(const struct candidates *c, size_t d, size_t i)
+{
+    for (size_t n = 1; n <= AHEAD_SENTENCES && i + n < c->r->sentences.count; n++)
+        if (c->dish[i + n] == d)
+            return true;
+    for (size_t n = 1; n <= BEHIND_SENTENCES && n <= i; n++)
+        if (c->dish[i - n] == d)
+            return true;
+    return false;
+}
+
+static void begin_look(struct candidate *n, size_t d, struct span words)
+{
+    n->dish = d + 1;
+    n->home = n->cut = 0;
+    n->words = words;
+    n->said = (struct said_bits){{0, 0}};
+}
+
+static void look_at(struct candidates *c, size_t d, const struct saying *p, struct said_bits said)
+{
+    struct candidate *n = &c->all.at[p->candidate];
+    if (n->dish != d + 1)
+        begin_look(n, d, p->words);
+    n->home++;
+    n->cut += p->words.first > p->phrase.first || p->words.last < p->phrase.last;
+    n->said.at[0] |= said.at[0];
+    n->said.at[1] |= said.at[1];
+}
+
+/* What the rules of phrases chose is said elsewhere: "the soup and the salad, then" at the end of
+ * the salad. */
+static void tell_chosen(struct candidates *c, size_t d, name_teller *tell, void *to)
+{
+    if (c->chosen.first > c->chosen.last)
+        return;
+    struct candidate *n = &c->all.at[candidate_number(c, c->chosen_hash)];
+    if (n->dish == d + 1)
+        return;
+    begin_look(n, d, c->chosen);
+    tell(to, c, n);
+}
+
+void candidates_of(struct candidates *c, size_t d, struct stretch within, name_teller *tell,
+                   void *to)
+{
+    size_t from = within.first > AHEAD_SENTENCES ? within.first - AHEAD_SENTENCES : 0;
+    size_t end = within.last + BEHIND_SENTENCES + 1;
+    if (end > c->r->sentences.count)
+        end = c->r->sentences.count;
+    for (size_t i = from; i < end; i++)
+        if (c->from[i] < c->from[i + 1]
+            && (c->dish[i] == d || (c->dish[i] == NO_DISH && is_near(c, d, i)))) {
+            struct surrounding here = said_there(c, i, within);
+            for (size_t n = c->from[i]; n < c->from[i + 1]; n++)
+                look_at(c, d, &c->places.at[n], said_of(c, &c->places.at[n], &here));
+        }
+    for (size_t i = from; i < end; i++)
+        for (size_t n = c->from[i]; n < c->from[i + 1]; n++) {
+            const struct candidate *name = &c->all.at[c->places.at[n].candidate];
+            if (name->dish == d + 1 && name->words.first == c->places.at[n].words.first
+                && name->words.last == c->places.at[n].words.last)
+                tell(to, c, name);
+        }
+    tell_chosen(c, d, tell, to);
+}

@@ -1,0 +1,282 @@
+/* split/trait.c: what a name is made of, how often it is said, and how much speaks for it.
+ * SPDX-License-Identifier: MIT */
+#include <math.h>
+
+#include "split/candidate.h"
+#include "split/topic.h"
+
+/* Foods that are in too many dishes to name one by themselves. */
+#define COMMON_MARKS (MARK_OF(dairy) | MARK_OF(egg) | MARK_OF(flour) | MARK_OF(herb))
+
+static bool is_known(const struct candidates *c, struct text key)
+{
+    return c->known && table_find(c->known, key) < c->known->rows;
+}
+
+static const struct entry *dish_reading(const struct word *w)
+{
+    return w->tag == TAG_DISH ? w->entry : entry_as(w->readings, TAG_DISH);
+}
+
+static enum trait last_word(const struct candidates *c, const struct word *w)
+{
+    const struct entry *dish = dish_reading(w);
+    if (dish && dish->marks & MARK_OF(generic) && w->tag == TAG_DISH)
+        return TRAIT_MEAL;
+    if (dish && !(dish->marks & MARK_OF(generic)))
+        return dish->marks & MARK_OF(names) ? TRAIT_OWN_NAME
+               : w->tag == TAG_DISH         ? TRAIT_DISH
+                                            : TRAIT_ALSO_DISH;
+    switch (w->tag) {
+    case TAG_FOOD:
+        return w->entry && w->entry->marks & PLAIN_MARKS ? TRAIT_PLAIN : TRAIT_FOOD;
+    case TAG_PART:
+        return TRAIT_PART;
+    case TAG_ACTION:
+        return TRAIT_ACTION;
+    case TAG_OTHER:
+        return is_known(c, w->key) ? TRAIT_KNOWN : TRAIT_STRANGE;
+    default:
+        return TRAIT_THING;
+    }
+}
+
+static enum name_kind kind_of(enum trait last)
+{
+    switch (last) {
+    case TRAIT_OWN_NAME:
+    case TRAIT_DISH:
+    case TRAIT_ALSO_DISH:
+        return NAME_DISH;
+    case TRAIT_FOOD:
+    case TRAIT_PLAIN:
+        return NAME_FOOD;
+    case TRAIT_STRANGE:
+        return NAME_FOREIGN;
+    default:
+        return NAME_OTHER;
+    }
+}
+
+/* A word before the last. */
+static void add_word(const struct candidates *c, const struct word *w, enum trait last, double *x)
+{
+    uint64_t marks = w->entry ? w->entry->marks : 0;
+    switch (w->tag) {
+    case TAG_FOOD:
+        x[TRAIT_OF_FOOD] = 1;
+        x[TRAIT_FOOD_DISH] = kind_of(last) == NAME_DISH;
+        break;
+    case TAG_DISH:
+        x[TRAIT_OF_DISH] = 1;
+        break;
+    case TAG_DONE:
+    case TAG_ACTION: /* "roast carrots" */
+        x[marks & MARK_OF(heats) ? TRAIT_COOKED : TRAIT_DONE] = 1;
+        break;
+    case TAG_OTHER:
+        x[is_known(c, w->key) ? TRAIT_OF_KNOWN : TRAIT_OF_STRANGE] = 1;
+        break;
+    case TAG_STATE:
+    case TAG_SIZE:
+        x[TRAIT_OF_STATE] = 1;
+        break;
+    case TAG_UNIT:
+    case TAG_COUNTER:
+    case TAG_CONTAINER:
+        x[TRAIT_OF_UNIT] = 1;
+        break;
+    case TAG_WITH:
+        x[TRAIT_WITH] = 1;
+        break;
+    case TAG_AND:
+        x[TRAIT_AND] = 1;
+        break;
+    case TAG_OF:
+        x[TRAIT_OF] = 1;
+        break;
+    case TAG_INTO:
+        x[TRAIT_INTO] = 1;
+        break;
+    case TAG_THE:
+    case TAG_ARTICLE:
+        x[TRAIT_THE] = 1;
+        break;
+    default:
+        break;
+    }
+    if (text_ends(w->key, "'s"))
+        x[TRAIT_OWNED] = 1;
+}
+
+static void add_first(const struct word *w, double *x)
+{
+    switch (w->tag) {
+    case TAG_UNIT:
+    case TAG_COUNTER:
+    case TAG_CONTAINER:
+    case TAG_VESSEL:
+    case TAG_EATER:
+        x[TRAIT_UNIT_FIRST] = 1;
+        break;
+    case TAG_STATE:
+    case TAG_SIZE:
+        x[TRAIT_STATE_FIRST] = 1;
+        break;
+    case TAG_DONE:
+        x[TRAIT_DONE_FIRST] = 1;
+        break;
+    case TAG_OTHER:
+        x[TRAIT_OTHER_FIRST] = 1;
+        break;
+    default:
+        break;
+    }
+}
+
+static void add_food_marks(const struct word *w, double *x)
+{
+    uint64_t marks = w->tag == TAG_FOOD && w->entry ? w->entry->marks : 0;
+    x[TRAIT_ASIDE] = (marks & MARK_OF(aside)) != 0;
+    x[TRAIT_GENERIC] = (marks & MARK_OF(generic)) != 0;
+    x[TRAIT_READY] = (marks & MARK_OF(cooked)) != 0;
+    x[TRAIT_SWEET] = (marks & MARK_OF(sweet)) != 0;
+    x[TRAIT_SAVORY] = (marks & MARK_OF(savory)) != 0;
+    x[TRAIT_PRODUCE] = (marks & MARK_OF(produce)) != 0;
+    x[TRAIT_DAIRY] = (marks & COMMON_MARKS) != 0;
+}
+
+/* What is counted of the words of a name. */
+struct word_counts {
+    double share, spread, foods, fit;
+    const struct candidate *last;
+};
+
+static void count_word(const struct candidates *c, const struct candidate *n, size_t i,
+                       struct word_counts *counts)
+{
+    const struct word *w = &c->r->words.at[i];
+    const struct candidate *word = candidate_find(c, name_hash(c->r, (struct span){i, i}));
+    bool here = word && word->dish == n->dish;
+    counts->last = word;
+    if (word)
+        counts->share = fmin(counts->share, here ? (double) word->home / (double) word->times : 0);
+    if (w->tag == TAG_OTHER && word && word->dishes > 1)
+        counts->spread = fmax(counts->spread, fmin((double) word->dishes - 1, 3) / 3);
+    if (w->tag == TAG_FOOD && w->entry) {
+        counts->foods++;
+        counts->fit += here && word->home > n->home;
+    }
+}
+
+static bool has(const struct said_bits *b, enum said bit)
+{
+    return b->at[bit / 64] >> bit % 64 & 1;
+}
+
+static void add(struct said_bits *b, enum said bit)
+{
+    b->at[bit / 64] |= (uint64_t) 1 << bit % 64;
+}
+
+/* How often its words are said here, of all times, its last word apart from the name, and its
+ * foods. */
+static void add_words(const struct candidates *c, const struct candidate *n, double *x,
+                      struct said_bits *said)
+{
+    struct word_counts counts = {.share = 1};
+    for (size_t i = n->words.first; i <= n->words.last; i++)
+        count_word(c, n, i, &counts);
+    const struct candidate *last = counts.last;
+    bool here = last && last->dish == n->dish;
+    x[TRAIT_WORDS_SHARE] = counts.share;
+    x[TRAIT_LAST_SHARE] = !last ? 1 : here ? (double) last->home / (double) last->times : 0;
+    x[TRAIT_SPREAD] = counts.spread;
+    x[TRAIT_HAS_FOODS] = counts.foods > 0 ? counts.fit / counts.foods : 0;
+    x[TRAIT_MISFIT] = counts.foods > 0 && counts.fit <= 0;
+    if (here && last->home > n->home)
+        x[TRAIT_AGAIN] = log1p((double) (last->home - n->home));
+    if (here && has(&last->said, SAID_LINE))
+        add(said, SAID_LINED);
+}
+
+static void add_counts(const struct candidates *c, const struct candidate *n, double *x,
+                       struct said_bits *said)
+{
+    size_t others = n->dishes > 1 ? n->dishes - 1 : 0;
+    x[TRAIT_TIMES] = n->home > 1 ? log((double) n->home) : 0;
+    x[TRAIT_SHARE] = n->times ? (double) n->home / (double) n->times : 0;
+    x[TRAIT_ELSEWHERE] = (double) (others < 3 ? others : 3) / 3;
+    x[TRAIT_CUT] = n->home ? (double) n->cut / (double) n->home : 0;
+    if (n->home > 1)
+        add(said, SAID_TWICE);
+    if (n->home > 2)
+        add(said, SAID_THRICE);
+    if (n->hash == c->chosen_hash) {
+        add(said, SAID_CHOSEN);
+        x[TRAIT_SURELY] = c->chosen_weight;
+    }
+}
+
+enum name_kind name_traits(const struct candidates *c, const struct candidate *n, double *x,
+                           struct said_bits *said)
+{
+    const struct word *at = c->r->words.at;
+    const struct word *end = &at[n->words.last];
+    enum trait last = last_word(c, end);
+    size_t words = 0;
+    for (size_t i = 0; i < TRAITS; i++)
+        x[i] = 0;
+    *said = n->said;
+    x[last] = 1;
+    for (size_t i = n->words.first; i <= n->words.last; i++)
+        words += !at[i].filler;
+    x[words == 1   ? TRAIT_WORD
+      : words == 2 ? TRAIT_WORDS_2
+      : words == 3 ? TRAIT_WORDS_3
+                   : TRAIT_WORDS_4] = 1;
+    if (words > 1)
+        add(said, SAID_LONG);
+    x[TRAIT_ENTRY] = words > 1 && end->entry_first <= n->words.first;
+    for (size_t i = n->words.first; i < end->entry_first; i++)
+        add_word(c, &at[i], last, x);
+    add_first(&at[n->words.first], x);
+    add_food_marks(end, x);
+    x[TRAIT_OWNER] = text_ends(end->key, "'s");
+    add_counts(c, n, x, said);
+    add_words(c, n, x, said);
+    return kind_of(last);
+}
+
+static const double trait_weights[] = {
+#define SAID(name, dish, food, foreign, other, what)
+#define TRAIT(name, weight, what) weight,
+#include "split/name.def"
+#undef SAID
+#undef TRAIT
+};
+static const double said_weights[][NAME_KINDS] = {
+#define SAID(name, dish, food, foreign, other, what) {dish, food, foreign, other},
+#define TRAIT(name, weight, what)
+#include "split/name.def"
+#undef SAID
+#undef TRAIT
+};
+
+double name_score(const struct candidates *c, const struct candidate *n)
+{
+    double x[TRAITS], score = 0;
+    struct said_bits said;
+    enum name_kind kind = name_traits(c, n, x, &said);
+    for (size_t i = 0; i < TRAITS; i++)
+        score += x[i] * trait_weights[i];
+    for (size_t half = 0; half < 2; half++)
+        for (uint64_t bits = said.at[half]; bits; bits &= bits - 1)
+            score += said_weights[64 * half + (size_t) __builtin_ctzll(bits)][kind];
+    return score;
+}
+
+double no_name_score(void)
+{
+    return trait_weights[TRAIT_NONE];
+}

@@ -220,6 +220,9 @@ sentence-ends: $(B)/sentence_units ## makes grammars/en/sentence-ends.tsv anew, 
 turn-words: $(B)/talk_units ## makes grammars/en/turn-words.tsv anew, and prints the weights for src/split/border.def
 	@python3 grammars/en/scripts/turn_words.py $(B)/talk_units >$(B)/turn-words.tsv && mv $(B)/turn-words.tsv grammars/en/
 
+name-weights: all $(B)/name_units ## makes the weights of src/split/name.def anew; build again after it
+	@python3 grammars/en/scripts/name_weights.py $(B)
+
 accept: all $(S)/tests/whole/test_whole ## raises the floors to what is reached and writes tests/whole anew, to be read in the diff
 	@python3 tests/accuracy/accept.py $(B)/dishtake
 	@ACCEPT=1 $(S)/tests/whole/test_whole >/dev/null
@@ -336,4 +339,4 @@ FORCE:
 
 .DELETE_ON_ERROR:
 .SECONDARY:
-.PHONY: FORCE all tests packages test demo spec accuracy accuracy-stripped sentence-ends turn-words accept coverage covered mutants bench bench-nlp bench-instr bench-stages faults walks fuzz format check install deb uninstall clean help
+.PHONY: FORCE all tests packages test demo spec accuracy accuracy-stripped sentence-ends turn-words name-weights accept coverage covered mutants bench bench-nlp bench-instr bench-stages faults walks fuzz format check install deb uninstall clean help

@@ -1,7 +1,8 @@
 /* tools/name_units.c: what the weights of src/split/name.def are made from
  * (grammars/en/scripts/name_weights.py). name_units FILE: a line of FILE is a transcript's name, a
- * tab, and the number of each caption's dish, from 0, or "-" for none. A line a name that may be a
- * dish's: the transcript, the dish, the words, and what speaks for it (NAME=VALUE).
+ * tab, and SECONDS:DISH for each time from which on a dish is on, DISH from 0, "-" for none. A line
+ * a name that may be a dish's: the transcript, the dish, the words, and what speaks for it
+ * (NAME=VALUE; what stands around it has the letter of its column before it).
  * SPDX-License-Identifier: MIT */
 #include <setjmp.h>
 #include <stdio.h>
@@ -13,14 +14,16 @@
 #include "split/choose.h"
 #include "split/feature.h"
 #include "split/name.h"
+#include "split/topic.h"
 #include "tag/misheard.h"
 #include "tag/tag.h"
 #include "words/words.h"
 #include "read_file.h"
 
 #define ARENA_BYTES ((size_t) 1 << 30)
-#define LINE_BYTES 65536
+#define LINE_BYTES 262144
 #define DISHES_MOST 64
+#define START_SLACK 0.05 /* seconds */
 
 static const char *const TRAIT_NAMES[] = {
 #define SAID(name, dish, food, foreign, other, what)
@@ -42,7 +45,22 @@ static const char KINDS[NAME_KINDS] = {'D', 'F', 'X', 'L'};
 struct printing {
     const char *file;
     size_t dish;
+    struct recording *r;
+    struct stretch first; /* of the dish */
 };
+
+/* What the title would be: "soup" is filled up with the dish's main food. */
+static void print_words(const struct printing *p, const struct candidates *c,
+                        const struct candidate *n, bool kind)
+{
+    if (kind) {
+        printf("%.*s", TEXT(fuller_name(p->r, c->f, p->first, n->words)));
+        return;
+    }
+    for (size_t i = n->words.first; i <= n->words.last; i++)
+        if (!c->r->words.at[i].filler)
+            printf("%.*s ", TEXT(c->r->words.at[i].text));
+}
 
 static void print_name(void *to, const struct candidates *c, const struct candidate *n)
 {
@@ -51,9 +69,7 @@ static void print_name(void *to, const struct candidates *c, const struct candid
     struct said_bits said;
     enum name_kind kind = name_traits(c, n, x, &said);
     printf("%s\t%zu\t", p->file, p->dish);
-    for (size_t i = n->words.first; i <= n->words.last; i++)
-        if (!c->r->words.at[i].filler)
-            printf("%.*s ", TEXT(c->r->words.at[i].text));
+    print_words(p, c, n, x[TRAIT_DISH] > 0 && x[TRAIT_WORD] > 0);
     printf("\t");
     for (size_t i = 0; i < TRAITS; i++)
         if (x[i] < 0 || x[i] > 0)
@@ -71,24 +87,40 @@ static bool read_talk(struct recording *r, const struct pack *k, struct matcher 
            && hear_words(r, ear, p) && match_rules(r, k, m, p);
 }
 
-/* The dish of each caption; how many captions there are. */
-static size_t read_labels(char *labels, size_t *dish, size_t most)
+/* From when on which dish is on. */
+struct label {
+    double start; /* seconds */
+    size_t dish;
+};
+
+static size_t read_labels(char *labels, struct label *at, size_t most)
 {
     size_t count = 0;
-    for (char *at = strtok(labels, " \n"); at && count < most; at = strtok(NULL, " \n"))
-        dish[count++] = *at == '-' ? NO_DISH : (size_t) strtoul(at, NULL, 10);
+    for (char *item = strtok(labels, " \n"); item && count < most; item = strtok(NULL, " \n")) {
+        char *end;
+        at[count].start = strtod(item, &end);
+        at[count++].dish = end[0] && end[1] != '-' ? (size_t) strtoul(end + 1, NULL, 10) : NO_DISH;
+    }
     return count;
 }
 
-/* Stretches of sentences whose first words are in captions of the same dish. */
-static size_t find_stretches(const struct recording *r, const size_t *label, size_t labels,
+static size_t dish_at(const struct label *at, size_t count, double seconds)
+{
+    size_t dish = NO_DISH;
+    for (size_t i = 0; i < count && at[i].start <= seconds + START_SLACK; i++)
+        dish = at[i].dish;
+    return dish;
+}
+
+/* Stretches of sentences whose middles are in the same dish. */
+static size_t find_stretches(const struct recording *r, const struct label *at, size_t labels,
                              struct stretch *s, size_t *dish)
 {
     size_t count = 0;
     for (size_t i = 0; i < r->sentences.count; i++) {
         const struct sentence *sentence = &r->sentences.at[i];
-        unsigned cue = r->words.at[(sentence->first + sentence->last) / 2].cue;
-        size_t d = cue < labels ? label[cue] : NO_DISH;
+        const struct word *middle = &r->words.at[(sentence->first + sentence->last) / 2];
+        size_t d = dish_at(at, labels, middle->start);
         if (d == NO_DISH)
             continue;
         if (count && dish[count - 1] == d && s[count - 1].last + 1 == i) {
@@ -103,7 +135,7 @@ static size_t find_stretches(const struct recording *r, const size_t *label, siz
 
 static void print_talk(struct recording *r, const struct pack *k, char *labels)
 {
-    static size_t label[LINE_BYTES];
+    static struct label label[LINE_BYTES];
     size_t count = read_labels(labels, label, LINE_BYTES);
     const struct feature *f = features_make(r, k);
     struct stretch *s = arena_alloc(r->arena, (r->sentences.count + 1) * sizeof *s);
@@ -112,7 +144,10 @@ static void print_talk(struct recording *r, const struct pack *k, char *labels)
     struct naming n = name_by_rules(r, f, s, stretches, dish, DISHES_MOST);
     struct candidates c = candidates_of_dishes(&n, k);
     for (size_t d = 0; d < DISHES_MOST; d++) {
-        struct printing p = {r->file, d};
+        struct printing p = {r->file, d, r, {0, 0, 0}};
+        for (size_t i = stretches; i-- > 0;)
+            if (dish[i] == d)
+                p.first = s[i];
         tell_candidates(&n, &c, d, print_name, &p);
     }
 }

@@ -24,9 +24,9 @@ static enum trait last_word(const struct candidates *c, const struct word *w)
     if (dish && dish->marks & MARK_OF(generic) && w->tag == TAG_DISH)
         return TRAIT_MEAL;
     if (dish && !(dish->marks & MARK_OF(generic)))
-        return dish->marks & MARK_OF(names) ? TRAIT_OWN_NAME
-               : w->tag == TAG_DISH         ? TRAIT_DISH
-                                            : TRAIT_ALSO_DISH;
+        return (dish->marks & MARK_OF(names)) ? TRAIT_OWN_NAME
+               : w->tag == TAG_DISH           ? TRAIT_DISH
+                                              : TRAIT_ALSO_DISH;
     switch (w->tag) {
     case TAG_FOOD:
         return w->entry && w->entry->marks & PLAIN_MARKS ? TRAIT_PLAIN : TRAIT_FOOD;
@@ -72,7 +72,7 @@ static void add_word(const struct candidates *c, const struct word *w, enum trai
         break;
     case TAG_DONE:
     case TAG_ACTION: /* "roast carrots" */
-        x[marks & MARK_OF(heats) ? TRAIT_COOKED : TRAIT_DONE] = 1;
+        x[(marks & MARK_OF(heats)) ? TRAIT_COOKED : TRAIT_DONE] = 1;
         break;
     case TAG_OTHER:
         x[is_known(c, w->key) ? TRAIT_OF_KNOWN : TRAIT_OF_STRANGE] = 1;

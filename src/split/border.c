@@ -25,6 +25,7 @@ static void weigh(const struct talk *t, size_t i, const struct borders *b)
         b->begins[i] += WEIGHTS[n][0] * x[n];
         b->returns[i] += WEIGHTS[n][1] * x[n];
     }
+    b->places[i] = b->begins[i] - WEIGHTS[AT_START][0] * x[AT_START];
 }
 
 static bool is_announced(const struct feature *f)
@@ -42,20 +43,14 @@ static bool beats(const struct feature *f, const double *begins, size_t n, size_
     return one != other ? one : begins[n] > begins[i] || (n < i && begins[n] == begins[i]);
 }
 
-/* Whether a better border than `i` stands so near that no dish fits between them: within a few
- * sentences and a few foods. */
-static bool is_beaten(const struct feature *f, const double *begins, size_t count, size_t i)
+/* Whether a better border than `i` stands so near before it that no dish fits between them: within
+ * a few sentences and a few foods. Of one behind it, only where the dishes stand can tell. */
+static bool is_beaten(const struct feature *f, const double *begins, size_t i)
 {
     size_t lines = 0;
     for (size_t n = i; n-- > 0 && i - n <= PEAK_SENTENCES && (lines += f[n].lines) < PEAK_LINES;)
         if (beats(f, begins, n, i))
             return true;
-    lines = f[i].lines;
-    for (size_t n = i + 1; n < count && n - i <= PEAK_SENTENCES && lines < PEAK_LINES; n++) {
-        if (beats(f, begins, n, i))
-            return true;
-        lines += f[n].lines;
-    }
     return false;
 }
 
@@ -69,10 +64,10 @@ struct borders weigh_borders(const struct recording *r, const struct feature *f,
     const struct talk t = talk_make(r, f, count);
     const size_t size = (count + 1) * sizeof(double);
     const struct borders b = {arena_alloc(r->arena, size), arena_alloc(r->arena, size),
-                              arena_alloc(r->arena, size)};
+                              arena_alloc(r->arena, size), arena_alloc(r->arena, size)};
     for (size_t i = 0; i < count; i++)
         weigh(&t, i, &b);
     for (size_t i = 0; i < count; i++)
-        b.peaks[i] = is_beaten(f, b.begins, count, i) ? IMPOSSIBLE : b.begins[i];
+        b.peaks[i] = is_beaten(f, b.begins, i) ? IMPOSSIBLE : b.begins[i];
     return b;
 }

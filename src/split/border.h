@@ -20,6 +20,8 @@ struct stretch {
 struct borders {
     double *begins, *returns;
     double *peaks; /* `begins` of the best of those near each other; of all others IMPOSSIBLE */
+    double *
+        places; /* `begins` without how early in the talk it is: which of two is the better place */
 };
 
 struct borders weigh_borders(const struct recording *r, const struct feature *f, size_t count);

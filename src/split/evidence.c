@@ -335,8 +335,9 @@ static void find_things(const struct talk *t, size_t i, double *x)
     x[NEAR_LATER] = fmin(later.near, LATER_MOST);
     x[FAR_LATER] = fmin(later.far, LATER_MOST);
     x[AGAIN_LATER] = fmin(later.again, AGAIN_MOST);
-    x[FIRST_NEW] = tells && !known && !first->part;
-    x[FIRST_PART] = first && first->part && !first->dish;
+    bool kind_only = first && first->marks & MARK_OF(generic); /* "okay, so veg": of this dish */
+    x[FIRST_NEW] = tells && !known && !first->part && !kind_only;
+    x[FIRST_PART] = first && ((first->part && !first->dish) || kind_only);
     x[FIRST_NEAR] = known && i - first->before <= NEAR_LINK;
     x[FIRST_FAR] = known && i - first->before > NEAR_LINK;
     x[LINKS] = fmin(t->chains[i], LINKS_MOST);

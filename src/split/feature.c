@@ -220,24 +220,28 @@ static void find_foreign(const struct recording *r, const struct pack *k, const 
     }
 }
 
-/* A thing spoken of again after more sentences than this is another one. */
-#define CHAIN_SENTENCES 80
-
-static size_t named_before(const struct feature *f, size_t i, struct text kind)
-{
-    for (size_t s = i; s-- > 0 && i - s <= CHAIN_SENTENCES;)
-        for (size_t n = 0; n < f[s].mentions_count; n++)
-            if (text_equal(f[s].mentions[n].kind, kind))
-                return s;
-    return i;
-}
-
 const struct mention *mention_of(const struct feature *f, struct text kind)
 {
     for (size_t n = 0; n < f->mentions_count; n++)
         if (text_equal(f->mentions[n].kind, kind))
             return &f->mentions[n];
     return NULL;
+}
+
+/* A thing spoken of again after more sentences than this is another one. */
+#define CHAIN_SENTENCES 80
+
+static void find_before(const struct feature *f, size_t i, struct mention *m)
+{
+    m->before = i;
+    for (size_t s = i; s-- > 0 && i - s <= CHAIN_SENTENCES;) {
+        const struct mention *before = mention_of(&f[s], m->kind);
+        if (!before)
+            continue;
+        m->before = s;
+        m->before_mention = (size_t) (before - f[s].mentions);
+        return;
+    }
 }
 
 struct feature *features_make(const struct recording *r, const struct pack *k)
@@ -258,6 +262,6 @@ struct feature *features_make(const struct recording *r, const struct pack *k)
     find_order(r, f);
     for (size_t i = 0; i < r->sentences.count; i++)
         for (size_t n = 0; n < f[i].mentions_count; n++)
-            f[i].mentions[n].before = named_before(f, i, f[i].mentions[n].kind);
+            find_before(f, i, &f[i].mentions[n]);
     return f;
 }

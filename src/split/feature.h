@@ -13,6 +13,7 @@ struct mention {
     struct text kind; /* the entry's value: the same for "scallion" and "spring onion" */
     uint64_t marks;
     size_t before; /* the sentence that named it last, its own number when none did lately */
+    size_t before_mention; /* its mention there */
     float lead; /* how often a common dish that has the food is made of it first of all, 0 to 1 */
     bool fresh; /* with an amount, or "another": it goes in here */
     bool dish;  /* a dish's word: "stew" */

@@ -9,14 +9,18 @@
 /* The sentences from `first` on, up to the next segment's, are of one dish. */
 struct segment {
     const struct segment *before; /* NULL: the first */
+    const struct segment *jump;   /* one long before, by which a search leaps */
+    size_t depth;                 /* how many stand before it */
     size_t first;
     size_t dish; /* NO_DISH: talk outside of any */
     size_t key;  /* the same for chains whose dishes begin and go on alike */
 };
 
+/* The chain with one more segment. */
+struct segment segment_after(const struct segment *s, size_t first, size_t dish, size_t key);
 /* The key of a chain with this one that goes on with `dish` at sentence `first`. */
 size_t segment_key(const struct segment *s, size_t first, size_t dish);
-/* The dish of a sentence; NO_DISH: none. */
+/* The dish of a sentence; NO_DISH: none. In time that grows with the logarithm of the chain. */
 size_t segment_dish(const struct segment *s, size_t sentence);
 /* The dish that the chain was in last; NO_DISH: in none so far. */
 size_t segment_last_dish(const struct segment *s);

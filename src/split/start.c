@@ -27,7 +27,7 @@ size_t find_start(const struct feature *f, const struct borders *b, size_t floor
     size_t first = cooking - floor > TALK_MOST ? cooking - TALK_MOST : floor;
     size_t best = first < s.first ? first : s.first;
     for (size_t i = best + 1; i <= cooking; i++)
-        if (b->begins[i] > b->begins[best])
+        if (b->places[i] > b->places[best])
             best = i;
     return best;
 }

@@ -1,17 +1,17 @@
 #!/usr/bin/env python3
 """Writes turn-words.tsv: how much the words around a place speak for a dish that begins there, or one that goes on; and prints the
-weights for src/split/border.def.
+weights for src/split/border.def and move.def.
 
   turn_words.py TALK_UNITS > turn-words.tsv            (`make turn-words` does it; run it where the Makefile is)
   turn_words.py --test TALK_UNITS                      what both are worth on recordings left out
 
 TALK_UNITS is the program that tests/tools/talk_units.c makes. What is learned from are the recordings with gold under tests/ (but not
-those of tests/recordings/sixth) and the talks of tests/split/shares.
+those of tests/recordings/unseen) and the talks of tests/split/shares.
 
-Both are logistic regressions with an L2 penalty. The points, in hundredths of log odds, are the weights of runs of words ("near  now
-the LEAD") that stand often enough; the second regression has their sum as two pieces of its evidence, each recording's from points
-that were learned without its set (stacked generalization, Wolpert 1992), since a table knows the recordings that it was learned
-from. Needs scikit-learn (Debian package python3-sklearn). The same recordings give the same table.
+All are logistic regressions with an L2 penalty. The points, in hundredths of log odds, are the weights of runs of words ("near  now
+the LEAD") that stand often enough. The weights are two more, of sentences with which a dish begins and of those with which one of the
+dishes so far goes on; the words' sums are pieces of their evidence, each recording's from points that were learned without its set
+(stacked generalization, Wolpert 1992), since a table knows the recordings that it was learned from. Needs scikit-learn (Debian package python3-sklearn). The same recordings give the same table.
 SPDX-License-Identifier: MIT
 """
 import collections
@@ -32,7 +32,7 @@ sys.path.insert(0, "tests/split")
 import test_shares  # noqa: E402
 
 GOLD_SETS = ("corpus", "recordings", "recordings/flawless", "recordings/second", "recordings/third", "recordings/fourth",
-             "recordings/fifth")
+             "recordings/fifth", "recordings/sixth")
 # Sets whose cooks or writers are the same are left out together.
 TOGETHER = {"recordings/flawless": "recordings", "recordings/second": "turns", "recordings/third": "turns",
             "recordings/fourth": "turns"}
@@ -44,23 +44,31 @@ SMALLEST = 3  # hundredths: less is left out
 WORDS_PENALTY, BORDER_WEIGHT = 0.1, 3.0
 # As src/split/evidence.c has it.
 LEAST, MOST, NONE, UNIT = 4.0, 8.0, 2.0, 0.5
-PENALTY = 80.0  # of the weights; a fifth of it for the words' sums
+PENALTY = 40.0  # of the weights; a fifth of it for the words' sums
+# How much a sentence counts: recordings with gold are what the program is for, and the talks are many.
+COUNTS = {"corpus": 15.0, "recordings": 8.0}
+COUNTS_GOLD, COUNTS_TALK = 5.0, 1.0
 NEW, BACK = 1, 2
 
 
 # What is learned from --------------------------------------------------------------------------------------------
 
+def pairs(text):
+    return {name: float(value) for name, value in (pair.split("=") for pair in text.split())}
+
+
 class Talk:
-    """A recording: for each sentence its time, evidence, units, and whether a dish begins (NEW), goes on (BACK) or neither; None: no
-    telling."""
+    """A recording: for each sentence its time, evidence, units, whether a dish begins (NEW), goes on (BACK) or neither, and the
+    dish's number, "-" for none; None, "?": no telling."""
 
     def __init__(self, name, group):
         self.name, self.group, self.times, self.evidence, self.units, self.labels = name, group, [], [], [], []
+        self.dishes = []
 
     def add(self, line):
         time, evidence, units = line.rstrip("\n").split("\t")
         self.times.append(float(time))
-        self.evidence.append({name: float(value) for name, value in (pair.split("=") for pair in evidence.split())})
+        self.evidence.append(pairs(evidence))
         self.units.append(units.split())
 
 
@@ -78,15 +86,15 @@ def read_units(program, files):
 
 def label_talk(talk, captions):
     """By the caption that a sentence begins in: (start, end, label, text)."""
-    seen, before, n = set(), None, 0
+    seen, before, n = {}, None, 0
     for time in talk.times:
         while n + 1 < len(captions) and captions[n + 1][0] <= time + 0.05:
             n += 1
         label = captions[n][2]
         turns = label not in ("-", before)
         talk.labels.append((BACK if label in seen else NEW) if turns else 0)
+        talk.dishes.append("-" if label == "-" else seen.setdefault(label, len(seen)))
         if turns:
-            seen.add(label)
             before = label
 
 
@@ -114,6 +122,27 @@ def label_gold(talk, gold):
         last = at
 
 
+def dishes_of_gold(talk, gold):
+    """The number of each sentence's dish, in the order in which they begin: of the sentences with its lines and steps and of those between
+    two of them; "-" before the first dish and behind the last."""
+    dishes = sorted(gold["dishes"], key=lambda dish: dish["start"])
+    votes = [collections.Counter() for _ in talk.times]
+    for n, dish in enumerate(dishes):
+        for item in dish["ingredients"] + dish["steps"]:
+            votes[place_of(talk, item["at"])][n] += 1
+        start = place_of(talk, dish["start"])
+        votes[start][n] += not votes[start]
+    owners = [vote.most_common(1)[0][0] if vote else None for vote in votes]
+    known = [n for n, owner in enumerate(owners) if owner is not None]
+    for a, b in zip(known, known[1:]):
+        if owners[a] == owners[b]:
+            owners[a:b] = [owners[a]] * (b - a)
+    outside = range(known[0], known[-1] + 1) if known else range(0)
+    numbers = {}
+    talk.dishes = [numbers.setdefault(owner, len(numbers)) if owner is not None else "?" if n in outside else "-"
+                   for n, owner in enumerate(owners)]
+
+
 def write_share(path, captions):
     with open(path, "w", encoding="utf-8") as file:
         for start, end, _, text in captions:
@@ -138,15 +167,32 @@ def list_talks(folder):
     return golds, shares, files
 
 
+def read_moves(program, folder, talks):
+    """What could have been done at each sentence, after what was: (sentence, dish or None for one that begins, evidence)."""
+    labels = os.path.join(folder, "labels")
+    with open(labels, "w", encoding="utf-8") as file:
+        file.writelines(f"{dish}\n" for talk in talks.values() for dish in talk.dishes)
+    run = subprocess.run([program, "--labels", labels, *talks], capture_output=True, text=True, check=True)
+    for line in run.stdout.splitlines():
+        if line.startswith("# ") and "\t" not in line:
+            talk = talks[line[2:]]
+            talk.moves = []
+        else:
+            n, dish, evidence = line.split("\t")
+            talk.moves.append((int(n), None if dish == "new" else int(dish), pairs(evidence)))
+
+
 def read_talks(program):
     with tempfile.TemporaryDirectory() as folder:
         golds, shares, files = list_talks(folder)
         talks = read_units(program, files)
-    for name, talk in talks.items():
-        if name in golds:
-            label_gold(talk, golds[name])
-        else:
-            label_talk(talk, shares[name])
+        for name, talk in talks.items():
+            if name in golds:
+                label_gold(talk, golds[name])
+                dishes_of_gold(talk, golds[name])
+            else:
+                label_talk(talk, shares[name])
+        read_moves(program, folder, talks)
     return list(talks.values())
 
 
@@ -228,47 +274,57 @@ def no_neighbours(labels):
 
 # Weights ---------------------------------------------------------------------------------------------------------
 
-def fit_weights(names, evidence, labels):
-    """Multinomial logistic regression by Newton's method: a row for each name, a column for NEW and one for BACK."""
-    scale = evidence.std(0)
+class Moves:
+    """Sentences with which a dish could begin (BACK: with which one of those that are left could go on), and whether it does."""
+
+    def __init__(self, all_, names, label, out=()):
+        filled, rows, self.wanted, self.group = all_.with_words(out), [], [], []
+        before = 0
+        for talk in all_.talks:
+            seen, sure = set(), no_neighbours(talk.labels)
+            for n, dish, evidence in talk.moves:
+                here = talk.dishes[n]
+                if dish is None:
+                    wanted = here != "-" and here not in seen
+                    seen.add(here)
+                else:
+                    wanted = here == dish
+                if (dish is None) == (label == NEW) and (wanted or sure[n]):
+                    rows.append(numpy.concatenate([filled[before + n], [evidence.get(name, 0.0) for name in names]]))
+                    self.wanted.append(wanted)
+                    self.group.append(talk.group)
+            before += len(talk.times)
+        self.evidence, self.wanted, self.group = numpy.array(rows), numpy.array(self.wanted), numpy.array(self.group)
+
+
+def fit_weights(names, moves, some):
+    """A weight for each name."""
+    scale = moves.evidence[some].std(0)
     scale[scale < 0.05] = 1
-    x, wanted = evidence / scale, numpy.eye(3)[labels][:, 1:]
-    penalty = numpy.array([PENALTY / 5 if name.startswith("WORDS_") else PENALTY for name in names])
-    weights, size = numpy.zeros((len(names), 2)), len(names)
-    for _ in range(12):
-        odds = numpy.exp(numpy.clip(x @ weights, -30, 30))
-        share = odds / (1 + odds.sum(1, keepdims=True))
-        slope = (x.T @ (share - wanted) + penalty[:, None] * weights).T.reshape(-1)
-        bend = numpy.diag(numpy.concatenate([penalty, penalty]))
-        for i in range(2):
-            for j in range(2):
-                both = share[:, i] * ((i == j) - share[:, j])
-                bend[i * size:(i + 1) * size, j * size:(j + 1) * size] += x.T @ (x * both[:, None])
-        step = numpy.linalg.solve(bend, slope).reshape(2, size).T
-        weights -= step
-        if numpy.abs(step).max() < 1e-3:
-            break
-    return weights / scale[:, None]
+    scale /= [5 ** 0.5 if name.startswith("WORDS_") else 1 for name in names]
+    counts = [COUNTS_TALK if group.startswith("talks") else COUNTS.get(group, COUNTS_GOLD) for group in moves.group[some]]
+    fit = LogisticRegression(C=1 / PENALTY, fit_intercept=False, max_iter=2000)
+    fit.fit(moves.evidence[some] / scale, moves.wanted[some], sample_weight=counts)
+    return fit.coef_[0] / scale
 
 
-def loss(weights, evidence, labels):
-    sums = numpy.hstack([numpy.zeros((len(labels), 1)), evidence @ weights])
-    sums -= sums.max(1, keepdims=True)
-    share = numpy.exp(sums) / numpy.exp(sums).sum(1, keepdims=True)
-    return -numpy.log(share[numpy.arange(len(labels)), labels]).sum()
+def loss(weights, moves, some):
+    odds = moves.evidence[some] @ weights
+    return numpy.log1p(numpy.exp(numpy.where(moves.wanted[some], -odds, odds))).sum()
 
 
-def test(all_):
-    """The loss of each group, in nats, by what was learned without it."""
-    total = 0.0
+def test(all_, names):
+    """The losses of each group, in nats, by what was learned without it: of dishes that begin, and of those that go on."""
+    total = numpy.zeros(2)
     for group in sorted(set(all_.group)):
-        evidence = all_.with_words({group})
-        known, held = all_.labels >= 0, all_.group == group
-        weights = fit_weights(all_.names, evidence[known & ~held], all_.labels[known & ~held])
-        here = loss(weights, evidence[known & held], all_.labels[known & held])
+        here = numpy.zeros(2)
+        for n, label in enumerate((NEW, BACK)):
+            moves = Moves(all_, names, label, {group})
+            held = moves.group == group
+            here[n] = loss(fit_weights(all_.names + names, moves, ~held), moves, held)
         total += here
-        print(f"{group}\t{here:.0f}")
-    print(f"all\t{total:.1f}")
+        print(f"{group}\t{here[0]:.0f}\t{here[1]:.0f}")
+    print(f"all\t{total[0]:.1f}\t{total[1]:.1f}")
 
 
 def write_table(all_):
@@ -284,11 +340,13 @@ def write_table(all_):
             print(*names[n][::-1], *(number or "" for number in pair), sep="\t")
 
 
-def print_weights(all_):
-    known = all_.labels >= 0
-    weights = fit_weights(all_.names, all_.with_words(set())[known], all_.labels[known])
-    for name, (new, back) in zip(all_.names, weights):
-        print(f"{name:16} {new:6.2f} {back:6.2f}", file=sys.stderr)
+def print_weights(all_, names):
+    both = []
+    for label in (NEW, BACK):
+        moves = Moves(all_, names, label)
+        both.append(fit_weights(all_.names + names, moves, numpy.ones(len(moves.group), bool)))
+    for name, new, back in zip(all_.names + names, *both):
+        print(f"{name:18} {new:6.2f} {back:6.2f}", file=sys.stderr)
 
 
 def kinds_of(macro, path):
@@ -299,12 +357,13 @@ def kinds_of(macro, path):
 def main():
     program = sys.argv[-1]
     names = kinds_of("EVIDENCE", "src/split/border.def")
+    moves = kinds_of("MOVE", "src/split/move.def")
     all_ = Sentences(read_talks(program), names)
     if sys.argv[1] == "--test":
-        test(all_)
+        test(all_, moves)
         return
     write_table(all_)
-    print_weights(all_)
+    print_weights(all_, moves)
 
 
 if __name__ == "__main__":

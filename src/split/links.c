@@ -1,0 +1,58 @@
+/* split/links.c
+ * SPDX-License-Identifier: MIT */
+#include "split/links.h"
+
+#include <string.h>
+
+#define SOON_SENTENCES 3
+#define COMMON (MARK_OF(dairy) | MARK_OF(egg) | MARK_OF(flour))
+#define COMMON_WEIGHT 0.25F
+
+/* The sentences before `begin` that named what mention `m` of sentence `i` names, the last one
+ * first. */
+static void look_back(const struct feature *f, size_t i, const struct mention *m, size_t begin,
+                      struct thing *out)
+{
+    while (m->before < i && out->times < LINK_TIMES) {
+        const struct mention *before = &f[m->before].mentions[m->before_mention];
+        i = m->before;
+        m = before;
+        if (i < begin)
+            out->before[out->times++] = (uint32_t) i;
+    }
+}
+
+void find_things(const struct feature *f, size_t count, size_t i, struct things *out)
+{
+    out->count = 0;
+    for (size_t n = i; n < count && n < i + LINK_SENTENCES; n++) {
+        enum nearness nearness = n == i ? NOW : n < i + SOON_SENTENCES ? SOON : LATER;
+        for (size_t k = 0; k < f[n].mentions_count; k++) {
+            const struct mention *m = &f[n].mentions[k];
+            if (m->marks & PLAIN_MARKS)
+                continue;
+            struct thing *to = &out->at[out->count++];
+            to->times = 0;
+            to->nearness = nearness;
+            to->weight = m->marks & COMMON ? COMMON_WEIGHT : 1;
+            to->first = n == i && k == f[i].first_thing;
+            look_back(f, n, m, i, to);
+        }
+    }
+}
+
+void find_links(const struct things *t, const struct segment *s, size_t kept, struct links *out)
+{
+    out->any = 0;
+    memset(out->scored, 0, sizeof out->scored);
+    for (size_t n = 0; n < t->count; n++) {
+        uint64_t dishes = 0;
+        for (size_t k = 0; k < t->at[n].times; k++) {
+            size_t dish = segment_dish(s, t->at[n].before[k]);
+            if (dish != NO_DISH && dish >= kept)
+                dishes |= (uint64_t) 1 << dish % DISHES_KEPT;
+        }
+        out->dishes[n] = dishes;
+        out->any |= dishes;
+    }
+}

@@ -1,0 +1,147 @@
+/* split/move.c
+ * SPDX-License-Identifier: MIT */
+#include "split/move.h"
+
+#include <math.h>
+
+#define WEIGHT_MOST 3.0
+#define UNFINISHED_MOST 5
+#define DISHES_MOST 6
+#define LENGTH_MOST 150 /* in a short talk dishes are short */
+
+/* For a dish that begins, and for one that goes on. */
+static const double WEIGHTS[MOVES][2] = {
+#define MOVE(name, new, back, what) {new, back},
+#include "split/move.def"
+#undef MOVE
+};
+
+/* fmin that is no call: it runs for each dish of each way at each sentence. */
+static double at_most(double most, double value)
+{
+    return value < most ? value : most;
+}
+
+static uint64_t bit(size_t dish)
+{
+    return dish == NO_DISH ? 0 : (uint64_t) 1 << dish % DISHES_KEPT;
+}
+
+/* The things of the next sentences, by who has them. */
+static void count_things(const struct standings *s, const struct things *things,
+                         const struct links *links, size_t dish, double *x)
+{
+    const uint64_t own = bit(dish), on = bit(s->on);
+    for (size_t n = 0; n < things->count; n++) {
+        const uint64_t dishes = links->dishes[n];
+        bool has = dishes & own, on_has = dishes & on;
+        enum move_evidence what = has && on_has ? BOTH_NOW
+                                  : has         ? OWN_NOW
+                                  : on_has      ? ON_NOW
+                                  : dishes      ? OTHER_NOW
+                                                : UNKNOWN_NOW;
+        double sharers = what == OWN_NOW ? __builtin_popcountll(dishes) : 1;
+        x[what + things->at[n].nearness] += things->at[n].weight / sharers;
+        if (!things->at[n].first)
+            continue;
+        x[FIRST_OWN] = what == OWN_NOW;
+        x[FIRST_OWN_ONLY] = own && dishes == own;
+        x[FIRST_ON] = on_has;
+    }
+    for (size_t n = OWN_NOW; n <= UNKNOWN_LATER; n++)
+        x[n] = at_most(WEIGHT_MOST, x[n]);
+}
+
+static void find_on(const struct standings *s, size_t i, double *x)
+{
+    x[ON_NONE] = s->on == NO_DISH;
+    if (s->on == NO_DISH)
+        return;
+    const struct standing *on = standing_of(s, s->on);
+    x[ON_FINISHED] = is_finished(on);
+    x[ON_WAITS] = waits(on);
+    x[ON_RUN] = log1p((double) i - on->since);
+    x[ON_SENTENCES] = log1p(on->sentences);
+    x[ON_FEW] = few_lines(on);
+}
+
+static void find_all(const struct standings *s, size_t i, size_t count, double *x)
+{
+    x[UNFINISHED_DISHES] = fmin((double) unfinished(s), UNFINISHED_MOST);
+    x[DISHES] = s->dishes ? fmin((double) s->dishes - 1, DISHES_MOST) : 0;
+    x[LENGTH] = log(fmin((double) count, LENGTH_MOST));
+    x[TO_COME] = log1p((double) (count - i));
+}
+
+static void find_its(const struct standings *s, size_t i, size_t dish, double *x)
+{
+    const struct standing *its = standing_of(s, dish);
+    size_t since = left_since(s, dish);
+    bool finished = is_finished(its);
+    x[GAP] = log((double) i - its->last);
+    x[LEFT_LAST] = !since;
+    x[LEFT_SINCE] = (double) since;
+    x[UNFINISHED] = !finished;
+    x[WAITS] = waits(its);
+    x[WAITS_UNFINISHED] = waits(its) && !finished;
+    x[HAS_FEW] = few_lines(its);
+}
+
+/* Evidence is first of things, then of the dish; then it is the same for all dishes of a way. */
+#define OF_DISH GAP
+#define OF_ALL ON_NONE
+
+static double weigh(const double *x, int what, size_t first, size_t end)
+{
+    double score = 0;
+    for (size_t n = first; n < end; n++)
+        score += WEIGHTS[n][what] * x[n];
+    return score;
+}
+
+struct move_base find_base(const struct standings *s, const struct feature *f, size_t i,
+                           size_t count, const struct things *things)
+{
+    struct move_base b = {.standings = s, .f = f, .i = i, .things = things};
+    find_on(s, i, b.x);
+    find_all(s, i, count, b.x);
+    for (int what = 0; what < 2; what++)
+        b.score[what] = weigh(b.x, what, OF_ALL, MOVES);
+    return b;
+}
+
+static void find_dish(const struct move_base *b, size_t dish, double *x)
+{
+    if (dish != NO_DISH)
+        find_its(b->standings, b->i, dish, x);
+    x[CLASH] = clash(b->standings, &b->f[b->i], dish == NO_DISH ? b->standings->on : dish);
+}
+
+void find_moves(const struct move_base *b, const struct links *links, size_t dish, double *x)
+{
+    for (size_t n = 0; n < MOVES; n++)
+        x[n] = n < OF_ALL ? 0 : b->x[n];
+    count_things(b->standings, b->things, links, dish, x);
+    find_dish(b, dish, x);
+}
+
+/* The things are the same for all ways with the chain of `links`: they are counted once. */
+static double things_speak(const struct move_base *b, struct links *links, size_t dish)
+{
+    size_t place = dish == NO_DISH ? DISHES_KEPT : dish % DISHES_KEPT;
+    if (!links->scored[place]) {
+        double x[OF_DISH] = {0};
+        count_things(b->standings, b->things, links, dish, x);
+        links->score[place] = weigh(x, dish != NO_DISH, 0, OF_DISH);
+        links->scored[place] = true;
+    }
+    return links->score[place];
+}
+
+double speaks_for(const struct move_base *b, struct links *links, size_t dish)
+{
+    const int what = dish != NO_DISH;
+    double x[OF_ALL] = {0};
+    find_dish(b, dish, x);
+    return b->score[what] + things_speak(b, links, dish) + weigh(x, what, OF_DISH, OF_ALL);
+}

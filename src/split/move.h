@@ -1,0 +1,36 @@
+/* split/move.h: what speaks for it that with a sentence another dish begins, or an earlier one goes
+ * on, by where the dishes stand and whose things are spoken of.
+ * SPDX-License-Identifier: MIT */
+#ifndef DISHTAKE_SPLIT_MOVE_H
+#define DISHTAKE_SPLIT_MOVE_H
+
+#include "split/links.h"
+#include "split/standing.h"
+
+enum move_evidence {
+#define MOVE(name, new, back, what) name,
+#include "split/move.def"
+#undef MOVE
+    MOVES
+};
+
+/* What is the same for all that can be done at a sentence in one way. */
+struct move_base {
+    const struct standings *standings; /* borrowed, as are the next two */
+    const struct feature *f;
+    const struct things *things;
+    size_t i; /* the sentence */
+    double x[MOVES];
+    double score[2]; /* for a dish that begins, and for one that goes on */
+};
+
+/* Of sentence `i` of `count`. */
+struct move_base find_base(const struct standings *s, const struct feature *f, size_t i,
+                           size_t count, const struct things *things);
+/* Fills in x[MOVES] for dish `dish`, which goes on with the sentence; NO_DISH: for one that begins.
+ */
+void find_moves(const struct move_base *b, const struct links *links, size_t dish, double *x);
+/* What that comes to, in the units of border.def. */
+double speaks_for(const struct move_base *b, struct links *links, size_t dish);
+
+#endif

@@ -356,7 +356,7 @@ knock the heat down	lower		knock the heat back | back off the heat | crank down 
 bring the heat down	lower		bring down the heat | bring the temperature down	verb:brings,bringing,brought,brought
 increase	increase		increase the heat | raise | raise the heat | crank up | crank it up | crank | crank up the heat | crank the heat up | bump up | bump up the heat | jack up the heat | whack up the heat | kick up the heat
 turn on	turn on		turn the heat on | turn the oven on | turn on the heat | turn on the oven | switch on | flick on | fire up
-turn off	turn off		fire off | gas off | burner off | burners off | heat off | flame off | switch it off | switch that off | turn the heat off | turn off the heat | turn it off | turn that off | turn the oven off | turn off the oven | switch off | kill the heat | switch the heat off
+turn off	turn off		fire off | burner off | burners off | heat off | flame off | switch it off | switch that off | turn the heat off | turn off the heat | turn it off | turn that off | turn the oven off | turn off the oven | switch off | kill the heat | switch the heat off
 cut the heat	turn off			verb:cuts,cutting,cut,cut
 take off the heat	remove	takes changes	take it off the heat | take that off the heat | take this off the heat | take them off the heat | take the pan off the heat | take the pot off the heat | take off heat	verb:takes,taking,took,taken
 remove from the heat	remove	takes changes	remove from heat | pull off the heat | pull it off the heat
@@ -479,6 +479,12 @@ close the lid	cover	brief	shut the lid
 tent	cover		cover loosely
 weigh down	press		weight down
 sterilize	sterilize	boils	sterilise
+label it	label		label them | label the jars | label the jar | label your jars
+bottle it	bottle		bottle it up | bottle them | bottle that | bottle up
+drag through	drag		drag it through | drag them through | drag in
+wet your hands	wet		wet my hands | wet your fingers | wet the paper
+mop it	mop		mop it with | mop them | mop them with
+squash it	squash		squash them | squash flat | squash it flat | squash them flat
 
 # --- seasoning, judging -----------------------------------------------------------------------------------------
 @marks seasons

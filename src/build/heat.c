@@ -197,8 +197,8 @@ static bool is_angle(const struct builder *b, const struct chunk *c)
     if (b->r->words.at[c->last].tag != TAG_DEGREE || before->tag == TAG_TO || before->tag == TAG_AT)
         return false;
     for (const struct chunk *k = c; k-- > b->chunks.at;)
-        if (k->tag == TAG_ACTION && is_step_word(b, k, "turns"))
-            return true;
+        if (k->tag == TAG_ACTION)
+            return is_step_word(b, k, "turns");
     return false;
 }
 

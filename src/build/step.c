@@ -239,6 +239,8 @@ static void take_repeat(struct builder *b, size_t first)
     struct step *s = &b->dish->steps.at[first], *last = s - 1;
     for (size_t i = 0; i < s->durations.count; i++)
         *LIST_ADD(b->r->arena, &last->durations) = s->durations.at[i];
+    for (size_t i = 0; i < s->temperatures.count; i++)
+        *LIST_ADD(b->r->arena, &last->temperatures) = s->temperatures.at[i];
     if (s->durations.count || s->until.length) {
         last->words.last = s->words.last;
         last->end = s->end;

@@ -2,6 +2,8 @@
  * SPDX-License-Identifier: MIT */
 #include "split/join.h"
 
+#include <math.h>
+
 #include "base/arena.h"
 #include "split/evidence.h"
 #include "split/title.h"
@@ -19,6 +21,9 @@ static bool is_announced(const struct feature *f, struct stretch s)
     return first->opens > 0
            && (first->order || first->opening_title.first <= first->opening_title.last);
 }
+
+/* What a talk must have room for, of 1, so that there is a second dish in it. */
+#define ROOM_BESIDE 0.5
 
 /* A tour of the shop names foods and amounts too, but now and then. */
 static bool is_talk(double cooking, size_t lines, double sentences)
@@ -156,7 +161,9 @@ size_t join_stretches(const struct recording *r, const struct feature *f, const 
     }
     for (size_t k = 0; k < count; k++) {
         size_t t = s[k].thread;
-        if (number[t] == NO_DISH && is_dish(&tallies[t], room(r->sentences.count)))
+        double least =
+            dishes ? fmax(room(r->sentences.count), ROOM_BESIDE) : room(r->sentences.count);
+        if (number[t] == NO_DISH && is_dish(&tallies[t], least))
             number[t] = dishes++;
         dish[k] = number[t] != NO_DISH ? number[t] : nearest(r, f, s, k, dish);
     }

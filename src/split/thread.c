@@ -135,6 +135,15 @@ static double after_close(const struct way *w)
     return w->part == FAREWELL ? AFTER_CLOSE * fmin(w->closed / CLOSE_CLEAR, 1) : 0;
 }
 
+/* A name that closes the dish, if it has come to one: "it's a traybake", before anything goes in,
+ * takes leave of none. */
+static void take_leave(struct search *x, const struct way *w, double closes, double score)
+{
+    double done = 1 - few_lines(standing_of(&w->dishes, w->at->dish)) / FEW_LINES;
+    offer(x, &(struct move){w->score + closes * done + score, closes, w, FAREWELL, w->at->dish,
+                            false, w->at->key});
+}
+
 static void begin_new(struct search *x, const struct way *w, const struct move_base *b,
                       double inside, struct links *links)
 {
@@ -188,8 +197,7 @@ static void move_on(struct search *x, const struct way *w, size_t i)
     if (w->part == FAREWELL)
         go_on(x, w, FAREWELL, talk - FAREWELL_COST);
     if (w->part == INSIDE && f->closes > 0)
-        offer(x, &(struct move){w->score + f->closes + inside - named, f->closes, w, FAREWELL,
-                                w->at->dish, false, w->at->key});
+        take_leave(x, w, f->closes, inside - named);
     struct links *links = links_of(x, w);
     const struct move_base base = find_base(&w->dishes, x->f, i, x->count, &x->things);
     if (x->borders->peaks[i] > NEW_LEAST)

@@ -5,7 +5,6 @@
 #include "write/made.h"
 
 #include "write/chapters.h"
-#include "write/wrap.h"
 
 static void make(struct open_kitchen *o, struct recording *r, chapter_list *list,
                  struct problems *p)
@@ -87,7 +86,7 @@ static void long_titles_are_cut_at_a_word(void **state)
     assert_string_equal(open_string(o, list.at[0].title),
                         "A very long name of a dish that nobody would…");
     for (size_t i = 0; i < list.count; i++)
-        assert_true(text_columns(list.at[i].title) <= CHAPTER_TITLE_LETTERS);
+        assert_true(text_letters(list.at[i].title) <= CHAPTER_TITLE_LETTERS);
     problems_release(&p);
 }
 

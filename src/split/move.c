@@ -41,7 +41,7 @@ static void count_things(const struct standings *s, const struct things *things,
                                   : dishes      ? OTHER_NOW
                                                 : UNKNOWN_NOW;
         double sharers = what == OWN_NOW ? __builtin_popcountll(dishes) : 1;
-        x[what + things->at[n].nearness] += things->at[n].weight / sharers;
+        x[what + (size_t) things->at[n].nearness] += things->at[n].weight / sharers;
         if (!things->at[n].first)
             continue;
         x[FIRST_OWN] = what == OWN_NOW;

@@ -245,6 +245,43 @@ static const struct way *best_way(const struct search *x)
     return best;
 }
 
+static bool is_talk(const struct feature *f, struct stretch s)
+{
+    for (size_t i = s.first; i <= s.last; i++)
+        if (f[i].cooking > 0)
+            return false;
+    return true;
+}
+
+/* "Okay, last one, something sweet." leads to the dish that begins behind it, and is neither
+ * another one nor a return. */
+static bool is_lead(const struct feature *f, const struct stretch *s, size_t k, size_t count,
+                    size_t begun)
+{
+    return k + 1 < count && s[k + 1].thread >= begun && s[k + 1].thread != s[k].thread
+           && s[k + 1].first == s[k].last + 1 && is_talk(f, s[k]);
+}
+
+/* Leaves out the leads, and numbers the threads anew. */
+static size_t drop_leads(const struct recording *r, const struct feature *f, struct stretch *s,
+                         size_t count)
+{
+    size_t *number = arena_alloc(r->arena, (count + 1) * sizeof *number);
+    size_t kept = 0, begun = 0, dishes = 0; /* threads there were so far, and are */
+    for (size_t k = 0; k < count; k++)
+        number[k] = NO_DISH;
+    for (size_t k = 0; k < count; k++) {
+        size_t thread = s[k].thread;
+        begun = thread < begun ? begun : thread + 1;
+        if (is_lead(f, s, k, count, begun))
+            continue;
+        if (number[thread] == NO_DISH)
+            number[thread] = dishes++;
+        s[kept++] = (struct stretch){s[k].first, s[k].last, number[thread]};
+    }
+    return kept;
+}
+
 size_t find_threads(const struct recording *r, const struct feature *f, const struct borders *b,
                     size_t count, struct stretch *out)
 {
@@ -262,5 +299,5 @@ size_t find_threads(const struct recording *r, const struct feature *f, const st
             move_on(&x, &x.ways[n], i);
         take_moves(&x, i);
     }
-    return segment_write(best_way(&x)->at, count, out);
+    return drop_leads(r, f, out, segment_write(best_way(&x)->at, count, out));
 }

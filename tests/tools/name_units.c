@@ -96,7 +96,9 @@ struct label {
 static size_t read_labels(char *labels, struct label *at, size_t most)
 {
     size_t count = 0;
-    for (char *item = strtok(labels, " \n"); item && count < most; item = strtok(NULL, " \n")) {
+    char *rest;
+    for (char *item = strtok_r(labels, " \n", &rest); item && count < most;
+         item = strtok_r(NULL, " \n", &rest)) {
         char *end;
         at[count].start = strtod(item, &end);
         at[count++].dish = end[0] && end[1] != '-' ? (size_t) strtoul(end + 1, NULL, 10) : NO_DISH;
@@ -156,9 +158,9 @@ static void print_line(struct arena *arena, const struct pack *k, struct matcher
                        struct ear *ear, char *line, char *room)
 {
     struct problems p = {0};
-    struct recording r = {.arena = arena, .file = strtok(line, "\t")};
-    char *const labels = strtok(NULL, "");
-    if (!labels || !arena_open(arena))
+    char *labels;
+    struct recording r = {.arena = arena, .file = strtok_r(line, "\t", &labels)};
+    if (!labels[0] || !arena_open(arena))
         return;
     if (read_talk(&r, k, m, ear, read_file(r.file, room), &p))
         print_talk(&r, k, labels);

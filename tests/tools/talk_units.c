@@ -64,7 +64,9 @@ static int read_label(FILE *labels)
     char text[16] = "";
     if (fscanf(labels, "%15s", text) != 1)
         return UNKNOWN_LABEL;
-    return text[0] == '-' ? OUTSIDE_LABEL : text[0] == '?' ? UNKNOWN_LABEL : atoi(text);
+    return text[0] == '-'   ? OUTSIDE_LABEL
+           : text[0] == '?' ? UNKNOWN_LABEL
+                            : (int) strtol(text, NULL, 10);
 }
 
 static void print_move(const struct move_base *base, const struct links *links, size_t dish)

@@ -57,12 +57,25 @@ void tell_candidates(const struct naming *n, struct candidates *c, size_t d, nam
         candidates_of(c, d, whole, tell, to);
 }
 
+/* "The skewers" are short for the "yogurt chicken skewers" that the rules chose. */
+static struct span in_full(const struct candidates *c, struct span name)
+{
+    const struct span head = {c->chosen.last, c->chosen.last};
+    if (name.first != name.last || c->chosen.first >= c->chosen.last
+        || name_hash(c->r, head) != name_hash(c->r, name))
+        return name;
+    for (size_t w = c->chosen.first; w < c->chosen.last; w++)
+        if (c->r->words.at[w].tag != TAG_FOOD)
+            return name;
+    return c->chosen;
+}
+
 void choose_names(struct naming *n, const struct pack *k, size_t dishes)
 {
     struct candidates c = candidates_of_dishes(n, k);
     for (size_t d = 0; d < dishes; d++) {
         struct choice best = {{1, 0}, no_name_score()};
         tell_candidates(n, &c, d, compare, &best);
-        n->best[d] = best.words;
+        n->best[d] = best.words.first <= best.words.last ? in_full(&c, best.words) : best.words;
     }
 }

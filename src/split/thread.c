@@ -135,13 +135,12 @@ static double after_close(const struct way *w)
     return w->part == FAREWELL ? AFTER_CLOSE * fmin(w->closed / CLOSE_CLEAR, 1) : 0;
 }
 
-/* A name that closes the dish, if it has come to one: "it's a traybake", before anything goes in,
- * takes leave of none. */
+/* A name that closes the dish: "it's a traybake", before anything went in, takes leave of none. */
 static void take_leave(struct search *x, const struct way *w, double closes, double score)
 {
-    double done = 1 - few_lines(standing_of(&w->dishes, w->at->dish)) / FEW_LINES;
-    offer(x, &(struct move){w->score + closes * done + score, closes, w, FAREWELL, w->at->dish,
-                            false, w->at->key});
+    bool begun = few_lines(standing_of(&w->dishes, w->at->dish)) < FEW_LINES;
+    offer(x, &(struct move){w->score + (begun ? closes : 0) + score, closes, w, FAREWELL,
+                            w->at->dish, false, w->at->key});
 }
 
 static void begin_new(struct search *x, const struct way *w, const struct move_base *b,

@@ -320,7 +320,7 @@ static void find_cooking(const struct talk *t, size_t i, double *x)
 }
 
 /* Which things are spoken of, and when they were before. */
-static void find_things(const struct talk *t, size_t i, double *x)
+static void find_spoken(const struct talk *t, size_t i, double *x)
 {
     const struct novelty soon = novelty_at(t, i, SOON_SENTENCES),
                          later = novelty_at(t, i, LATER_SENTENCES);
@@ -351,5 +351,5 @@ void find_evidence(const struct talk *t, size_t i, double *x)
     find_phrases(t, i, x);
     find_words(t, i, x);
     find_cooking(t, i, x);
-    find_things(t, i, x);
+    find_spoken(t, i, x);
 }

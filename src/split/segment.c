@@ -26,13 +26,6 @@ size_t segment_dish(const struct segment *s, size_t sentence)
     return s ? s->dish : NO_DISH;
 }
 
-size_t segment_last_dish(const struct segment *s)
-{
-    while (s && s->dish == NO_DISH)
-        s = s->before;
-    return s ? s->dish : NO_DISH;
-}
-
 size_t segment_named(const struct segment *s, size_t dish, size_t end, const size_t *named)
 {
     for (; s; end = s->first, s = s->before)

@@ -22,8 +22,6 @@ struct segment segment_after(const struct segment *s, size_t first, size_t dish,
 size_t segment_key(const struct segment *s, size_t first, size_t dish);
 /* The dish of a sentence; NO_DISH: none. In time that grows with the logarithm of the chain. */
 size_t segment_dish(const struct segment *s, size_t sentence);
-/* The dish that the chain was in last; NO_DISH: in none so far. */
-size_t segment_last_dish(const struct segment *s);
 /* The last sentence before `end` that names `dish`; SIZE_MAX: none does. `named` has for each
  * sentence 1 + the last one up to it that says a name, 0 for none. */
 size_t segment_named(const struct segment *s, size_t dish, size_t end, const size_t *named);

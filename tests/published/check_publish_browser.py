@@ -17,12 +17,7 @@ OUT, SHOTS = os.path.join(WORK, "out"), os.path.join(WORK, "shots")
 
 
 def main():
-    if browser.is_missing("pdfinfo"):
-        return 0
-    try:
-        browser.install()
-    except (subprocess.SubprocessError, OSError) as error:
-        print(f"the packages cannot be had from npm: {error}\n0 passed, 0 failed, 1 skipped")
+    if not browser.is_ready("pdfinfo"):
         return 0
     os.makedirs(SHOTS, exist_ok=True)
     subprocess.run([browser.PROGRAM, "publish", "-q", "--despite-findings", "--units", "both", "--video-url",

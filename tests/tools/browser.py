@@ -38,6 +38,18 @@ def install():
         subprocess.run(["npm", "ci", "--ignore-scripts", "--silent"], cwd=WORK, check=True, timeout=240)
 
 
+def is_ready(*tools):
+    """Installs what a browser's test needs; says why where that cannot be had, and the test counts as skipped."""
+    if is_missing(*tools):
+        return False
+    try:
+        install()
+    except (subprocess.SubprocessError, OSError) as error:
+        print(f"the packages cannot be had from npm: {error}\n0 passed, 0 failed, 1 skipped")
+        return False
+    return True
+
+
 def start(script, *arguments, **options):
     """A script, which finds its packages because it runs as a copy in B/browser."""
     copy = shutil.copy(script, WORK)

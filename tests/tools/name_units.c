@@ -9,18 +9,12 @@
 #include <stdlib.h>
 #include <string.h>
 
-#include "match/matcher.h"
-#include "read/read.h"
 #include "split/choose.h"
 #include "split/feature.h"
 #include "split/name.h"
 #include "split/topic.h"
-#include "tag/misheard.h"
-#include "tag/tag.h"
-#include "words/words.h"
-#include "read_file.h"
+#include "talk_reader.h"
 
-#define ARENA_BYTES ((size_t) 1 << 30)
 #define LINE_BYTES 262144
 #define DISHES_MOST 64
 #define START_SLACK 0.05 /* seconds */
@@ -78,13 +72,6 @@ static void print_name(void *to, const struct candidates *c, const struct candid
         if (said.at[i / 64] >> i % 64 & 1)
             printf("%c:%s=1 ", KINDS[kind], SAID_NAMES[i]);
     printf("\n");
-}
-
-static bool read_talk(struct recording *r, const struct pack *k, struct matcher *m, struct ear *ear,
-                      struct text bytes, struct problems *p)
-{
-    return read_cues(r, bytes, p) && number_words(r, k, p) && tag_words(r, k, p)
-           && hear_words(r, ear, p) && match_rules(r, k, m, p);
 }
 
 /* From when on which dish is on. */
@@ -154,37 +141,29 @@ static void print_talk(struct recording *r, const struct pack *k, char *labels)
     }
 }
 
-static void print_line(struct arena *arena, const struct pack *k, struct matcher *m,
-                       struct ear *ear, char *line, char *room)
+static void print_line(struct talk_reader *reader, char *line)
 {
-    struct problems p = {0};
     char *labels;
-    struct recording r = {.arena = arena, .file = strtok_r(line, "\t", &labels)};
-    if (!labels[0] || !arena_open(arena))
+    struct recording r = {.file = strtok_r(line, "\t", &labels)};
+    if (!labels[0])
         return;
-    if (read_talk(&r, k, m, ear, read_file(r.file, room), &p))
-        print_talk(&r, k, labels);
-    arena_reset(arena);
+    if (!arena_open(&reader->arena))
+        return;
+    if (talk_read(reader, &r))
+        print_talk(&r, reader->pack, labels);
+    arena_reset(&reader->arena);
 }
 
 int main(int argc, char **argv)
 {
-    struct pack *k = pack_builtin();
-    struct matcher *m = matcher_new(k);
-    struct ear *ear = ear_new(k);
     static char line[LINE_BYTES];
-    char *room = malloc(FILE_BYTES);
+    struct talk_reader reader;
     FILE *talks = argc > 1 ? fopen(argv[1], "r") : NULL;
-    struct arena arena;
-    arena_init(&arena, ARENA_BYTES);
-    while (talks && k && m && ear && room && fgets(line, sizeof line, talks))
-        print_line(&arena, k, m, ear, line, room);
+    bool ready = talk_reader_open(&reader);
+    while (talks && ready && fgets(line, sizeof line, talks))
+        print_line(&reader, line);
     if (talks)
         fclose(talks);
-    arena_release(&arena);
-    ear_free(ear);
-    matcher_free(m);
-    pack_free(k);
-    free(room);
+    talk_reader_close(&reader);
     return 0;
 }

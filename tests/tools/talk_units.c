@@ -12,17 +12,10 @@
 #include <stdlib.h>
 #include <string.h>
 
-#include "match/matcher.h"
-#include "read/read.h"
 #include "split/evidence.h"
 #include "split/feature.h"
 #include "split/move.h"
-#include "tag/misheard.h"
-#include "tag/tag.h"
-#include "words/words.h"
-#include "read_file.h"
-
-#define ARENA_BYTES ((size_t) 1 << 30)
+#include "talk_reader.h"
 
 static const char *const NAMES[] = {
 #define EVIDENCE(name, new, back, what) #name,
@@ -115,13 +108,6 @@ static void print_moves(const struct recording *r, const struct feature *f, FILE
     }
 }
 
-static bool read_talk(struct recording *r, const struct pack *k, struct matcher *m, struct ear *ear,
-                      struct text bytes, struct problems *p)
-{
-    return read_cues(r, bytes, p) && number_words(r, k, p) && tag_words(r, k, p)
-           && hear_words(r, ear, p) && match_rules(r, k, m, p);
-}
-
 static void print_talk(const struct recording *r, const struct pack *k, FILE *labels)
 {
     size_t count = r->sentences.count;
@@ -136,29 +122,26 @@ static void print_talk(const struct recording *r, const struct pack *k, FILE *la
         print_sentence(&t, k, i);
 }
 
+static void print_file(struct talk_reader *reader, const char *name, FILE *labels)
+{
+    struct recording r = {.file = name};
+    if (!arena_open(&reader->arena))
+        return;
+    if (talk_read(reader, &r))
+        print_talk(&r, reader->pack, labels);
+    arena_reset(&reader->arena);
+}
+
 int main(int argc, char **argv)
 {
-    struct problems p = {0};
-    struct pack *k = pack_builtin();
-    struct matcher *m = matcher_new(k);
-    struct ear *ear = ear_new(k);
-    char *room = malloc(FILE_BYTES);
+    struct talk_reader reader;
     bool moves = argc > 2 && strcmp(argv[1], "--labels") == 0;
     FILE *labels = moves ? fopen(argv[2], "r") : NULL;
-    struct arena arena;
-    arena_init(&arena, ARENA_BYTES);
-    for (int n = moves ? 3 : 1; n < argc && k && m && ear && room && arena_open(&arena); n++) {
-        struct recording r = {.arena = &arena, .file = argv[n]};
-        if (read_talk(&r, k, m, ear, read_file(argv[n], room), &p))
-            print_talk(&r, k, labels);
-        arena_reset(&arena);
-    }
+    bool ready = talk_reader_open(&reader);
+    for (int n = moves ? 3 : 1; ready && n < argc; n++)
+        print_file(&reader, argv[n], labels);
     if (labels)
         fclose(labels);
-    arena_release(&arena);
-    ear_free(ear);
-    matcher_free(m);
-    pack_free(k);
-    free(room);
+    talk_reader_close(&reader);
     return 0;
 }

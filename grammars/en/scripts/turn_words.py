@@ -6,7 +6,7 @@ weights for src/split/border.def and move.def.
   turn_words.py --test TALK_UNITS                      what both are worth on recordings left out
 
 TALK_UNITS is the program that tests/tools/talk_units.c makes. What is learned from are the recordings with gold under tests/ (but not
-those of tests/recordings/unseen) and the talks of tests/split/shares.
+those of tests/recordings/seventh) and the talks of tests/split/shares.
 
 All are logistic regressions with an L2 penalty. The points, in hundredths of log odds, are the weights of runs of words ("near  now
 the LEAD") that stand often enough. The weights are two more, of sentences with which a dish begins and of those with which one of the

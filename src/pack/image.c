@@ -175,6 +175,8 @@ static void put_pronounced(struct maker *m, struct image *out)
         image_put_text(m, &p->sounds, from->sounds);
         p->entry = from->entry;
         p->tag = from->tag;
+        p->length = (unsigned char) from->sounds.length;
+        p->letters_count = (unsigned char) count_bits(p->letters);
     }
 }
 

@@ -268,7 +268,16 @@ struct pronounced {
     struct ref sounds;
     uint32_t entry; /* its number */
     unsigned char tag;
+    unsigned char length, letters_count; /* of the sounds; how many different ones */
 };
+/* How many bits are set: without a call, as the compiler's own would be on older processors. */
+static inline unsigned count_bits(uint64_t bits)
+{
+    bits -= bits >> 1 & 0x5555555555555555u;
+    bits = (bits & 0x3333333333333333u) + (bits >> 2 & 0x3333333333333333u);
+    bits = (bits + (bits >> 4)) & 0x0f0f0f0f0f0f0f0fu;
+    return (unsigned) (bits * 0x0101010101010101u >> 56);
+}
 /* A bit for each sound that is in it; those of either case are apart, since 64 is between them. */
 static inline uint64_t sound_letters(struct text sounds)
 {

@@ -79,26 +79,23 @@ static void guess_candidate(struct hearing *h, const struct hearing_slot *slot,
     int most = most_for(slot, a, e, heard);
     if (most < 0)
         return;
-    struct text sounds = ref_text(&p->sounds);
-    int distance = (int) sound_distance(&h->ear->sounds, a->as.sounds, sounds, (unsigned) most);
-    bool brief = a->as.sounds.length < SOUNDS_LEAST || sounds.length < SOUNDS_LEAST;
+    const struct sounding as = {ref_text(&p->sounds), p->letters};
+    int distance = (int) sound_distance(&h->ear->sounds, &a->as, &as, (unsigned) most);
+    bool brief = a->as.sounds.length < SOUNDS_LEAST || as.sounds.length < SOUNDS_LEAST;
     if (distance <= most && (distance <= HOMOPHONE || !brief)
         && !of_one_root(entry_words(e), a->key))
         consider(g, e, trust_in(slot, e, heard) - (most - distance));
 }
 
-/* What no candidate of the slot can have more of: see most_for(). */
-static int most_of_any(const struct hearing_slot *slot, const struct asked *a)
+/* What most_for() gives no candidate more than: of one that was not heard in the recording, or was.
+ */
+static int most_of_any(const struct hearing_slot *slot, const struct asked *a, bool heard)
 {
-    int trust = slot->trust ? (int) slot->trust + SEEN_BONUS * SEEN_MOST : HEARD_TRUST;
-    return trust + (slot->marks ? MARK_BONUS : 0) - a->cost;
-}
-
-/* Most are refused by what is seen at once. */
-static bool may_be_near(const struct asked *a, const struct pronounced *p, int most)
-{
-    const struct sounding as = {ref_text(&p->sounds), p->letters};
-    return most >= 0 && sounds_may_be_near(&a->as, &as, (unsigned) most);
+    int trust = slot->trust ? (int) slot->trust + (heard ? SEEN_BONUS * SEEN_MOST : 0)
+                : heard     ? HEARD_TRUST
+                            : HOMOPHONE;
+    int most = trust + (slot->marks ? MARK_BONUS : 0) - a->cost;
+    return most < a->most ? most : a->most;
 }
 
 /* Where only a food that was heard is trusted, only those. */
@@ -107,11 +104,9 @@ static void guess_heard_foods(struct hearing *h, const struct hearing_slot *slot
 {
     size_t count;
     const struct pronounced *foods = pack_pronounced(h->ear->k, TAG_FOOD, &count);
-    const int most = most_of_any(slot, a);
-    if (!h->foods_known)
-        list_heard_foods(h);
+    const struct nearness near = nearness_to(&a->as, most_of_any(slot, a, true));
     for (size_t i = 0; i < h->foods.count; i++)
-        if (may_be_near(a, &foods[h->foods.at[i]], most))
+        if (nearness_may_take(&near, &foods[h->foods.at[i]]))
             guess_candidate(h, slot, a, &foods[h->foods.at[i]], g);
 }
 
@@ -121,37 +116,75 @@ struct run {
 };
 #define RUNS_MOST TAG_CODES
 
+/* All that the slot expects, tag by tag. */
+static size_t runs_make(const struct hearing *h, const struct hearing_slot *slot,
+                        struct run runs[RUNS_MOST])
+{
+    size_t count = 0, length;
+    for (int tag = unit_set_next(&slot->expects, 0); tag >= 0;
+         tag = unit_set_next(&slot->expects, tag + 1)) {
+        runs[count].at = pack_pronounced(h->ear->k, (unsigned char) tag, &length);
+        runs[count].end = runs[count].at + length;
+        count += length > 0;
+    }
+    return count;
+}
+
 /* Candidates of several tags are looked at in the order of their entries, since of two that are as
- * near the first one counts. NULL: there are no more. */
-static const struct pronounced *next_pronounced(struct run *runs, size_t count)
+ * near the first one counts: the run whose turn it is. NULL: there are no more. */
+static struct run *next_run(struct run *runs, size_t count)
 {
     struct run *first = NULL;
     for (size_t i = 0; i < count; i++)
         if (runs[i].at < runs[i].end && (!first || runs[i].at->entry < first->at->entry))
             first = &runs[i];
-    return first ? first->at++ : NULL;
+    return first;
+}
+
+/* The foods that were heard, in order, as they are met on the way through all. */
+struct heard_foods {
+    const struct pronounced *all;
+    const size_t *at;
+    size_t left;
+};
+
+static bool is_heard(struct heard_foods *f, const struct pronounced *p)
+{
+    if (!f->left || p != &f->all[*f->at])
+        return false;
+    f->left--;
+    f->at++;
+    return true;
+}
+
+/* Most are refused by what is seen at once; foods that were not heard by less. */
+static void guess_any(struct hearing *h, const struct hearing_slot *slot, const struct asked *a,
+                      struct guess *g)
+{
+    struct run runs[RUNS_MOST];
+    size_t count = runs_make(h, slot, runs), foods;
+    struct heard_foods heard = {pack_pronounced(h->ear->k, TAG_FOOD, &foods), h->foods.at,
+                                h->foods.count};
+    const struct nearness near = nearness_to(&a->as, most_of_any(slot, a, false)),
+                          heard_near = nearness_to(&a->as, most_of_any(slot, a, true));
+    for (struct run *run = next_run(runs, count); run; run = next_run(runs, count)) {
+        do {
+            const struct pronounced *p = run->at++;
+            bool farther = p->tag != TAG_FOOD || is_heard(&heard, p);
+            if (nearness_may_take(farther ? &heard_near : &near, p))
+                guess_candidate(h, slot, a, p, g);
+        } while (count == 1 && run->at < run->end);
+    }
 }
 
 void guess_by_sound(struct hearing *h, const struct hearing_slot *slot, const struct asked *a,
                     struct guess *g)
 {
-    struct run runs[RUNS_MOST];
-    size_t count = 0;
-    if (!slot->trust && !slot->sure) {
-        if (unit_set_has(&slot->expects, TAG_FOOD))
-            guess_heard_foods(h, slot, a, g);
-        return;
-    }
-    for (int tag = unit_set_next(&slot->expects, 0); tag >= 0;
-         tag = unit_set_next(&slot->expects, tag + 1)) {
-        size_t length;
-        runs[count].at = pack_pronounced(h->ear->k, (unsigned char) tag, &length);
-        runs[count].end = runs[count].at + length;
-        count++;
-    }
-    const int most = most_of_any(slot, a);
-    for (const struct pronounced *p = next_pronounced(runs, count); p;
-         p = next_pronounced(runs, count))
-        if (may_be_near(a, p, most))
-            guess_candidate(h, slot, a, p, g);
+    bool food = unit_set_has(&slot->expects, TAG_FOOD);
+    if (food && !h->foods_known)
+        list_heard_foods(h);
+    if (slot->trust || slot->sure)
+        guess_any(h, slot, a, g);
+    else if (food)
+        guess_heard_foods(h, slot, a, g);
 }

@@ -64,10 +64,11 @@ static int name_distance(struct hearing *h, const struct sentence *s, size_t i, 
         || never_wrong(h, table_find(h->ear->pairs, w->key))
         || (!other && !amount_before(h, s, begin)))
         return NEIGHBOUR_TRUST + 1;
-    struct text heard = sounds_of(h, w->key), meant = sounds_of(h, asked);
-    bool brief = heard.length < SOUNDS_LEAST || meant.length < SOUNDS_LEAST;
-    int distance = (int) sound_distance(&h->ear->sounds, heard, meant, NEIGHBOUR_TRUST);
-    if (!meant.length || (brief && distance > HOMOPHONE))
+    const struct sounding heard = sounding_of(sounds_of(h, w->key)),
+                          meant = sounding_of(sounds_of(h, asked));
+    bool brief = heard.sounds.length < SOUNDS_LEAST || meant.sounds.length < SOUNDS_LEAST;
+    int distance = (int) sound_distance(&h->ear->sounds, &heard, &meant, NEIGHBOUR_TRUST);
+    if (!meant.sounds.length || (brief && distance > HOMOPHONE))
         return NEIGHBOUR_TRUST + 1;
     return distance + (other ? 0 : KNOWN_COST);
 }

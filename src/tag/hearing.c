@@ -6,7 +6,7 @@
 
 /* How many words are read as this value of this tag. */
 struct heard_count {
-    struct text value;
+    const char *value; /* where it stands in the pack */
     struct heard_count *next;
     int count;
     unsigned char tag;
@@ -18,10 +18,16 @@ struct known_sound {
     struct known_sound *next;
 };
 
-static struct heard_count *count_of(const struct hearing *h, unsigned char tag, struct text value)
+/* A text of the pack stands there once, so that where it stands tells which it is. */
+static size_t bucket_of(const char *value)
 {
-    struct heard_count *c = h->counts[text_hash(value) % COUNT_BUCKETS];
-    while (c && (c->tag != tag || !text_equal(c->value, value)))
+    return (uintptr_t) value % COUNT_BUCKETS;
+}
+
+static struct heard_count *count_of(const struct hearing *h, unsigned char tag, const char *value)
+{
+    struct heard_count *c = h->counts[bucket_of(value)];
+    while (c && (c->tag != tag || c->value != value))
         c = c->next;
     return c;
 }
@@ -31,11 +37,12 @@ static void count_word(struct hearing *h, const struct word *w, int by)
 {
     if (!w->entry || w->tag == TAG_INSIDE)
         return;
-    struct heard_count *c = count_of(h, w->tag, entry_value(w->entry));
+    const char *value = entry_value(w->entry).at;
+    struct heard_count *c = count_of(h, w->tag, value);
     if (!c) {
-        struct heard_count **bucket = &h->counts[text_hash(entry_value(w->entry)) % COUNT_BUCKETS];
+        struct heard_count **bucket = &h->counts[bucket_of(value)];
         c = arena_alloc(h->r->arena, sizeof *c);
-        *c = (struct heard_count){entry_value(w->entry), *bucket, 0, w->tag};
+        *c = (struct heard_count){value, *bucket, 0, w->tag};
         *bucket = c;
         h->foods_known = false;
     }
@@ -54,7 +61,7 @@ struct hearing *hearing_begin(struct recording *r, const struct ear *ear)
 
 int times_heard(const struct hearing *h, const struct entry *e)
 {
-    const struct heard_count *c = count_of(h, e->tag, entry_value(e));
+    const struct heard_count *c = count_of(h, e->tag, entry_value(e).at);
     return !c ? 0 : c->count < SEEN_MOST ? c->count : SEEN_MOST;
 }
 
@@ -65,7 +72,7 @@ void list_heard_foods(struct hearing *h)
     const struct pronounced *all = pack_pronounced(h->ear->k, TAG_FOOD, &count);
     h->foods.count = 0;
     for (size_t i = 0; i < count; i++)
-        if (count_of(h, TAG_FOOD, entry_value(&entries[all[i].entry])))
+        if (count_of(h, TAG_FOOD, entry_value(&entries[all[i].entry]).at))
             *LIST_ADD(h->r->arena, &h->foods) = i;
     h->foods_known = true;
 }

@@ -85,10 +85,8 @@ static void hear_slot(struct hearing *h, const struct sentence_units *u, struct 
         consider(g, known, -100 - (int) (s->end - s->begin));
     } else if ((!fits || s->end - s->begin > 1) && !slot->nouns && !slot->always && !slot->strong
                && s->doubtful) {
-        if (!s->asked.as.sounds.length) {
-            s->asked.as.sounds = sounds_of(h, s->asked.key);
-            s->asked.as.letters = sound_letters(s->asked.as.sounds);
-        }
+        if (!s->asked.as.sounds.length)
+            s->asked.as = sounding_of(sounds_of(h, s->asked.key));
         struct asked asked = s->asked;
         if ((slot->sure || s->end - s->begin > 1) && unit_set_has(&slot->expects, TAG_FOOD)
             && s->no_word)

@@ -34,11 +34,11 @@ static void hear_long(struct hearing *h, struct sentence_units *u, size_t begin,
     size_t count;
     const struct pronounced *all = pack_pronounced(h->ear->k, TAG_FOOD, &count);
     const struct entry *entries = pack_entries(h->ear->k, &count);
-    struct text key = joined_key(h, u->first[begin], u->last[end - 1], room),
-                sounds = sounds_of(h, key);
-    for (uint32_t i = ear_long_find(h->ear, sounds); i; i = h->ear->long_next[i - 1]) {
-        struct text name = ref_text(&all[i - 1].sounds);
-        unsigned distance = sound_distance(&h->ear->sounds, sounds, name, LONG_TRUST);
+    struct text key = joined_key(h, u->first[begin], u->last[end - 1], room);
+    const struct sounding heard = sounding_of(sounds_of(h, key));
+    for (uint32_t i = ear_long_find(h->ear, heard.sounds); i; i = h->ear->long_next[i - 1]) {
+        const struct sounding name = {ref_text(&all[i - 1].sounds), all[i - 1].letters};
+        unsigned distance = sound_distance(&h->ear->sounds, &heard, &name, LONG_TRUST);
         if (distance <= LONG_TRUST)
             consider(&g, &entries[all[i - 1].entry], (int) distance);
     }

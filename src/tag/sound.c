@@ -86,20 +86,25 @@ static unsigned least(unsigned a, unsigned b, unsigned c)
     return low < c ? low : c;
 }
 
-/* Row by row of the usual table of edits, with a row's least value to give up early. */
+/* Row by row of the usual table of edits, with a row's least value to give up early. Only where the
+ * places in both words differ by no more than `most` has slips for: elsewhere it is more. */
 static unsigned slips(const struct sounds *s, struct text a, struct text b, unsigned most)
 {
+    const size_t apart = most / LOST_FAINT;
     unsigned row[SOUNDS_MOST + 1] = {0};
     for (size_t j = 0; j < b.length; j++)
         row[j + 1] = row[j] + s->lost[at(b, j)];
-    for (size_t i = 0; i < a.length; i++) {
-        unsigned corner = row[0], lowest = row[0] += s->lost[at(a, i)];
-        for (size_t j = 0; j < b.length; j++) {
-            unsigned above = row[j + 1];
-            row[j + 1] = least(above + s->lost[at(a, i)], row[j] + s->lost[at(b, j)],
-                               corner + s->apart[at(a, i)][at(b, j)]);
+    for (size_t i = 1; i <= a.length; i++) {
+        const unsigned char sound = at(a, i - 1);
+        size_t first = i > apart ? i - apart : 1, last = i + apart;
+        unsigned corner = row[first - 1];
+        unsigned lowest = row[first - 1] = i > apart ? most + 1 : corner + s->lost[sound];
+        for (size_t j = first; j <= b.length && j <= last; j++) {
+            unsigned above = row[j];
+            row[j] = least(above + s->lost[sound], row[j - 1] + s->lost[at(b, j - 1)],
+                           corner + s->apart[sound][at(b, j - 1)]);
             corner = above;
-            lowest = row[j + 1] < lowest ? row[j + 1] : lowest;
+            lowest = row[j] < lowest ? row[j] : lowest;
         }
         if (lowest > most)
             return lowest;
@@ -107,38 +112,39 @@ static unsigned slips(const struct sounds *s, struct text a, struct text b, unsi
     return row[b.length];
 }
 
-static unsigned count_bits(uint64_t bits)
+/* Each sound more is a slip, and each letter that the other one lacks. */
+static unsigned lacks_most(size_t a, size_t b, unsigned most)
 {
-    unsigned count = 0;
-    for (; bits; bits &= bits - 1)
-        count++;
-    return count;
+    size_t longer = a > b ? a : b, shorter = a > b ? b : a;
+    if (!shorter || longer > SOUNDS_MOST || (longer - shorter) * LOST_FAINT > most * longer)
+        return 0;
+    unsigned lacks = most * (unsigned) longer / SLIP_NEAR;
+    return 1 + (lacks < SOUNDS_MOST ? lacks : SOUNDS_MOST);
 }
 
-/* What the slips come to at least: each sound that the other one lacks is one. */
-static unsigned slips_least(uint64_t a, uint64_t b)
+struct nearness nearness_to(const struct sounding *to, int most)
 {
-    unsigned lacks_b = count_bits(a & ~b), lacks_a = count_bits(b & ~a);
-    return (lacks_a > lacks_b ? lacks_a : lacks_b) * SLIP_NEAR;
+    struct nearness n = {.letters = to->letters, .count = count_bits(to->letters)};
+    for (size_t length = 1; most >= 0 && length <= SOUNDS_MOST; length++)
+        n.lacks[length] = (unsigned char) lacks_most(to->sounds.length, length, (unsigned) most);
+    return n;
 }
 
-bool sounds_may_be_near(const struct sounding *a, const struct sounding *b, unsigned most)
+static bool may_be_near(const struct sounding *a, const struct sounding *b, unsigned most)
 {
-    size_t longer = a->sounds.length, shorter = b->sounds.length;
-    if (longer < shorter) {
-        longer = b->sounds.length;
-        shorter = a->sounds.length;
-    }
-    return shorter && longer <= SOUNDS_MOST && (longer - shorter) * LOST_FAINT <= most * longer
-           && slips_least(a->letters, b->letters) <= most * longer;
+    unsigned lacks_b = count_bits(a->letters & ~b->letters),
+             lacks_a = count_bits(b->letters & ~a->letters);
+    return (lacks_b > lacks_a ? lacks_b : lacks_a)
+           < lacks_most(a->sounds.length, b->sounds.length, most);
 }
 
-unsigned sound_distance(const struct sounds *s, struct text a, struct text b, unsigned most)
+unsigned sound_distance(const struct sounds *s, const struct sounding *a, const struct sounding *b,
+                        unsigned most)
 {
-    const struct sounding x = {a, sound_letters(a)}, y = {b, sound_letters(b)};
-    unsigned longer = (unsigned) (a.length > b.length ? a.length : b.length);
-    if (!sounds_may_be_near(&x, &y, most))
+    size_t longer = a->sounds.length > b->sounds.length ? a->sounds.length : b->sounds.length;
+    unsigned all = most * (unsigned) longer;
+    if (!may_be_near(a, b, most))
         return most + 1;
-    unsigned n = slips(s, a, b, most * longer);
-    return n > most * longer ? most + 1 : n / longer;
+    unsigned n = slips(s, a->sounds, b->sounds, all);
+    return n > all ? most + 1 : n / (unsigned) longer;
 }

@@ -18,16 +18,36 @@ struct sounds {
 /* False where the pack has no such table: then nothing can be compared. */
 bool sounds_load(struct sounds *s, const struct pack *k);
 
-/* The least number of slips, in hundredths, that make one the other, for each sound of the longer.
- * More than `most`: some number above it. */
-unsigned sound_distance(const struct sounds *s, struct text a, struct text b, unsigned most);
 /* Sounds and the bits of their letters, sound_letters(). */
 struct sounding {
     struct text sounds;
     uint64_t letters;
 };
-/* Whether the two can be as near as `most` at all, by their lengths and their letters. */
-bool sounds_may_be_near(const struct sounding *a, const struct sounding *b, unsigned most);
+static inline struct sounding sounding_of(struct text sounds)
+{
+    return (struct sounding){sounds, sound_letters(sounds)};
+}
+
+/* The least number of slips, in hundredths, that make one the other, for each sound of the longer.
+ * More than `most`: some number above it. */
+unsigned sound_distance(const struct sounds *s, const struct sounding *a, const struct sounding *b,
+                        unsigned most);
+
+/* What tells at a look that a word is too far from another one, as most are: how many letters of
+ * the one the other may lack, and one more, by the number of its sounds; 0: none is near. */
+struct nearness {
+    uint64_t letters; /* the other one's */
+    unsigned count;   /* of these */
+    unsigned char lacks[SOUNDS_MOST + 1];
+};
+/* None is near where `most` is less than 0. */
+struct nearness nearness_to(const struct sounding *to, int most);
+static inline bool nearness_may_take(const struct nearness *n, const struct pronounced *p)
+{
+    unsigned both = count_bits(n->letters & p->letters);
+    unsigned more = p->letters_count > n->count ? p->letters_count : n->count;
+    return more - both < n->lacks[p->length];
+}
 
 /* What stays of the sounds when vowels and faint ones are left out, and of the rest only their
  * kinds are kept: words that sound nearly the same nearly always have the same. */

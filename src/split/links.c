@@ -41,18 +41,27 @@ void find_things(const struct feature *f, size_t count, size_t i, struct things 
     }
 }
 
-void find_links(const struct things *t, const struct segment *s, size_t kept, struct links *out)
+void find_links(const struct things *t, const struct segment *s, const struct standings *dishes,
+                struct links *out)
 {
-    out->any = 0;
-    memset(out->scored, 0, sizeof out->scored);
+    const size_t kept = first_kept(dishes);
+    out->any = out->scored = 0;
+    out->new_scored = false;
+    out->on = dishes->on;
     for (size_t n = 0; n < t->count; n++) {
-        uint64_t dishes = 0;
+        uint64_t whose = 0;
         for (size_t k = 0; k < t->at[n].times; k++) {
             size_t dish = segment_dish(s, t->at[n].before[k]);
             if (dish != NO_DISH && dish >= kept)
-                dishes |= (uint64_t) 1 << dish % DISHES_KEPT;
+                whose |= (uint64_t) 1 << dish % DISHES_KEPT;
         }
-        out->dishes[n] = dishes;
-        out->any |= dishes;
+        out->dishes[n] = whose;
+        out->any |= whose;
     }
+}
+
+bool links_equal(const struct things *t, const struct links *a, const struct links *b)
+{
+    return a->on == b->on && a->any == b->any
+           && memcmp(a->dishes, b->dishes, t->count * sizeof *a->dishes) == 0;
 }

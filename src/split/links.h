@@ -33,15 +33,20 @@ struct things {
 struct links {
     uint64_t dishes[THINGS_MOST];
     uint64_t any; /* all of them */
-    /* What they speak for that a dish goes on (the last: that one begins), once it was asked. */
-    double score[DISHES_KEPT + 1];
-    bool scored[DISHES_KEPT + 1];
+    size_t on;    /* the dish that is on, or was last; NO_DISH: none so far */
+    /* What they speak for that a dish goes on, once it was asked; that one begins. */
+    double score[DISHES_KEPT], new_score;
+    uint64_t scored; /* bits as above */
+    bool new_scored;
 };
 
 /* The things of sentences [i, count) that were named before sentence `i`, and those that were not.
  */
 void find_things(const struct feature *f, size_t count, size_t i, struct things *out);
-/* Whose they are, of the dishes from `kept` on. */
-void find_links(const struct things *t, const struct segment *s, size_t kept, struct links *out);
+/* Whose they are, of the dishes that are told apart. */
+void find_links(const struct things *t, const struct segment *s, const struct standings *dishes,
+                struct links *out);
+/* Whether they speak alike. */
+bool links_equal(const struct things *t, const struct links *a, const struct links *b);
 
 #endif

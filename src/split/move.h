@@ -5,6 +5,7 @@
 #define DISHTAKE_SPLIT_MOVE_H
 
 #include "split/links.h"
+#include "split/logs.h"
 #include "split/standing.h"
 
 enum move_evidence {
@@ -16,17 +17,23 @@ enum move_evidence {
 
 /* What is the same for all that can be done at a sentence in one way. */
 struct move_base {
-    const struct standings *standings; /* borrowed, as are the next two */
-    const struct feature *f;
+    const struct standings *standings; /* borrowed, as are the next three */
+    const struct feature *f;           /* the sentence's */
     const struct things *things;
+    const struct logs *logs;
     size_t i; /* the sentence */
     double x[MOVES];
     double score[2]; /* for a dish that begins, and for one that goes on */
 };
 
-/* Of sentence `i` of `count`. */
-struct move_base find_base(const struct standings *s, const struct feature *f, size_t i,
-                           size_t count, const struct things *things);
+/* A sentence, the things of it and of those behind it, and what all of them need. */
+struct move_place {
+    const struct feature *f; /* of all sentences; borrowed, as are the next two */
+    const struct things *things;
+    const struct logs *logs;
+    size_t i, count; /* the sentence, of so many */
+};
+struct move_base find_base(const struct standings *s, const struct move_place *at);
 /* Fills in x[MOVES] for dish `dish`, which goes on with the sentence; NO_DISH: for one that begins.
  */
 void find_moves(const struct move_base *b, const struct links *links, size_t dish, double *x);

@@ -2,23 +2,8 @@
  * SPDX-License-Identifier: MIT */
 #include "split/standing.h"
 
-#include <math.h>
 #include <stddef.h>
 #include <string.h>
-
-#define TASTE_SURE 2.60   /* a dish has a taste once it has many more than so many foods of it */
-#define ENDED_SENTENCES 6 /* so near its end a dish is finished ... */
-#define TIMED_SENTENCES 3 /* ... or waits */
-
-const struct standing *standing_of(const struct standings *s, size_t dish)
-{
-    return &s->of[dish % DISHES_KEPT];
-}
-
-size_t first_kept(const struct standings *s)
-{
-    return s->dishes > DISHES_KEPT ? s->dishes - DISHES_KEPT : 0;
-}
 
 void standings_init(struct standings *s)
 {
@@ -33,20 +18,12 @@ void standings_copy(struct standings *to, const struct standings *from)
     memcpy(to, from, offsetof(struct standings, of) + kept * sizeof *from->of);
 }
 
-size_t left_since(const struct standings *s, size_t dish)
-{
-    size_t n = 0;
-    while (n < LEFT_KEPT && s->left[n] != dish)
-        n++;
-    return n;
-}
-
 size_t unfinished(const struct standings *s)
 {
     const size_t kept = s->dishes - first_kept(s);
     const uint64_t all = kept < DISHES_KEPT ? ((uint64_t) 1 << kept) - 1 : UINT64_MAX;
     const uint64_t on = s->on == NO_DISH ? 0 : (uint64_t) 1 << s->on % DISHES_KEPT;
-    return (size_t) __builtin_popcountll(all & ~s->finished & ~on);
+    return count_bits(all & ~s->finished & ~on);
 }
 
 /* The dish that was on is left for another. */
@@ -61,17 +38,6 @@ static void leave(struct standings *s, size_t dish)
 static bool ends(const struct feature *f)
 {
     return f->closes > 0 || f->finished || f->late;
-}
-
-/* Whether that happened in the last stretch, near its end. */
-static bool is_near_end(const struct standing *d, uint32_t happened, uint32_t sentences)
-{
-    return happened > d->since && happened + sentences > d->last + 1;
-}
-
-bool is_finished(const struct standing *d)
-{
-    return is_near_end(d, d->ended, ENDED_SENTENCES);
 }
 
 void stand(struct standings *s, const struct feature *f, size_t i, size_t dish, bool counts)
@@ -99,22 +65,4 @@ void stand(struct standings *s, const struct feature *f, size_t i, size_t dish, 
     d->lines += (float) f[i].lines;
     d->sweet += f[i].sweet;
     d->savory += f[i].savory;
-}
-
-bool waits(const struct standing *d)
-{
-    return is_near_end(d, d->timed, TIMED_SENTENCES);
-}
-
-double few_lines(const struct standing *d)
-{
-    return fmax(FEW_LINES - (double) d->lines, 0);
-}
-
-double clash(const struct standings *s, const struct feature *f, size_t dish)
-{
-    if (dish == NO_DISH || dish < first_kept(s))
-        return 0;
-    const struct standing *d = standing_of(s, dish);
-    return (f->sweet * d->savory + f->savory * d->sweet) / (d->sweet + d->savory + TASTE_SURE);
 }

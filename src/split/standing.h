@@ -36,22 +36,62 @@ struct standings {
 void standings_init(struct standings *s);
 /* Copies what there is: most talks have few dishes. */
 void standings_copy(struct standings *to, const struct standings *from);
-const struct standing *standing_of(const struct standings *s, size_t dish);
-/* It came to a yield, a garnish or a leave when it was on last. */
-bool is_finished(const struct standing *d);
-/* It was just said how long something takes when it was on last. */
-bool waits(const struct standing *d);
-/* Foods with an amount that it lacks to FEW_LINES. */
-double few_lines(const struct standing *d);
-/* How many dishes were left since that one was, LEFT_KEPT at most. */
-size_t left_since(const struct standings *s, size_t dish);
 /* How many others were left unfinished. */
 size_t unfinished(const struct standings *s);
-/* The first dish that is told apart. */
-size_t first_kept(const struct standings *s);
 /* Sentence `i` goes into `dish`, which may be a new one. `counts`: what it says is of the dish. */
 void stand(struct standings *s, const struct feature *f, size_t i, size_t dish, bool counts);
+
+/* ---- what a search asks of each dish of each way at each sentence, and so stands here */
+
+#define ENDED_SENTENCES 6 /* so near its end a dish is finished ... */
+#define TIMED_SENTENCES 3 /* ... or waits */
+#define TASTE_SURE 2.60   /* a dish has a taste once it has many more than so many foods of it */
+
+static inline const struct standing *standing_of(const struct standings *s, size_t dish)
+{
+    return &s->of[dish % DISHES_KEPT];
+}
+/* The first dish that is told apart. */
+static inline size_t first_kept(const struct standings *s)
+{
+    return s->dishes > DISHES_KEPT ? s->dishes - DISHES_KEPT : 0;
+}
+/* Whether that happened in the last stretch, near its end. */
+static inline bool is_near_end(const struct standing *d, uint32_t happened, uint32_t sentences)
+{
+    return happened > d->since && happened + sentences > d->last + 1;
+}
+/* It came to a yield, a garnish or a leave when it was on last. */
+static inline bool is_finished(const struct standing *d)
+{
+    return is_near_end(d, d->ended, ENDED_SENTENCES);
+}
+/* It was just said how long something takes when it was on last. */
+static inline bool waits(const struct standing *d)
+{
+    return is_near_end(d, d->timed, TIMED_SENTENCES);
+}
+/* Foods with an amount that it lacks to FEW_LINES. */
+static inline double few_lines(const struct standing *d)
+{
+    double lacks = FEW_LINES - (double) d->lines;
+    return lacks > 0 ? lacks : 0;
+}
+/* How many dishes were left since that one was, LEFT_KEPT at most. */
+static inline size_t left_since(const struct standings *s, size_t dish)
+{
+    size_t n = 0;
+    while (n < LEFT_KEPT && s->left[n] != dish)
+        n++;
+    return n;
+}
 /* What the food of sentence `i` costs in that dish: a chocolate in a soup. */
-double clash(const struct standings *s, const struct feature *f, size_t dish);
+static inline double clash(const struct standings *s, const struct feature *f, size_t dish)
+{
+    if (dish == NO_DISH || dish < first_kept(s))
+        return 0;
+    const struct standing *d = standing_of(s, dish);
+    return (f->sweet * d->savory + f->savory * d->sweet) / (d->sweet + d->savory + TASTE_SURE);
+}
 
 #endif

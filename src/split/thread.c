@@ -6,6 +6,7 @@
 
 #include "base/arena.h"
 #include "split/evidence.h"
+#include "split/lead.h"
 #include "split/move.h"
 #include "split/segment.h"
 #include "split/title.h"
@@ -58,15 +59,31 @@ struct search {
     size_t ways_count;
     struct move moves[WAYS_MOST];
     size_t moves_count;
+    double least;         /* the worst of the moves, once there are so many that one must go */
     struct things things; /* of the sentence at hand and those behind it */
-    /* Whose they are, for each chain of the ways: many ways have the same. */
+    /* Whose they are, for each chain of the ways: many ways have the same, many chains too. */
     struct links links[WAYS_MOST];
     const struct segment *linked[WAYS_MOST];
-    size_t linked_count;
+    struct links *linked_to[WAYS_MOST];
+    size_t links_count, linked_count;
+    struct logs logs;
 };
 
+/* Nine of ten moves are no better than those that there are. */
+static bool is_lost(const struct search *x, double score)
+{
+    return x->moves_count == WAYS_MOST && score <= x->least;
+}
+
+static void find_least(struct search *x)
+{
+    x->least = x->moves[0].score;
+    for (size_t i = 1; i < x->moves_count; i++)
+        x->least = x->moves[i].score < x->least ? x->moves[i].score : x->least;
+}
+
 /* Keeps the best moves; of those that leave the same dishes in the same part only the best. */
-static void offer(struct search *x, const struct move *m)
+static void keep(struct search *x, const struct move *m)
 {
     struct move *worst = NULL;
     for (size_t i = 0; i < x->moves_count; i++) {
@@ -85,18 +102,28 @@ static void offer(struct search *x, const struct move *m)
         *worst = *m;
 }
 
+static void offer(struct search *x, const struct move *m)
+{
+    if (is_lost(x, m->score))
+        return;
+    keep(x, m);
+    find_least(x);
+}
+
 /* The same dish, or the talk outside, goes on. */
 static void go_on(struct search *x, const struct way *w, enum part part, double score)
 {
     bool leaves = part == OUTSIDE && w->part != OUTSIDE;
-    offer(x, &(struct move){w->score + score, w->closed, w, part, leaves ? NO_DISH : w->at->dish,
-                            leaves, w->at->key});
+    if (!is_lost(x, w->score + score))
+        offer(x, &(struct move){w->score + score, w->closed, w, part,
+                                leaves ? NO_DISH : w->at->dish, leaves, w->at->key});
 }
 
 static void begin(struct search *x, const struct way *w, size_t i, size_t dish, double score)
 {
-    offer(x, &(struct move){w->score + score, w->closed, w, INSIDE, dish, true,
-                            segment_key(w->at, i, dish)});
+    if (!is_lost(x, w->score + score))
+        offer(x, &(struct move){w->score + score, w->closed, w, INSIDE, dish, true,
+                                segment_key(w->at, i, dish)});
 }
 
 /* ---- names */
@@ -153,14 +180,25 @@ static void begin_new(struct search *x, const struct way *w, const struct move_b
     begin(x, w, b->i, w->dishes.dishes, score);
 }
 
-/* To a dish of which something is spoken, or to that which was left last. */
+static uint64_t bit(const struct standings *s, size_t dish)
+{
+    return dish == NO_DISH || dish < first_kept(s) ? 0 : (uint64_t) 1 << dish % DISHES_KEPT;
+}
+
+/* To a dish of which something is spoken, or to that which was left last; in the order in which
+ * they began. */
 static void go_back(struct search *x, const struct way *w, const struct move_base *b, double inside,
                     struct links *links)
 {
+    const struct standings *s = &w->dishes;
     double score = x->borders->returns[b->i] + inside;
-    for (size_t d = first_kept(&w->dishes); d < w->dishes.dishes; d++)
-        if (d != w->dishes.on && (d == w->dishes.left[0] || links->any >> d % DISHES_KEPT & 1))
-            begin(x, w, b->i, d, score + speaks_for(b, links, d) - renaming(x, w, b->i, d));
+    size_t first = first_kept(s), turn = first % DISHES_KEPT;
+    uint64_t dishes = (links->any | bit(s, s->left[0])) & ~bit(s, s->on);
+    for (dishes = dishes >> turn | dishes << (DISHES_KEPT - turn) % DISHES_KEPT; dishes;
+         dishes &= dishes - 1) {
+        size_t d = first + (size_t) __builtin_ctzll(dishes);
+        begin(x, w, b->i, d, score + speaks_for(b, links, d) - renaming(x, w, b->i, d));
+    }
 }
 
 /* The dish that was on goes on after its farewell, or after other talk. */
@@ -172,14 +210,18 @@ static void go_on_again(struct search *x, const struct way *w, size_t i, double 
 
 static struct links *links_of(struct search *x, const struct way *w)
 {
-    size_t n = 0;
+    size_t n = 0, same = 0;
     while (n < x->linked_count && x->linked[n] != w->at)
         n++;
-    if (n == x->linked_count) {
-        find_links(&x->things, w->at, first_kept(&w->dishes), &x->links[n]);
-        x->linked[x->linked_count++] = w->at;
-    }
-    return &x->links[n];
+    if (n < x->linked_count)
+        return x->linked_to[n];
+    struct links *links = &x->links[x->links_count];
+    find_links(&x->things, w->at, &w->dishes, links);
+    while (same < x->links_count && !links_equal(&x->things, &x->links[same], links))
+        same++;
+    x->links_count += same == x->links_count;
+    x->linked[x->linked_count++] = w->at;
+    return x->linked_to[n] = &x->links[same];
 }
 
 static void move_on(struct search *x, const struct way *w, size_t i)
@@ -198,7 +240,8 @@ static void move_on(struct search *x, const struct way *w, size_t i)
     if (w->part == INSIDE && f->closes > 0)
         take_leave(x, w, f->closes, inside - named);
     struct links *links = links_of(x, w);
-    const struct move_base base = find_base(&w->dishes, x->f, i, x->count, &x->things);
+    const struct move_base base =
+        find_base(&w->dishes, &(struct move_place){x->f, &x->things, &x->logs, i, x->count});
     if (x->borders->peaks[i] > NEW_LEAST)
         begin_new(x, w, &base, inside, links);
     go_on_again(x, w, i, inside);
@@ -244,43 +287,6 @@ static const struct way *best_way(const struct search *x)
     return best;
 }
 
-static bool is_talk(const struct feature *f, struct stretch s)
-{
-    for (size_t i = s.first; i <= s.last; i++)
-        if (f[i].cooking > 0)
-            return false;
-    return true;
-}
-
-/* "Okay, last one, something sweet." leads to the dish that begins behind it, and is neither
- * another one nor a return. */
-static bool is_lead(const struct feature *f, const struct stretch *s, size_t k, size_t count,
-                    size_t begun)
-{
-    return k + 1 < count && s[k + 1].thread >= begun && s[k + 1].thread != s[k].thread
-           && s[k + 1].first == s[k].last + 1 && is_talk(f, s[k]);
-}
-
-/* Leaves out the leads, and numbers the threads anew. */
-static size_t drop_leads(const struct recording *r, const struct feature *f, struct stretch *s,
-                         size_t count)
-{
-    size_t *number = arena_alloc(r->arena, (count + 1) * sizeof *number);
-    size_t kept = 0, begun = 0, dishes = 0; /* threads there were so far, and are */
-    for (size_t k = 0; k < count; k++)
-        number[k] = NO_DISH;
-    for (size_t k = 0; k < count; k++) {
-        size_t thread = s[k].thread;
-        begun = thread < begun ? begun : thread + 1;
-        if (is_lead(f, s, k, count, begun))
-            continue;
-        if (number[thread] == NO_DISH)
-            number[thread] = dishes++;
-        s[kept++] = (struct stretch){s[k].first, s[k].last, number[thread]};
-    }
-    return kept;
-}
-
 size_t find_threads(const struct recording *r, const struct feature *f, const struct borders *b,
                     size_t count, struct stretch *out)
 {
@@ -291,9 +297,10 @@ size_t find_threads(const struct recording *r, const struct feature *f, const st
     x.next = x.room[1];
     x.ways[0] = (struct way){.at = &nothing};
     standings_init(&x.ways[0].dishes);
+    logs_make(&x.logs, count + 1);
     for (size_t i = 0; i < count; i++) {
         find_things(f, count, i, &x.things);
-        x.linked_count = 0;
+        x.links_count = x.linked_count = 0;
         for (size_t n = 0; n < x.ways_count; n++)
             move_on(&x, &x.ways[n], i);
         take_moves(&x, i);

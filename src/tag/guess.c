@@ -104,9 +104,9 @@ static void guess_heard_foods(struct hearing *h, const struct hearing_slot *slot
 {
     size_t count;
     const struct pronounced *foods = pack_pronounced(h->ear->k, TAG_FOOD, &count);
-    const struct nearness near = nearness_to(&a->as, most_of_any(slot, a, true));
+    const struct sound_reach near = sound_reach_of(&a->as, most_of_any(slot, a, true));
     for (size_t i = 0; i < h->foods.count; i++)
-        if (nearness_may_take(&near, &foods[h->foods.at[i]]))
+        if (sound_reaches(&near, &foods[h->foods.at[i]]))
             guess_candidate(h, slot, a, &foods[h->foods.at[i]], g);
 }
 
@@ -165,13 +165,13 @@ static void guess_any(struct hearing *h, const struct hearing_slot *slot, const 
     size_t count = runs_make(h, slot, runs), foods;
     struct heard_foods heard = {pack_pronounced(h->ear->k, TAG_FOOD, &foods), h->foods.at,
                                 h->foods.count};
-    const struct nearness near = nearness_to(&a->as, most_of_any(slot, a, false)),
-                          heard_near = nearness_to(&a->as, most_of_any(slot, a, true));
+    const struct sound_reach near = sound_reach_of(&a->as, most_of_any(slot, a, false)),
+                             heard_near = sound_reach_of(&a->as, most_of_any(slot, a, true));
     for (struct run *run = next_run(runs, count); run; run = next_run(runs, count)) {
         do {
             const struct pronounced *p = run->at++;
             bool farther = p->tag != TAG_FOOD || is_heard(&heard, p);
-            if (nearness_may_take(farther ? &heard_near : &near, p))
+            if (sound_reaches(farther ? &heard_near : &near, p))
                 guess_candidate(h, slot, a, p, g);
         } while (count == 1 && run->at < run->end);
     }

@@ -122,9 +122,9 @@ static unsigned lacks_most(size_t a, size_t b, unsigned most)
     return 1 + (lacks < SOUNDS_MOST ? lacks : SOUNDS_MOST);
 }
 
-struct nearness nearness_to(const struct sounding *to, int most)
+struct sound_reach sound_reach_of(const struct sounding *to, int most)
 {
-    struct nearness n = {.letters = to->letters, .count = count_bits(to->letters)};
+    struct sound_reach n = {.letters = to->letters, .count = count_bits(to->letters)};
     for (size_t length = 1; most >= 0 && length <= SOUNDS_MOST; length++)
         n.lacks[length] = (unsigned char) lacks_most(to->sounds.length, length, (unsigned) most);
     return n;

@@ -35,14 +35,14 @@ unsigned sound_distance(const struct sounds *s, const struct sounding *a, const 
 
 /* What tells at a look that a word is too far from another one, as most are: how many letters of
  * the one the other may lack, and one more, by the number of its sounds; 0: none is near. */
-struct nearness {
+struct sound_reach {
     uint64_t letters; /* the other one's */
     unsigned count;   /* of these */
     unsigned char lacks[SOUNDS_MOST + 1];
 };
 /* None is near where `most` is less than 0. */
-struct nearness nearness_to(const struct sounding *to, int most);
-static inline bool nearness_may_take(const struct nearness *n, const struct pronounced *p)
+struct sound_reach sound_reach_of(const struct sounding *to, int most);
+static inline bool sound_reaches(const struct sound_reach *n, const struct pronounced *p)
 {
     unsigned both = count_bits(n->letters & p->letters);
     unsigned more = p->letters_count > n->count ? p->letters_count : n->count;

@@ -83,6 +83,8 @@ static void print_moves(const struct recording *r, const struct feature *f, FILE
     const struct segment nothing = {.dish = NO_DISH};
     const struct segment *chain = &nothing;
     struct standings s;
+    static struct logs logs;
+    logs_make(&logs, count + 1);
     standings_init(&s);
     for (size_t i = 0; i < count; i++) {
         int label = read_label(labels);
@@ -91,8 +93,9 @@ static void print_moves(const struct recording *r, const struct feature *f, FILE
         if (label == UNKNOWN_LABEL)
             continue;
         find_things(f, count, i, &things);
-        find_links(&things, chain, first_kept(&s), &links);
-        const struct move_base base = find_base(&s, f, i, count, &things);
+        find_links(&things, chain, &s, &links);
+        const struct move_base base =
+            find_base(&s, &(struct move_place){f, &things, &logs, i, count});
         print_move(&base, &links, NO_DISH);
         for (size_t d = first_kept(&s); d < s.dishes; d++)
             if (d != s.on)

@@ -169,8 +169,11 @@ static size_t words_from(const struct dish *d, size_t word)
 static bool nearest(const struct checker *c, size_t word)
 {
     size_t own = words_from(c->dish, word);
-    for (size_t i = 0; i < c->r->dishes.count; i++) {
-        size_t far = words_from(&c->r->dishes.at[i], word);
+    for (size_t i = 0; i < c->r->dishes.count && own <= BESIDE_WORDS; i++) {
+        const struct dish *d = &c->r->dishes.at[i];
+        if (word + own < d->words.first || word > d->words.last + own)
+            continue;
+        size_t far = words_from(d, word);
         if (far < own || (far == own && i > c->number))
             return false;
     }

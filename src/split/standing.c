@@ -7,7 +7,9 @@
 
 void standings_init(struct standings *s)
 {
-    *s = (struct standings){.on = NO_DISH};
+    s->dishes = 0;
+    s->on = NO_DISH;
+    s->finished = 0;
     for (size_t n = 0; n < LEFT_KEPT; n++)
         s->left[n] = NO_DISH;
 }

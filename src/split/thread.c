@@ -75,39 +75,37 @@ static bool is_lost(const struct search *x, double score)
     return x->moves_count == WAYS_MOST && score <= x->least;
 }
 
-static void find_least(struct search *x)
+/* Of those that leave the same dishes in the same part only the best is kept: that one; NULL: there
+ * is none. */
+static struct move *move_alike(struct search *x, const struct move *m)
 {
-    x->least = x->moves[0].score;
+    for (size_t i = 0; i < x->moves_count; i++)
+        if (x->moves[i].key == m->key && x->moves[i].part == m->part)
+            return &x->moves[i];
+    return NULL;
+}
+
+static struct move *worst_move(struct search *x)
+{
+    struct move *worst = x->moves;
     for (size_t i = 1; i < x->moves_count; i++)
-        x->least = x->moves[i].score < x->least ? x->moves[i].score : x->least;
+        worst = x->moves[i].score < worst->score ? &x->moves[i] : worst;
+    return worst;
 }
 
-/* Keeps the best moves; of those that leave the same dishes in the same part only the best. */
-static void keep(struct search *x, const struct move *m)
-{
-    struct move *worst = NULL;
-    for (size_t i = 0; i < x->moves_count; i++) {
-        struct move *other = &x->moves[i];
-        if (other->part == m->part && other->key == m->key) {
-            if (m->score > other->score)
-                *other = *m;
-            return;
-        }
-        if (!worst || other->score < worst->score)
-            worst = other;
-    }
-    if (x->moves_count < WAYS_MOST)
-        x->moves[x->moves_count++] = *m;
-    else if (m->score > worst->score)
-        *worst = *m;
-}
-
+/* Keeps the best moves. */
 static void offer(struct search *x, const struct move *m)
 {
     if (is_lost(x, m->score))
         return;
-    keep(x, m);
-    find_least(x);
+    struct move *to = move_alike(x, m);
+    if (to && m->score <= to->score)
+        return;
+    if (!to)
+        to = x->moves_count < WAYS_MOST ? &x->moves[x->moves_count++] : worst_move(x);
+    *to = *m;
+    if (x->moves_count == WAYS_MOST)
+        x->least = worst_move(x)->score;
 }
 
 /* The same dish, or the talk outside, goes on. */
@@ -287,17 +285,32 @@ static const struct way *best_way(const struct search *x)
     return best;
 }
 
+static void begin_search(struct search *x, const struct recording *r, const struct feature *f,
+                         const struct borders *b, size_t count)
+{
+    x->r = r;
+    x->f = f;
+    x->borders = b;
+    x->count = count;
+    x->named = find_named(r, f, count);
+    x->ways = x->room[0];
+    x->next = x->room[1];
+    x->ways_count = 1;
+    x->moves_count = 0;
+    logs_make(&x->logs, count + 1);
+    struct way *first = &x->ways[0];
+    first->score = first->closed = 0;
+    first->part = OUTSIDE;
+    standings_init(&first->dishes);
+}
+
 size_t find_threads(const struct recording *r, const struct feature *f, const struct borders *b,
                     size_t count, struct stretch *out)
 {
     const struct segment nothing = {.dish = NO_DISH};
-    struct search x = {.r = r, .f = f, .borders = b, .count = count, .ways_count = 1};
-    x.named = find_named(r, f, count);
-    x.ways = x.room[0];
-    x.next = x.room[1];
-    x.ways[0] = (struct way){.at = &nothing};
-    standings_init(&x.ways[0].dishes);
-    logs_make(&x.logs, count + 1);
+    struct search x; /* large, and mostly room: it is not zeroed */
+    begin_search(&x, r, f, b, count);
+    x.ways[0].at = &nothing;
     for (size_t i = 0; i < count; i++) {
         find_things(f, count, i, &x.things);
         x.links_count = x.linked_count = 0;

@@ -227,32 +227,50 @@ static size_t said_from(const struct saying *s, struct look *l, size_t n, size_t
     return next > i ? said_from(s, l, n + 1, next) : 0;
 }
 
-/* What a row's first place is held against: the word, and those behind it of the entry that it is
- * in, for which step_over looks too. */
+/* What a row's place is held against before it is looked at: some words, of which it must take one.
+ */
 struct looks {
-    unsigned char tag, end_tag;
+    struct unit_set tags;
     uint64_t keys, values; /* bits of text_shape() */
 };
 
-static struct looks looks_of(const struct recording *r, size_t i, size_t last)
+static void looks_add(struct looks *looks, const struct word *w)
 {
-    struct looks looks = {.tag = r->words.at[i].tag};
-    for (;; i++) {
-        const struct word *w = &r->words.at[i];
-        looks.end_tag = w->tag;
-        looks.keys |= word_shape(w);
-        looks.values |= w->entry ? entry_shape(w->entry) : 0;
-        if (i >= last || w->tag != TAG_INSIDE)
-            return looks;
-    }
+    unit_set_add(&looks->tags, w->tag);
+    looks->keys |= word_shape(w);
+    looks->values |= w->entry ? entry_shape(w->entry) : 0;
 }
 
-/* Whether the row can begin there; most cannot. */
-static bool may_begin(const struct saying *s, const struct looks *looks)
+/* Word `i`, and those behind it of the entry that it is in, for which step_over looks too; the last
+ * of them that is looked at. */
+static size_t looks_at(struct looks *looks, const struct recording *r, size_t i, size_t last)
 {
-    const struct token *t = &s->places[0].token;
-    return s->places[0].gap || unit_set_has(&t->tags, looks->tag)
-           || unit_set_has(&t->tags, looks->end_tag)
+    looks_add(looks, &r->words.at[i]);
+    while (i < last && r->words.at[i].tag == TAG_INSIDE)
+        looks_add(looks, &r->words.at[++i]);
+    return i;
+}
+
+/* Where the place behind word `i` may be, wherever the look ends: the rest of its entry, fillers,
+ * and the entry behind them. */
+static struct looks looks_behind(const struct recording *r, size_t i)
+{
+    struct looks looks = {{{0}}, 0, 0};
+    for (bool within = true; ++i < r->words.count;) {
+        const struct word *w = &r->words.at[i];
+        within = within && r->words.at[i - 1].tag == TAG_INSIDE;
+        looks_add(&looks, w);
+        if (!within && !w->filler && w->tag != TAG_INSIDE)
+            break;
+    }
+    return looks;
+}
+
+/* Whether the place can take one of them; most can not. */
+static bool may_take(const struct saying_place *p, const struct looks *looks)
+{
+    const struct token *t = &p->token;
+    return p->gap || t->end || unit_set_meets(&t->tags, &looks->tags)
            || (t->word_shapes & looks->keys) | (t->value_shapes & looks->values);
 }
 
@@ -260,14 +278,23 @@ static bool may_begin(const struct saying *s, const struct looks *looks)
 static size_t said_at(const struct saying_list *list, const struct saying_set *set, struct look *l,
                       size_t i)
 {
-    const struct looks looks = looks_of(l->r, i, l->last);
-    for (size_t n = set->first; n < set->end; n++) {
-        const struct saying *s = &list->all.at[n];
-        size_t end = s->count && may_begin(s, &looks) ? said_from(s, l, 0, i) : 0;
+    struct looks looks = {{{0}}, 0, 0}, behind;
+    size_t within = looks_at(&looks, l->r, i, l->last);
+    bool looked = false;
+    for (const struct saying *s = &list->all.at[set->first]; s < &list->all.at[set->end]; s++) {
+        if (!s->count || !may_take(&s->places[0], &looks))
+            continue;
+        if (s->count > 1 && !s->places[0].gap) {
+            behind = looked ? behind : looks_behind(l->r, i);
+            looked = true;
+            if (!may_take(&s->places[1], &behind))
+                continue;
+        }
+        size_t end = said_from(s, l, 0, i);
         if (end)
             return end;
     }
-    l->bounded |= looks.end_tag == TAG_INSIDE; /* there is more of the entry */
+    l->bounded |= l->r->words.at[within].tag == TAG_INSIDE; /* there is more of the entry */
     return 0;
 }
 

@@ -70,6 +70,8 @@ static void add_slot(struct ear *ear, const struct hearing_slot *slot, unsigned 
         fits_add(&ear->beside, &ear->memory, before, n);
     if (!before || before->start)
         unit_set_add(&ear->at_begin, n);
+    if (slot->before_count > 1)
+        unit_set_add(&ear->farther, n);
     if (!after)
         unit_set_add(&ear->closed, n);
     else

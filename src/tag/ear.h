@@ -35,6 +35,7 @@ struct ear {
     struct unit_set open, closed;     /* slots that need nothing before them; behind them */
     struct unit_set at_begin, at_end; /* slots that a sentence's begin may stand before; its end
                                          behind */
+    struct unit_set farther;          /* slots that need more before them than one unit */
     struct unit_set wanted;           /* tags that slots ask for */
     /* Names of foods of LONG_SOUNDS or more by their sound_frame(): 1 + the number among
      * pack_pronounced() of foods, and the next one of the bucket; 0: the end. */

@@ -119,7 +119,9 @@ static struct unit_set slots_before(const struct hearing *h, struct sentence_uni
     for (size_t i = 0; before && i < 2; i++)
         slots.bits[i] |= before->bits[i];
     unit_set_meet(&slots, &ear->again[again]);
-    for (int n = unit_set_next(&slots, 0); n >= 0; n = unit_set_next(&slots, n + 1))
+    struct unit_set farther = slots;
+    unit_set_meet(&farther, &ear->farther);
+    for (int n = unit_set_next(&farther, 0); n >= 0; n = unit_set_next(&farther, n + 1))
         if (!slot_begins(&ear->slots.at[n], h->r, u, begin))
             unit_set_remove(&slots, (unsigned char) n);
     return slots;

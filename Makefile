@@ -67,7 +67,7 @@ $(B)/pack_builtin.o: $(B)/pack_builtin.c
 	$(call say,CC) $(COMPILE) -c -o $@ $<
 
 # Makes of that grammar what each start would make, so that the program need not.
-READY = $(filter src/base/% src/model/% src/pack/% src/kitchen/% src/words/% src/tag/% src/check/said.c,$(CORE))
+READY = $(filter src/base/% src/model/% src/pack/% src/kitchen/% src/words/% src/tag/% src/check/saying.c,$(CORE))
 $(B)/precompile-ready: src/precompile.c $(READY:src/%.c=$(B)/%.o) $(B)/pack_builtin.o
 	@mkdir -p $(@D)
 	$(call say,CC) $(COMPILE) $(LDFLAGS) -o $@ $(filter %.c %.o,$^) $(LDLIBS)

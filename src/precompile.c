@@ -12,7 +12,7 @@
 #include <stdio.h>
 #include <stdlib.h>
 
-#include "check/said.h"
+#include "check/saying.h"
 #include "kitchen/kitchen.h"
 #include "pack/image.h"
 #include "pack/ready.h"
@@ -232,7 +232,7 @@ static bool write_thing(const struct thing *t, const struct pack *first, const s
 static bool write_all(const struct pack *first, const struct pack *second)
 {
     printf("/* Written by src/precompile.c from the files in grammars/. */\n"
-           "#include \"check/said.h\"\n#include \"kitchen/kitchen.h\"\n"
+           "#include \"check/saying.h\"\n#include \"kitchen/kitchen.h\"\n"
            "#include \"tag/ear.h\"\n\n");
     bool good = true;
     for (size_t i = 0; i < sizeof THINGS / sizeof *THINGS; i++)

@@ -2,126 +2,6 @@
  * SPDX-License-Identifier: MIT */
 #include "check/said.h"
 
-#define LIST_BYTES ((size_t) 64 << 20)
-/* It stands in one block while it needs no more; that of the pack does. */
-#define LIST_BLOCK ((size_t) 1 << 20)
-
-static bool saying_read(struct saying *s, struct arena *a, const struct table *t, size_t row,
-                        struct problems *p)
-{
-    struct place at = {t->file, t->lines[row], 0};
-    struct text rest = table_cell(t, row, 1), part;
-    s->set = table_cell(t, row, 0);
-    if (text_parts(rest, ' ') > SAYING_TOKENS)
-        return problem(p, at, "a pattern has at most %d places", SAYING_TOKENS);
-    s->places = arena_alloc(a, text_parts(rest, ' ') * sizeof *s->places);
-    while (rest.length && text_part(&rest, ' ', &part)) {
-        struct saying_place *place = &s->places[s->count++];
-        place->gap = text_is(part, "*");
-        if (!place->gap && !token_read(&place->token, a, part, p, at))
-            return false;
-    }
-    return true;
-}
-
-/* A set's rows stand together, since each look for it goes from its first to its last. */
-static bool begins_set(const struct table *t, size_t row, struct problems *p)
-{
-    struct text set = table_cell(t, row, 0);
-    bool goes_on = row && text_equal(table_cell(t, row - 1, 0), set);
-    return goes_on || table_find(t, set) == row
-           || problem(p, (struct place){t->file, t->lines[row], 0},
-                      "the rows of the set \"%.*s\" stand in two places; put them together",
-                      TEXT(set));
-}
-
-/* The row joins the set before it, or begins one. */
-static bool join_set(struct saying_list *list, struct arena *a, struct saying *s,
-                     struct problems *p, struct place at)
-{
-    size_t row = list->all.count - 1;
-    struct saying_set *set = list->sets.count ? &list->sets.at[list->sets.count - 1] : NULL;
-    if (!set || !text_equal(set->name, s->set)) {
-        if (list->sets.count == FITS_MOST)
-            return problem(p, at, "there are at most %d sets", FITS_MOST);
-        set = LIST_ADD(a, &list->sets);
-        set->name = s->set;
-        set->first = row;
-    }
-    s->number = list->sets.count - 1;
-    set->end = row + 1;
-    if (!s->count)
-        return true;
-    set->anything |= s->places[0].gap;
-    fits_add(&list->begins, a, &s->places[0].token, (unsigned char) s->number);
-    return true;
-}
-
-static bool list_load(struct saying_list *list, struct arena *a, const struct pack *k,
-                      struct problems *p)
-{
-    const struct table *t = pack_table(k, "check-words");
-    list->table = t;
-    if (t)
-        LIST_RESERVE(a, &list->all, t->rows);
-    for (size_t row = 0; t && row < t->rows; row++) {
-        struct saying *s = LIST_ADD(a, &list->all);
-        if (!begins_set(t, row, p) || !saying_read(s, a, t, row, p))
-            return false;
-        if (!join_set(list, a, s, p, (struct place){t->file, t->lines[row], 0}))
-            return false;
-    }
-    return true;
-}
-
-/* The jump of a full arena ends here, and in the next one. */
-static struct saying_list *begin(struct arena *memory)
-{
-    arena_init(memory, LIST_BYTES);
-    if (!arena_open(memory))
-        return NULL;
-    arena_reserve(memory, LIST_BLOCK);
-    return arena_alloc(memory, sizeof(struct saying_list));
-}
-
-static bool fill(struct saying_list *list, const struct pack *k, struct problems *p)
-{
-    if (!arena_open(&list->memory))
-        return false;
-    return list_load(list, &list->memory, k, p);
-}
-
-struct saying_list *saying_list_new(const struct pack *k, struct problems *p)
-{
-    struct arena memory;
-    struct saying_list *list = begin(&memory);
-    if (!list)
-        return NULL;
-    list->memory = memory;
-    if (fill(list, k, p))
-        return list;
-    saying_list_free(list);
-    return NULL;
-}
-
-struct saying_list *saying_list_open(const struct ready *image, const struct pack *k)
-{
-    struct saying_list *list = ready_open(image, k);
-    if (list)
-        list->table = pack_table(k, "check-words");
-    return list;
-}
-
-void saying_list_free(struct saying_list *list)
-{
-    if (!list)
-        return;
-    struct arena memory = list->memory; /* which it stands in itself */
-    arena_release(&memory);
-}
-
-/* ---- in a recording */
-
 /* The sets that a word may begin. A token also takes the whole entry that the word is in. */
 static struct unit_set sets_from(const struct saying_list *list, const struct recording *r,
                                  size_t i)
@@ -157,7 +37,7 @@ bool listen_for(struct recording *r, const struct saying_list *list, const struc
     struct sayings *s = arena_alloc(r->arena, sizeof *s);
     if (!list) {
         struct saying_list *own = arena_alloc(r->arena, sizeof *own);
-        if (!list_load(own, r->arena, k, p))
+        if (!saying_list_load(own, r->arena, k, p))
             return false;
         list = own;
     }
@@ -274,22 +154,30 @@ static bool may_take(const struct saying_place *p, const struct looks *looks)
            || (t->word_shapes & looks->keys) | (t->value_shapes & looks->values);
 }
 
+/* Whether the row's second place, where there is one right behind the first, can take what is said
+ * there; `behind` is found when it is first asked for. */
+static bool may_go_on(const struct saying *s, const struct recording *r, size_t i,
+                      struct looks *behind)
+{
+    if (s->count < 2 || s->places[0].gap)
+        return true;
+    if (unit_set_empty(&behind->tags))
+        *behind = looks_behind(r, i);
+    return may_take(&s->places[1], behind);
+}
+
 /* The word after what the set says at word `i`; 0 where it says nothing there. */
 static size_t said_at(const struct saying_list *list, const struct saying_set *set, struct look *l,
                       size_t i)
 {
-    struct looks looks = {{{0}}, 0, 0}, behind;
-    size_t within = looks_at(&looks, l->r, i, l->last);
-    bool looked = false;
-    for (const struct saying *s = &list->all.at[set->first]; s < &list->all.at[set->end]; s++) {
-        if (!s->count || !may_take(&s->places[0], &looks))
+    struct looks looks = {{{0}}, 0, 0}, behind = {{{0}}, 0, 0};
+    const size_t within = looks_at(&looks, l->r, i, l->last);
+    const uint64_t bits = saying_bits(&looks.tags, looks.keys, looks.values);
+    for (size_t n = set->first; n < set->end; n++) {
+        const struct saying *s = &list->all.at[n];
+        if (!(s->begins & bits) || !may_take(&s->places[0], &looks)
+            || !may_go_on(s, l->r, i, &behind))
             continue;
-        if (s->count > 1 && !s->places[0].gap) {
-            behind = looked ? behind : looks_behind(l->r, i);
-            looked = true;
-            if (!may_take(&s->places[1], &behind))
-                continue;
-        }
         size_t end = said_from(s, l, 0, i);
         if (end)
             return end;

@@ -8,7 +8,7 @@
 
 #include <cmocka.h>
 
-#include "check/said.h"
+#include "check/saying.h"
 #include "tag/ear.h"
 
 #define SAME(a, b, member) assert_memory_equal(&(a)->member, &(b)->member, sizeof(a)->member)

@@ -1,0 +1,128 @@
+/* check/saying.c
+ * SPDX-License-Identifier: MIT */
+#include "check/saying.h"
+
+#define LIST_BYTES ((size_t) 64 << 20)
+/* It stands in one block while it needs no more; that of the pack does. */
+#define LIST_BLOCK ((size_t) 1 << 20)
+
+static uint64_t bits_of_place(const struct saying_place *p)
+{
+    const struct token *t = &p->token;
+    return p->gap || t->end ? UINT64_MAX : saying_bits(&t->tags, t->word_shapes, t->value_shapes);
+}
+
+static bool saying_read(struct saying *s, struct arena *a, const struct table *t, size_t row,
+                        struct problems *p)
+{
+    struct place at = {t->file, t->lines[row], 0};
+    struct text rest = table_cell(t, row, 1), part;
+    s->set = table_cell(t, row, 0);
+    if (text_parts(rest, ' ') > SAYING_TOKENS)
+        return problem(p, at, "a pattern has at most %d places", SAYING_TOKENS);
+    s->places = arena_alloc(a, text_parts(rest, ' ') * sizeof *s->places);
+    while (rest.length && text_part(&rest, ' ', &part)) {
+        struct saying_place *place = &s->places[s->count++];
+        place->gap = text_is(part, "*");
+        if (!place->gap && !token_read(&place->token, a, part, p, at))
+            return false;
+    }
+    s->begins = s->count ? bits_of_place(s->places) : 0;
+    return true;
+}
+
+/* A set's rows stand together, since each look for it goes from its first to its last. */
+static bool begins_set(const struct table *t, size_t row, struct problems *p)
+{
+    struct text set = table_cell(t, row, 0);
+    bool goes_on = row && text_equal(table_cell(t, row - 1, 0), set);
+    return goes_on || table_find(t, set) == row
+           || problem(p, (struct place){t->file, t->lines[row], 0},
+                      "the rows of the set \"%.*s\" stand in two places; put them together",
+                      TEXT(set));
+}
+
+/* The row joins the set before it, or begins one. */
+static bool join_set(struct saying_list *list, struct arena *a, struct saying *s,
+                     struct problems *p, struct place at)
+{
+    size_t row = list->all.count - 1;
+    struct saying_set *set = list->sets.count ? &list->sets.at[list->sets.count - 1] : NULL;
+    if (!set || !text_equal(set->name, s->set)) {
+        if (list->sets.count == FITS_MOST)
+            return problem(p, at, "there are at most %d sets", FITS_MOST);
+        set = LIST_ADD(a, &list->sets);
+        set->name = s->set;
+        set->first = row;
+    }
+    s->number = list->sets.count - 1;
+    set->end = row + 1;
+    if (!s->count)
+        return true;
+    set->anything |= s->places[0].gap;
+    fits_add(&list->begins, a, &s->places[0].token, (unsigned char) s->number);
+    return true;
+}
+
+bool saying_list_load(struct saying_list *list, struct arena *a, const struct pack *k,
+                      struct problems *p)
+{
+    const struct table *t = pack_table(k, "check-words");
+    list->table = t;
+    if (t)
+        LIST_RESERVE(a, &list->all, t->rows);
+    for (size_t row = 0; t && row < t->rows; row++) {
+        struct saying *s = LIST_ADD(a, &list->all);
+        if (!begins_set(t, row, p) || !saying_read(s, a, t, row, p))
+            return false;
+        if (!join_set(list, a, s, p, (struct place){t->file, t->lines[row], 0}))
+            return false;
+    }
+    return true;
+}
+
+/* The jump of a full arena ends here, and in the next one. */
+static struct saying_list *begin(struct arena *memory)
+{
+    arena_init(memory, LIST_BYTES);
+    if (!arena_open(memory))
+        return NULL;
+    arena_reserve(memory, LIST_BLOCK);
+    return arena_alloc(memory, sizeof(struct saying_list));
+}
+
+static bool fill(struct saying_list *list, const struct pack *k, struct problems *p)
+{
+    if (!arena_open(&list->memory))
+        return false;
+    return saying_list_load(list, &list->memory, k, p);
+}
+
+struct saying_list *saying_list_new(const struct pack *k, struct problems *p)
+{
+    struct arena memory;
+    struct saying_list *list = begin(&memory);
+    if (!list)
+        return NULL;
+    list->memory = memory;
+    if (fill(list, k, p))
+        return list;
+    saying_list_free(list);
+    return NULL;
+}
+
+struct saying_list *saying_list_open(const struct ready *image, const struct pack *k)
+{
+    struct saying_list *list = ready_open(image, k);
+    if (list)
+        list->table = pack_table(k, "check-words");
+    return list;
+}
+
+void saying_list_free(struct saying_list *list)
+{
+    if (!list)
+        return;
+    struct arena memory = list->memory; /* which it stands in itself */
+    arena_release(&memory);
+}

@@ -101,15 +101,43 @@ struct run_maker {
 
 static const char *const PLACE[TURN_PLACES] = {"first", "last", "near", "later", "before"};
 
-/* What the words of that first row speak for where they stand at that place. */
-static struct turn_points points_at_place(const struct table *t, size_t row, const char *place)
+static struct turn_points row_points(const struct table *t, size_t row)
 {
-    while (row < t->rows && !text_is(table_cell(t, row, COLUMN_PLACE), place))
-        row = table_next(t, row);
-    if (row == t->rows)
-        return (struct turn_points){0, 0};
     return (struct turn_points){HUNDREDTH * (float) text_whole(table_cell(t, row, COLUMN_BEGINS)),
                                 HUNDREDTH * (float) text_whole(table_cell(t, row, COLUMN_RETURNS))};
+}
+
+/* TURN_PLACES for no place. */
+static size_t place_number(struct text name)
+{
+    size_t n = 0;
+    while (n < TURN_PLACES && !text_is(name, PLACE[n]))
+        n++;
+    return n;
+}
+
+/* What the words of that first row speak for at each place; of two rows the first one counts. */
+static struct turn_row points_at_places(const struct table *t, size_t row)
+{
+    struct turn_row points = {{{0, 0}}};
+    bool known[TURN_PLACES] = {false};
+    for (; row < t->rows; row = table_next(t, row)) {
+        size_t n = place_number(table_cell(t, row, COLUMN_PLACE));
+        if (n < TURN_PLACES && !known[n]) {
+            points.at[n] = row_points(t, row);
+            known[n] = true;
+        }
+    }
+    return points;
+}
+
+/* What speaks at any place, which one row says. */
+static struct turn_points points_everywhere(const struct table *t)
+{
+    size_t row = table_find(t, text_from(EVERYWHERE));
+    while (row < t->rows && !text_is(table_cell(t, row, COLUMN_PLACE), EVERYWHERE))
+        row = table_next(t, row);
+    return row < t->rows ? row_points(t, row) : (struct turn_points){0, 0};
 }
 
 /* The number of the run's points; each of the table's rows is read once. */
@@ -120,9 +148,7 @@ static uint32_t find_row(struct run_maker *m, struct text run)
         return 0;
     if (!m->row_of[row]) {
         m->row_of[row] = (uint32_t) m->units->rows.count;
-        struct turn_row *points = LIST_ADD(m->r->arena, &m->units->rows);
-        for (size_t n = 0; n < TURN_PLACES; n++)
-            points->at[n] = points_at_place(m->table, row, PLACE[n]);
+        *LIST_ADD(m->r->arena, &m->units->rows) = points_at_places(m->table, row);
     }
     return m->row_of[row];
 }
@@ -171,7 +197,7 @@ static void open_rows(struct run_maker *m, const struct pack *k)
     m->table = t;
     m->row_of = arena_alloc(m->r->arena, (t->rows + 1) * sizeof *m->row_of);
     LIST_ADD(m->r->arena, &m->units->rows);
-    m->units->everywhere = points_at_place(t, table_find(t, text_from(EVERYWHERE)), EVERYWHERE);
+    m->units->everywhere = points_everywhere(t);
 }
 
 struct turn_units turn_units_make(const struct recording *r, const struct pack *k)

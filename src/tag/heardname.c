@@ -18,6 +18,15 @@ static bool name_begins(const struct hearing *h, struct text name, size_t i)
            && memcmp(name.at, key.at, key.length) == 0;
 }
 
+/* Whether the name's second word is word `i`, as of all but a few it is not. */
+static bool name_goes_on(const struct hearing *h, struct text name, size_t i)
+{
+    struct text key = h->r->words.at[i].key;
+    size_t second = text_find(name, ' ', 0) + 1;
+    return key.length && second + key.length <= name.length
+           && memcmp(name.at + second, key.at, key.length) == 0;
+}
+
 /* Whether word `i` says the nth word of the entry; `*wrong` is the one that may differ. */
 static bool name_fits(const struct hearing *h, struct text name, size_t i, size_t end, size_t wrong,
                       struct text *asked)
@@ -79,7 +88,8 @@ static void try_name(struct hearing *h, const struct sentence *s, size_t i, cons
 {
     for (size_t j = 0; j < e->words_count && j <= i - s->first; j++) {
         struct text asked = TEXT_EMPTY;
-        if (j && !name_begins(h, entry_words(e), i - j))
+        if (j ? !name_begins(h, entry_words(e), i - j)
+              : i == s->last || !name_goes_on(h, entry_words(e), i + 1))
             continue;
         if (!name_fits(h, entry_words(e), i - j, s->last, i, &asked))
             continue;

@@ -44,9 +44,11 @@ struct sound_reach {
 struct sound_reach sound_reach_of(const struct sounding *to, int most);
 static inline bool sound_reaches(const struct sound_reach *n, const struct pronounced *p)
 {
+    const unsigned lacks = n->lacks[p->length];
+    if (!lacks)
+        return false;
     unsigned both = count_bits(n->letters & p->letters);
-    unsigned more = p->letters_count > n->count ? p->letters_count : n->count;
-    return more - both < n->lacks[p->length];
+    return (p->letters_count > n->count ? p->letters_count : n->count) - both < lacks;
 }
 
 /* What stays of the sounds when vowels and faint ones are left out, and of the rest only their

@@ -25,7 +25,7 @@ static uint64_t mix(uint64_t key, uint64_t more)
     return key ^ key >> 29;
 }
 
-/* Words and tags never share a number: a tag is one byte. */
+/* Of a word, or of a class, whose name is in capitals. */
 static uint64_t word_code(struct text word)
 {
     return (uint64_t) text_hash(word) << 8 | 0xff;
@@ -44,15 +44,12 @@ static struct ending_row *row_of(const struct endings *e, uint64_t key)
     return &e->rows[i];
 }
 
-/* "FOOD SO" or "then": classes are written in capitals. */
+/* "FOOD SO" or "then". */
 static uint64_t mix_cell(uint64_t key, struct text cell)
 {
     struct text name;
-    while (cell.length && text_part(&cell, ' ', &name)) {
-        unsigned char tag = 0;
-        bool is_tag = name.at[0] >= 'A' && name.at[0] <= 'Z' && tag_find(name, &tag);
-        key = mix(key, is_tag ? tag : word_code(name));
-    }
+    while (cell.length && text_part(&cell, ' ', &name))
+        key = mix(key, word_code(name));
     return key;
 }
 
@@ -66,6 +63,8 @@ static uint64_t key_of_row(const struct table *t, size_t row)
 
 static void rows_read(struct endings *e, struct arena *a, const struct table *t)
 {
+    for (unsigned tag = 0; tag < TAG_CODES; tag++)
+        e->tag_codes[tag] = word_code(text_from(tag_name((unsigned char) tag)));
     for (e->room = 64; e->room < t->rows * 2;)
         e->room *= 2;
     e->rows = arena_alloc(a, e->room * sizeof *e->rows);
@@ -122,9 +121,10 @@ static size_t before_count(const char *shape)
     return (size_t) (strchr(shape, '/') - shape);
 }
 
-static uint64_t unit_code(const struct unit_of_words *u, char by, bool before)
+static uint64_t unit_code(const struct endings *e, size_t unit, char by, bool before)
 {
-    return by == 'T' ? u->tag : word_code(before ? u->tail : u->head);
+    const struct unit_of_words *u = &e->units.at[unit];
+    return by == 'T' ? e->tag_codes[u->tag] : word_code(before ? u->tail : u->head);
 }
 
 /* The key of what stands around the end of unit `i`, as the shape sees it; 0 where units lack. */
@@ -142,7 +142,7 @@ static uint64_t shape_key(const struct endings *e, const char *shape, size_t i)
         } else if (at >= e->units.count)
             return 0;
         else
-            key = mix(key, unit_code(&e->units.at[at++], *c, before));
+            key = mix(key, unit_code(e, at++, *c, before));
     }
     return key;
 }

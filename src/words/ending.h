@@ -19,6 +19,7 @@ struct endings {
     LIST(struct unit_of_words) units; /* of the whole recording */
     struct ending_row *rows;          /* open addressing */
     size_t room; /* of `rows`: a power of two, or 0 where the pack has no such table */
+    uint64_t tag_codes[TAG_CODES]; /* what each tag is in a key */
 };
 
 /* Reads the table and lays out the recording's units. */

@@ -212,10 +212,15 @@ static size_t next_sentence(const struct recording *r, const struct dish *d,
                             const struct elsewhere *e, size_t n)
 {
     size_t next = e->next[n];
-    for (size_t i = 0; i < d->spans.count; i++) {
-        size_t first = sentence_from(r, d->spans.at[i].first);
-        first = first > n ? first : n;
-        if (first < next && r->sentences.at[first].first <= d->spans.at[i].last)
+    for (size_t i = 0; i < d->spans.count && n < r->sentences.count; i++) {
+        const struct span part = d->spans.at[i];
+        const struct sentence *s = &r->sentences.at[n];
+        if (s->first > part.last)
+            continue;
+        if (s->last >= part.first)
+            return n; /* as of nearly all: a search tells of others */
+        size_t first = sentence_from(r, part.first);
+        if (first < next && r->sentences.at[first].first <= part.last)
             next = first;
     }
     return next;

@@ -70,6 +70,7 @@ void find_times_again(struct checker *c);
 void find_sums_again(struct checker *c);
 void find_told_times(struct checker *c);
 void find_pieces_again(struct checker *c);
+void find_portions(struct checker *c);
 void find_known_again(struct checker *c);
 void find_bare_again(struct checker *c);
 void find_two_measures(struct checker *c);

@@ -1,7 +1,7 @@
 /* check/editor.c: what an editor compares in a recipe: the title with the foods, portions with
  * their total, what was set aside with what follows, heats and times with each other.
  * SPDX-License-Identifier: MIT */
-#include "check/report.h"
+#include "check/again.h"
 #include "match/capture.h"
 
 /* ---- the title's foods */
@@ -126,71 +126,6 @@ static void find_set_aside(struct checker *c)
                                         entry_shown(thing->entry)}),
                    said_words(c->r, where));
     }
-}
-
-/* ---- portions and their total */
-
-/* Two tablespoons "of the butter" are a part of what was listed. */
-static bool is_portion(const struct checker *c, const struct match *m, struct span food)
-{
-    for (size_t i = m->words.first + 1; i < food.last; i++)
-        if (c->r->words.at[i].tag == TAG_THE && c->r->words.at[i - 1].tag == TAG_OF)
-            return true;
-    return false;
-}
-
-/* Adds what the line match says of the food, as so many of `unit`; false where it says nothing. */
-static bool add_portion(const struct checker *c, const struct sentence *s, const struct match *m,
-                        const struct ingredient *line, double *sum)
-{
-    struct said_amount said;
-    if (m->rule->kind != RULE_line)
-        return false;
-    struct span food = match_slot(m, SLOT_food);
-    const struct entry *e = span_is_empty(food) ? NULL : entry_at(c->r, food);
-    if (!e || !text_equal(entry_value(e), line->kind) || !in_dish(c, m->words.first)
-        || !is_portion(c, m, food))
-        return false;
-    line_amount(c->r, s, m, &said);
-    double count = amount_in(c, &said.amount, said.amount.unit, line->amount.unit);
-    if (count < 0 || said.vague)
-        return false;
-    *sum += count;
-    return true;
-}
-
-/* The food's only line is what was listed; all portions of it together must not be more. */
-static bool is_only(const struct dish *d, const struct ingredient *line)
-{
-    for (size_t i = 0; i < d->ingredients.count; i++)
-        if (&d->ingredients.at[i] != line && text_equal(d->ingredients.at[i].kind, line->kind))
-            return false;
-    return line->amount.known && !line->vague && ratio_finite(line->amount.max);
-}
-
-static void check_portions(struct checker *c, const struct ingredient *line)
-{
-    const struct match *last = NULL;
-    double sum = 0;
-    const size_t until = sentence_until(c->r, c->dish->words.last);
-    for (size_t n = sentence_from(c->r, c->dish->words.first); n < until; n++) {
-        const struct sentence *s = &c->r->sentences.at[n];
-        for (size_t i = s->match_first; i < s->match_first + s->match_count; i++)
-            if (add_portion(c, s, &c->r->matches.at[i], line, &sum))
-                last = &c->r->matches.at[i];
-    }
-    if (last && sum > ratio_double(line->amount.max) * 1.02)
-        REPORT(
-            c, portions,
-            ((struct subject_of){c->r->words.at[last->words.first].start, last->words, line->food}),
-            said_words(c->r, line->words));
-}
-
-static void find_portions(struct checker *c)
-{
-    for (size_t i = 0; i < c->dish->ingredients.count; i++)
-        if (is_only(c->dish, &c->dish->ingredients.at[i]))
-            check_portions(c, &c->dish->ingredients.at[i]);
 }
 
 /* ---- heats */

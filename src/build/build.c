@@ -237,6 +237,7 @@ bool build_recipes(struct recording *r, const struct pack *k, struct problems *p
     for (size_t i = 0; i < r->dishes.count; i++) {
         struct builder b = {.r = r,
                             .k = k,
+                            .step_words = pack_table(k, "step-words"),
                             .memo = memo,
                             .phrasals = phrasals,
                             .dish = &r->dishes.at[i],

@@ -34,6 +34,7 @@ struct builder {
     struct recording *r;
     struct verb_memo *memo; /* arena; of the sentence in `chunks` */
     const struct pack *k;
+    const struct table *step_words; /* the pack's; NULL: it has none */
     struct phrasals phrasals;
     struct dish *dish;
     const struct sentence *sentence; /* the one being read */

@@ -2,7 +2,6 @@
  * their total, what was set aside with what follows, heats and times with each other.
  * SPDX-License-Identifier: MIT */
 #include "check/again.h"
-#include "match/capture.h"
 
 /* ---- the title's foods */
 

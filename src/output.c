@@ -112,10 +112,11 @@ static void put_calculation(struct buffer *out, const struct calculation *c)
 static bool calculate_within_arena(struct dishtake *d, const struct profile *profile,
                                    struct text input, struct text to)
 {
+    const struct asked asked = {d->grammar->kitchen, &d->scratch, profile, &d->problems};
     struct calculation c = {0};
     if (!arena_open(&d->scratch))
         return problem(&d->problems, (struct place){0}, "no memory is left");
-    if (!calculate(d->grammar->kitchen, &d->scratch, profile, input, to, &c, &d->problems))
+    if (!calculate(&asked, input, to, &c))
         return false;
     put_calculation(&d->out, &c);
     return !d->out.failed || problem(&d->problems, (struct place){0}, "no memory is left");

@@ -131,51 +131,58 @@ static void add_because(struct arena *a, struct allergen *allergen, size_t id)
         *LIST_ADD(a, &allergen->because) = id;
 }
 
-static void add_allergen(const struct kitchen *k, struct arena *a, struct dish *dish,
-                         struct text shown, unsigned laws, bool check, size_t id)
+/* A food whose allergens go to the dish's. */
+struct eaten {
+    const struct kitchen *k;
+    struct arena *a;
+    struct dish *dish;
+    struct text food;
+    size_t id; /* the line's */
+};
+
+static void add_allergen(const struct eaten *e, struct text shown, unsigned laws, bool check)
 {
-    for (size_t i = 0; i < dish->allergens.count; i++) {
-        struct allergen *old = &dish->allergens.at[i];
+    for (size_t i = 0; i < e->dish->allergens.count; i++) {
+        struct allergen *old = &e->dish->allergens.at[i];
         if (!text_equal(old->name, shown) || old->check_label != check)
             continue;
-        old->law = law_words(k, a, laws_of(k, old->law) | laws);
-        add_because(a, old, id);
+        old->law = law_words(e->k, e->a, laws_of(e->k, old->law) | laws);
+        add_because(e->a, old, e->id);
         return;
     }
-    struct allergen *made = LIST_ADD(a, &dish->allergens);
-    *made = (struct allergen){.name = shown, .law = law_words(k, a, laws), .check_label = check};
-    add_because(a, made, id);
+    struct allergen *made = LIST_ADD(e->a, &e->dish->allergens);
+    *made =
+        (struct allergen){.name = shown, .law = law_words(e->k, e->a, laws), .check_label = check};
+    add_because(e->a, made, e->id);
 }
 
-static void add_lists(const struct kitchen *k, struct arena *a, struct dish *dish, struct text us,
-                      struct text eu, bool check, struct text food, size_t id)
+static void add_lists(const struct eaten *e, struct text us, struct text eu, bool check)
 {
     struct item item;
     struct text rest = us;
     while (next_item(&rest, &item)) {
-        const struct allergen_name *name = name_of(&k->allergens, &item, true);
+        const struct allergen_name *name = name_of(&e->k->allergens, &item, true);
         if (name)
-            add_allergen(k, a, dish, shown_name(k, a, name, &item, food),
-                         has_item(eu, name->eu, item.detail) ? LAW_US | LAW_EU : LAW_US, check, id);
+            add_allergen(e, shown_name(e->k, e->a, name, &item, e->food),
+                         has_item(eu, name->eu, item.detail) ? LAW_US | LAW_EU : LAW_US, check);
     }
     rest = eu;
     while (next_item(&rest, &item)) {
-        const struct allergen_name *name = name_of(&k->allergens, &item, false);
+        const struct allergen_name *name = name_of(&e->k->allergens, &item, false);
         struct text detail = name && text_equal(name->eu, item.whole) ? TEXT_EMPTY : item.detail;
         if (name && !(name->us.length && has_item(us, name->us, detail)))
-            add_allergen(k, a, dish, shown_name(k, a, name, &item, food), LAW_EU, check, id);
+            add_allergen(e, shown_name(e->k, e->a, name, &item, e->food), LAW_EU, check);
     }
 }
 
 /* False when the food is not in the table. */
-static bool add_food(const struct kitchen *k, struct arena *a, struct dish *dish, struct text food,
-                     size_t id, bool *asked)
+static bool add_food(const struct eaten *e, bool *asked)
 {
-    const struct allergen_food *row = find_food(k, food);
+    const struct allergen_food *row = find_food(e->k, e->food);
     if (!row)
         return false;
-    add_lists(k, a, dish, row->us, row->eu, false, food, id);
-    add_lists(k, a, dish, row->us_check, row->eu_check, true, food, id);
+    add_lists(e, row->us, row->eu, false);
+    add_lists(e, row->us_check, row->eu_check, true);
     *asked |= row->ask;
     return true;
 }
@@ -206,10 +213,15 @@ void find_allergens(const struct kitchen *k, struct arena *a, struct dish *dish,
         bool asked = line->entry && line->entry->marks & MARK_OF(generic);
         if (line->role == ROLE_SERVE_WITH)
             continue;
-        if (!add_food(k, a, dish, line->food, line->id, &asked))
-            add_food(k, a, dish, line->kind, line->id, &asked);
-        for (size_t n = 0; n < line->alternatives.count; n++)
-            add_food(k, a, dish, line->alternatives.at[n], line->id, &asked);
+        struct eaten eaten = {k, a, dish, line->food, line->id};
+        if (!add_food(&eaten, &asked)) {
+            eaten.food = line->kind;
+            add_food(&eaten, &asked);
+        }
+        for (size_t n = 0; n < line->alternatives.count; n++) {
+            eaten.food = line->alternatives.at[n];
+            add_food(&eaten, &asked);
+        }
         if (asked && ask)
             *LIST_ADD(a, ask) = line->id;
     }

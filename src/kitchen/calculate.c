@@ -247,29 +247,28 @@ static bool is_heat(const struct kitchen *k, struct heat_scale from, struct text
     return from.scale && (into.scale || !take_unit(k, &words));
 }
 
-bool calculate(const struct kitchen *k, struct arena *a, const struct profile *profile,
-               struct text input, struct text to, struct calculation *out, struct problems *p)
+bool calculate(const struct asked *q, struct text input, struct text to, struct calculation *out)
 {
-    const struct asked asked = {k, a, profile, p};
     struct amount amount = {.known = false};
     struct text rest = input;
     struct calculation made = {.source = TEXT_EMPTY, .rounding = TEXT_EMPTY};
     to = text_trim(to);
-    char first = heat_scale_first(k, input, &rest);
-    if (!take_range(first ? rest : input, &rest, &amount, p))
+    char first = heat_scale_first(q->k, input, &rest);
+    if (!take_range(first ? rest : input, &rest, &amount, q->problems))
         return false;
-    struct heat_scale from = first ? (struct heat_scale){first, false} : heat_scale_read(k, rest),
-                      into = heat_scale_read(k, to);
-    bool heat = is_heat(k, from, rest, into);
+    struct heat_scale from =
+                          first ? (struct heat_scale){first, false} : heat_scale_read(q->k, rest),
+                      into = heat_scale_read(q->k, to);
+    bool heat = is_heat(q->k, from, rest, into);
     if (heat && to.length && !into.scale)
-        return problem(p, INPUT_PLACE,
+        return problem(q->problems, INPUT_PLACE,
                        "a temperature is measured in F, C or gas mark, not in \"%.*s\"", TEXT(to));
     struct heat_scale target = into.scale ? into : heat_scale_other(from);
-    bool good = heat ? calculate_heat(&asked, &amount, from, target, &made)
-                     : calculate_amount(&asked, amount, rest, to, &made);
+    bool good = heat ? calculate_heat(q, &amount, from, target, &made)
+                     : calculate_amount(q, amount, rest, to, &made);
     if (!good)
         return false;
-    made.line = PHRASE_TEXT(k, a, equals, made.said, made.result);
+    made.line = PHRASE_TEXT(q->k, q->a, equals, made.said, made.result);
     *out = made;
     return true;
 }

@@ -7,6 +7,14 @@
 #include "kitchen/kitchen.h"
 #include "model/recipe.h"
 
+/* What a line is answered with: the tables, the cook's measures, where texts and problems go. */
+struct asked {
+    const struct kitchen *k;
+    struct arena *a;
+    const struct profile *profile;
+    struct problems *problems;
+};
+
 struct calculation {
     struct text said, result; /* "2 cups flour", "250 grams" */
     struct text line;         /* both: "2 cups flour = 250 grams" */
@@ -18,7 +26,6 @@ struct calculation {
  * 1/2, 1 1/2, 2.5, 1½, or two of them for a range: 2-3. `to` is a unit, a scale, or empty: as the
  * kitchen would measure it. False, with a problem that says what would be right, when something is
  * not known or too large. */
-bool calculate(const struct kitchen *k, struct arena *a, const struct profile *profile,
-               struct text input, struct text to, struct calculation *out, struct problems *p);
+bool calculate(const struct asked *q, struct text input, struct text to, struct calculation *out);
 
 #endif

@@ -33,9 +33,14 @@ static uint64_t shapes_of(struct text list)
     return shapes;
 }
 
-static bool load_rule(struct cautions *s, struct arena *a, const struct rows *rules, size_t row,
-                      const struct rows *words, const struct rows *table, struct problems *p)
+struct caution_tables {
+    struct rows rules, words, published;
+};
+
+static bool load_rule(struct cautions *s, struct arena *a, const struct caution_tables *t,
+                      size_t row, struct problems *p)
 {
+    const struct rows *rules = &t->rules;
     size_t said, published;
     struct caution_rule *rule = LIST_ADD(a, &s->rules);
     rule->id = rows_cell(rules, row, 0);
@@ -46,25 +51,25 @@ static bool load_rule(struct cautions *s, struct arena *a, const struct rows *ru
     rule->actions = rows_cell(rules, row, 3);
     rule->action_shapes = shapes_of(rule->actions);
     rule->uncooked = text_is(rows_cell(rules, row, 4), "no");
-    if (!find_row(words, rule->id, &said) || !find_row(table, rule->id, &published))
+    if (!find_row(&t->words, rule->id, &said) || !find_row(&t->published, rule->id, &published))
         return problem(p, rows_place(rules, row),
                        "\"%.*s\" is not in caution-words.tsv and safe-temperatures.tsv",
                        TEXT(rule->id));
-    rule->words = rows_cell(words, said, 1);
-    rule->source = rows_cell(table, published, 1);
-    rule->memory = text_is(rows_cell(table, published, 2), "memory");
+    rule->words = rows_cell(&t->words, said, 1);
+    rule->source = rows_cell(&t->published, published, 1);
+    rule->memory = text_is(rows_cell(&t->published, published, 2), "memory");
     return true;
 }
 
 bool cautions_load(struct cautions *s, struct arena *a, const struct pack *k, struct problems *p)
 {
-    struct rows rules, words, table;
-    if (!rows_open(&rules, k, "caution-rules", "id marks foods actions heat", p)
-        || !rows_open(&words, k, "caution-words", "id words", p)
-        || !rows_open(&table, k, "safe-temperatures", "id publication status", p))
+    struct caution_tables t;
+    if (!rows_open(&t.rules, k, "caution-rules", "id marks foods actions heat", p)
+        || !rows_open(&t.words, k, "caution-words", "id words", p)
+        || !rows_open(&t.published, k, "safe-temperatures", "id publication status", p))
         return false;
-    for (size_t row = 0; row < rules.count; row++)
-        if (!load_rule(s, a, &rules, row, &words, &table, p))
+    for (size_t row = 0; row < t.rules.count; row++)
+        if (!load_rule(s, a, &t, row, p))
             return false;
     return true;
 }

@@ -79,11 +79,17 @@ static bool load_foods(struct foods *f, struct arena *a, const struct pack *k, s
     return true;
 }
 
-static bool read_word(const struct rows *r, size_t row, size_t column, const char *const *words,
-                      size_t count, size_t *value, struct problems *p)
+/* The words that a column may have. */
+struct choice {
+    const char *const *words;
+    size_t count;
+};
+
+static bool read_word(const struct rows *r, size_t row, size_t column, struct choice of,
+                      size_t *value, struct problems *p)
 {
-    for (size_t i = 0; i < count; i++)
-        if (text_is(rows_cell(r, row, column), words[i])) {
+    for (size_t i = 0; i < of.count; i++)
+        if (text_is(rows_cell(r, row, column), of.words[i])) {
             *value = i;
             return true;
         }
@@ -111,13 +117,11 @@ enum {
     ROW_SOURCE
 };
 
-static bool load_weight(struct foods *f, const struct units *u, struct arena *a,
-                        const struct table *foods, const struct rows *r, size_t row,
-                        struct problems *p)
+/* Of that food, which may be NULL, measured so, which may be NULL too. */
+static bool load_weight(struct food *food, const struct unit *measure, struct arena *a,
+                        const struct rows *r, size_t row, struct problems *p)
 {
     static const char *const uses[] = {"", "own", "no"};
-    struct food *food = named_food(f, foods, rows_cell(r, row, ROW_FOOD));
-    const struct unit *measure = unit_find(u, rows_cell(r, row, ROW_MEASURE));
     size_t use = 0;
     if (!food || !measure)
         return problem(p, rows_place(r, row),
@@ -130,7 +134,7 @@ static bool load_weight(struct foods *f, const struct units *u, struct arena *a,
     made->usda_grams = rows_cell(r, row, ROW_WEIGHT);
     made->source = rows_cell(r, row, ROW_SOURCE);
     if (!rows_number(r, row, ROW_GRAMS, &made->grams, p)
-        || !read_word(r, row, ROW_USE, uses, 3, &use, p))
+        || !read_word(r, row, ROW_USE, (struct choice){uses, 3}, &use, p))
         return false;
     made->use = (enum row_use) use;
     return true;
@@ -160,7 +164,8 @@ static bool load_weights(struct foods *f, const struct units *u, struct arena *a
     const struct table *foods = pack_table(k, "foods");
     reserve_rows(f, a, foods, &r);
     for (size_t row = 0; row < r.count; row++)
-        if (!load_weight(f, u, a, foods, &r, row, p))
+        if (!load_weight(named_food(f, foods, rows_cell(&r, row, ROW_FOOD)),
+                         unit_find(u, rows_cell(&r, row, ROW_MEASURE)), a, &r, row, p))
             return false;
     return true;
 }
@@ -178,7 +183,7 @@ static bool load_aliases(struct foods *f, struct arena *a, const struct pack *k,
         if (!food)
             return problem(p, rows_place(&r, row), "\"%.*s\" is not in foods.tsv",
                            TEXT(rows_cell(&r, row, 1)));
-        if (!read_word(&r, row, 3, fits, 4, &fit, p))
+        if (!read_word(&r, row, 3, (struct choice){fits, 4}, &fit, p))
             return false;
         struct food_name *named = add_name(f, a, rows_cell(&r, row, 0), food);
         named->form = rows_cell(&r, row, 2);

@@ -6,14 +6,6 @@
 
 #include "kitchen/calculate.h"
 
-/* What a line is answered with: the tables, the cook's measures, where texts and problems go. */
-struct asked {
-    const struct kitchen *k;
-    struct arena *a;
-    const struct profile *profile;
-    struct problems *problems;
-};
-
 /* Where problems of the line are: it has no file. */
 #define INPUT_PLACE ((struct place){NULL, 0, 0})
 

@@ -132,12 +132,12 @@ static bool check_words(const struct rows *r, size_t row, const struct foods *f,
     return check_cell(r, row, RULE_VESSELS, &vessel, p) && good;
 }
 
-/* A cell that holds one of two words; empty may be allowed. */
+/* A cell that holds one of two words. */
 static bool check_either(const struct rows *r, size_t row, size_t column, const char *one,
-                         const char *other, bool empty, struct problems *p)
+                         const char *other, struct problems *p)
 {
     struct text cell = rows_cell(r, row, column);
-    return text_is(cell, one) || text_is(cell, other) || (empty && !cell.length)
+    return text_is(cell, one) || text_is(cell, other)
            || problem(p, rows_place(r, row), "\"%.*s\": %s or %s is needed", TEXT(cell), one,
                       other);
 }
@@ -145,8 +145,9 @@ static bool check_either(const struct rows *r, size_t row, size_t column, const 
 static bool load_rule(struct title_rule *rule, struct arena *a, const struct rows *r, size_t row,
                       struct problems *p)
 {
-    bool good = check_either(r, row, RULE_HEAT, "yes", "no", true, p);
-    good &= check_either(r, row, RULE_BY, "savory", "sweet", false, p);
+    bool good =
+        !rows_cell(r, row, RULE_HEAT).length || check_either(r, row, RULE_HEAT, "yes", "no", p);
+    good &= check_either(r, row, RULE_BY, "savory", "sweet", p);
     rule->said = rows_cell(r, row, RULE_SAID);
     rule->foods = read_conditions(a, rows_cell(r, row, RULE_FOODS));
     rule->without = read_conditions(a, rows_cell(r, row, RULE_WITHOUT));

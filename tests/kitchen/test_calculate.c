@@ -93,8 +93,8 @@ static void test_lines(void **state)
         struct calculation c;
         const struct profile *profile =
             profile_find(&o->kitchen->units, text_from(cases[i].kitchen));
-        if (!calculate(o->kitchen, &o->arena, profile, text_from(cases[i].input),
-                       text_from(cases[i].to), &c, &o->problems))
+        const struct asked asked = {o->kitchen, &o->arena, profile, &o->problems};
+        if (!calculate(&asked, text_from(cases[i].input), text_from(cases[i].to), &c))
             fail_msg("%s: %s", cases[i].input, o->problems.at[o->problems.count - 1].message);
         assert_string_equal(open_string(o, c.line), cases[i].line);
         if (!text_starts(c.source, cases[i].source))
@@ -137,8 +137,8 @@ static void test_mistakes(void **state)
     for (size_t i = 0; i < sizeof wrong / sizeof *wrong; i++) {
         struct problems p = {0};
         struct calculation c = {.line = TEXT_OF("untouched")};
-        assert_false(calculate(o->kitchen, &o->arena, NULL, text_from(wrong[i][0]),
-                               text_from(wrong[i][1]), &c, &p));
+        const struct asked asked = {o->kitchen, &o->arena, NULL, &p};
+        assert_false(calculate(&asked, text_from(wrong[i][0]), text_from(wrong[i][1]), &c));
         assert_int_equal(p.errors, 1);
         if (!strstr(p.at[0].message, wrong[i][2]))
             fail_msg("%s: %s", wrong[i][0], p.at[0].message);
@@ -164,8 +164,8 @@ static void test_any_bytes(void **state)
             input = arena_format(&o->arena, "%.*s%s", TEXT(input), bits[(seed >> 9) % 17]);
         }
         seed = seed * 1664525u + 1013904223u;
-        bool good = calculate(o->kitchen, &o->arena, NULL, input, text_from(bits[(seed >> 9) % 17]),
-                              &c, &p);
+        const struct asked asked = {o->kitchen, &o->arena, NULL, &p};
+        bool good = calculate(&asked, input, text_from(bits[(seed >> 9) % 17]), &c);
         assert_true(good == (p.errors == 0));
         if (good)
             assert_null(strstr(open_string(o, c.line), "nan"));

@@ -51,7 +51,7 @@ incorporate	mix	puts mixes	work in
 work it in	mix	puts mixes	work that in | work this in | work them in
 fill	fill		fill up
 stuff	stuff	puts prep
-pack	pack	puts	pack in | pack into | pack down
+pack	pack	puts prep	pack in | pack into | pack down
 mound	mound	puts	mound up
 pile	pile	puts	pile up | heap | heap up
 layer	layer	puts prep	layer up | layer in
@@ -124,7 +124,9 @@ slash	slash
 slit	slit			verb:slits,slitting,slit,slit
 bruise	bruise
 crush	crush		crush up
-smack	crush
+smack	crush		whack flat | whack it flat | whack them flat | whack that flat | smack it flat | smack them flat
+give it a whack	crush		give them a whack | give that a whack | give those a whack | give it a bash | give them a bash | give that a bash | give those a bash | give it a bit of a bash | give them a bit of a bash	verb:gives,giving,gave,given
+squash	crush		squash down
 smash	smash		smash up | bash
 mash	mash	early	mash up | mash down
 pound	pound		pound out | bash out
@@ -217,7 +219,7 @@ dress	dress	puts finishes prep
 shape	shape		shape into | form | form into | mold | mould | mold into | fashion | shape up
 roll	roll		roll up | roll out | roll in | roll into | roll over	verb
 ball up	shape
-press	press	prep	press down | press in | press into | press out | press together | squash | squash down | squish | smush
+press	press	prep	press down | press in | press into | press out | press together | squish | smush
 pat	pat dry			verb2
 pat down	press		pat in	verb2
 pat out	flatten		pat it out | pat that out | pat them out | pat it down flat | pat it out flat	verb2
@@ -422,7 +424,7 @@ store	store	hidden	store away
 # --- taking out, cleaning -----------------------------------------------------------------------------------
 @marks takes
 remove	remove		extract | fish out | pull off | yank out | pull from the oven
-take out	remove		take off | take from | take up | take it out | take that out | take them out | take it out of the oven | take out of the oven | take them out of the oven | take that out of the oven	verb:takes,taking,took,taken
+take out	remove		take off | take away | take from | take up | take it out | take that out | take them out | take it out of the oven | take out of the oven | take them out of the oven | take that out of the oven	verb:takes,taking,took,taken
 pull out of the oven	remove		pull it out of the oven | pull them out of the oven | pull it out | pull them out | pull it off
 come out of the oven	remove		come out | come off	verb:comes,coming,came,come
 get out	remove		get it out | get them out	verb:gets,getting,got,gotten
@@ -458,7 +460,7 @@ pat dry with	pat dry	takes	pat them dry | pat it dry | pat that dry | pat this d
 blot	pat dry	takes	blot dry	verb2
 dab dry	pat dry	takes	dab	verb2
 wring	squeeze	prep	wring out	verb:wrings,wringing,wrung,wrung
-squeeze out	squeeze	takes prep	squeeze dry | press dry | squeeze it dry | squeeze them dry | squeeze that dry | squeeze it out | squeeze them out | squeeze that out
+squeeze out	squeeze	takes prep	squeeze the water out | squeeze all the water out | squeeze out the water | squeeze out all the water | squeeze the water out of it | squeeze the water out of them | squeeze the liquid out | squeeze out the liquid | squeeze the moisture out | squeeze out the moisture | squeeze dry | press dry | squeeze it dry | squeeze them dry | squeeze that dry | squeeze it out | squeeze them out | squeeze that out
 spin dry	dry		spin	verb:spins,spinning,spun,spun
 uncover	uncover
 unfold	unroll		unroll
@@ -484,7 +486,6 @@ bottle it	bottle		bottle it up | bottle them | bottle that | bottle up
 drag through	drag		drag it through | drag them through | drag in
 wet your hands	wet		wet my hands | wet your fingers | wet the paper
 mop it	mop		mop it with | mop them | mop them with
-squash it	squash		squash them | squash flat | squash it flat | squash them flat
 
 # --- seasoning, judging -----------------------------------------------------------------------------------------
 @marks seasons
@@ -616,6 +617,13 @@ learn	learn
 @forms none
 @marks prep
 confit
+strung
+snapped
+slivered
+knotted
+podded
+riced
+frenched
 
 # --- second readings: words that are verbs first, and things second ---
 @tag OTHER

@@ -316,7 +316,7 @@ constantly			continuously | all the time | nonstop
 occasionally			from time to time | every now and then | now and then | every so often | once in a while | now and again | frequently | often
 gradually			little by little | bit by bit | a little at a time | a bit at a time | in a thin stream | in a steady stream | one at a time | one by one | in batches | in stages
 generously			liberally | heavily
-diagonally			on the diagonal | on the bias | on a bias | crosswise | crossways | lengthwise | lengthways | long ways | longways | on the slant | on an angle | at an angle | on a slant | across the grain | against the grain | widthwise
+diagonally			on the diagonal | on the bias | on a bias | crosswise | crossways | lengthwise | lengthways | long ways | longways | on the slant | slanted | slantwise | slantways | at a slant | on an angle | at an angle | on a slant | across the grain | against the grain | widthwise
 loosely
 tightly
 firmly

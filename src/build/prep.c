@@ -96,6 +96,8 @@ static void add_word(struct builder *b, struct ingredient *line, size_t i)
         add_prep(b->r->arena, &line->prep, entry_value(w->entry));
     else if (w->tag == TAG_EXTRACT)
         add_prep(b->r->arena, &line->prep, entry_value(w->entry));
+    else if (w->tag == TAG_VAGUE)
+        add_prep(b->r->arena, &line->prep, prepared_by_amount(b, line, w->entry));
     else if (w->tag == TAG_STATE)
         add_prep(b->r->arena, &line->state, entry_shown(w->entry));
     else if (w->tag == TAG_SIZE && !line->size.length)
@@ -152,7 +154,9 @@ static struct prep_phrase cut_how(struct builder *b, size_t i)
                    || next->tag == TAG_FULLNESS);
     if (how)
         return (struct prep_phrase){printed_prep(b, k->first, next->last), i + 1};
-    bool says = k->entry->words_count > 1 && !leads_to_pieces(b, k);
+    bool alone = k->entry->words_count == 1 && i && b->r->words.at[k->last].after == AFTER_COMMA
+                 && b->r->words.at[k->first - 1].after == AFTER_COMMA; /* "chillies, cut, soaked" */
+    bool says = alone || (k->entry->words_count > 1 && !leads_to_pieces(b, k));
     return (struct prep_phrase){says ? entry_shown(k->entry) : TEXT_EMPTY, i};
 }
 
@@ -172,6 +176,16 @@ static bool is_shared_out(const struct builder *b, size_t i)
     return i + 1 < b->chunks.count && is_step_word(b, &b->chunks.at[i + 1], "among");
 }
 
+/* "Cut in two inch lengths" at chunks `i` to `end`, without what is only said while thinking: "cut
+ * in, what, two inch lengths". */
+static struct text done_into(struct builder *b, size_t i, size_t end)
+{
+    const struct chunk *k = &b->chunks.at[i];
+    return arena_format(
+        b->r->arena, "%.*s %.*s", TEXT(printed_prep(b, k->first, k->last)),
+        TEXT(printed_prep(b, b->chunks.at[pieces_begin(b, i)].first, b->chunks.at[end].last)));
+}
+
 struct prep_phrase participle_at(struct builder *b, size_t i)
 {
     const struct chunks *c = &b->chunks;
@@ -186,7 +200,7 @@ struct prep_phrase participle_at(struct builder *b, size_t i)
     if (word.length)
         return (struct prep_phrase){word, end};
     if (end && (prep || (is_counter(b, end) && !(chunk_marks(k) & MARK_OF(puts)))))
-        return (struct prep_phrase){printed_prep(b, k->first, c->at[end].last), end};
+        return (struct prep_phrase){done_into(b, i, end), end};
     if (prep && chunk_marks(k) & MARK_OF(pieces))
         return cut_how(b, i);
     return (struct prep_phrase){prep ? plain_participle(b, k->entry) : TEXT_EMPTY, i};
@@ -225,18 +239,9 @@ static struct prep_phrase prep_at(struct builder *b, size_t i)
         p = pieces_at(b, i);
     if (!p.prep.length)
         p = shape_at(b, i);
+    if (!p.prep.length)
+        p = tool_at(b, i);
     return p.prep.length ? p : state_at(b, i);
-}
-
-/* "One onion, two carrots, two stalks of celery, all diced": the lines of the sentence before word
- * `end` all have it. */
-static void give_all(struct builder *b, size_t end, struct text prep)
-{
-    for (size_t n = 0; n < b->dish->ingredients.count; n++) {
-        struct ingredient *line = &b->dish->ingredients.at[n];
-        if (line->id >= b->sentence->first && line->id < end)
-            add_prep(b->r->arena, &line->prep, prep);
-    }
 }
 
 /* Whether chunk `i` says that what follows holds for all that was listed: "all", "both", "each"; in
@@ -249,6 +254,13 @@ static bool means_all(const struct builder *b, size_t i)
            || (c->at[i].tag == TAG_THE && !ones);
 }
 
+/* "Washed well and torn": an adverb that begins a sentence elsewhere. */
+static bool is_well(const struct chunks *c, size_t i)
+{
+    return c->at[i].tag == TAG_SO && i && c->at[i - 1].tag == TAG_DONE
+           && chunk_tag(c, i + 1) == TAG_AND;
+}
+
 /* "Roughly chopped", "about halved": a hedge that is none of an amount. */
 static bool is_roughly(const struct chunks *c, size_t i)
 {
@@ -258,6 +270,8 @@ static bool is_roughly(const struct chunks *c, size_t i)
 void read_prep_after(struct builder *b, struct ingredient *line, size_t index)
 {
     struct chunks *c = &b->chunks;
+    line = told_of(b, line, index);
+    read_prep_of_next(b, line, index);
     size_t others = 0;
     bool all = false, back = false;
     for (size_t i = index + 1; i < c->count && others < 3; i++) {
@@ -271,12 +285,15 @@ void read_prep_after(struct builder *b, struct ingredient *line, size_t index)
             line->prep.at[line->prep.count - 1] = p.prep;
         else if (p.prep.length && all)
             give_all(b, c->at[i].first, p.prep);
-        else if (p.prep.length)
+        else if (p.prep.length) {
+            if (i == index + 1 && chunk_marks(&c->at[i]) & MARK_OF(pieces))
+                give_pair(b, line, p.prep);
             add_line_prep(b, line, p.prep);
-        else if (aside_end(b, i) || give_same(b, line, i)) {
+        } else if (aside_end(b, i) || give_same(b, line, i)) {
             i = aside_end(b, i) ? aside_end(b, i) : give_same(b, line, i);
             continue;
-        } else if (!passes(&c->at[i]) && !leads_to_done(b, i) && !is_roughly(c, i))
+        } else if (!passes(&c->at[i]) && !leads_to_done(b, i) && !is_roughly(c, i)
+                   && !is_well(c, i))
             return;
         others += c->at[i].tag == TAG_OTHER || c->at[i].tag == TAG_BE || c->at[i].tag == TAG_THERE;
         all = means_all(b, i) || (all && p.prep.length);

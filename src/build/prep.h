@@ -49,6 +49,29 @@ struct text prepared_first(const struct builder *b, const struct ingredient *lin
 /* The same of a food that was named before: "half a cup of cocoa. Sift the cocoa". */
 struct text prepared_then(const struct builder *b, const struct ingredient *line,
                           const struct chunk *verb);
+/* What the unit of its amount makes of a fruit: "a squeeze" is juiced; empty for nothing. */
+struct text prepared_by_amount(const struct builder *b, const struct ingredient *line,
+                               const struct entry *unit);
+/* "On the fine grater", "I use the press for those", at chunk `i`. */
+struct prep_phrase tool_at(const struct builder *b, size_t i);
+/* The lines of the sentence before word `end` all have it: "one onion, two carrots, all diced"; one
+ * that says its own only where no others do not. */
+void give_all(struct builder *b, size_t end, struct text prep);
+/* "Two carrots and two parsnips cut into batons": the line before has it too, where it is counted
+ * as this one is, with nothing but an "and" between. */
+void give_pair(struct builder *b, const struct ingredient *line, struct text prep);
+/* The chunk behind the verbs that are done to the food at chunk `index` and to all listed before
+ * it; `index` where there is no list. */
+size_t verbs_end(const struct builder *b, const struct ingredient *line, size_t index);
+/* The line of which the words behind its food at chunk `index` tell: "bread, soaked in milk and
+ * squeezed" tells of the bread. */
+struct ingredient *told_of(const struct builder *b, struct ingredient *line, size_t index);
+/* What stands with the next food's words and belongs to this one: "dill, chopped, fresh dill". */
+void read_prep_of_next(struct builder *b, struct ingredient *line, size_t index);
+/* Whether the verb of chunk `index` is done to several: "chop those up". */
+bool means_several(const struct builder *b, size_t index);
+/* The first of the lines that stand in one list with `line`, nothing but an "and" between them. */
+struct ingredient *list_of(const struct builder *b, struct ingredient *line);
 /* "Take out the seeds", "cut off the ends", at the verb of chunk `index`: "seeded"; empty for none.
  */
 struct text part_taken(const struct builder *b, size_t index);

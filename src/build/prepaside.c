@@ -2,6 +2,11 @@
  * SPDX-License-Identifier: MIT */
 #include "build/prep.h"
 
+#include "match/subject.h"
+
+/* Chunks that an aside between a food and its participle has at most. */
+#define ASIDE_CHUNKS 8
+
 static bool describes(unsigned char tag)
 {
     return tag == TAG_STATE || tag == TAG_SIZE || tag == TAG_FULLNESS || tag == TAG_MANNER
@@ -141,6 +146,31 @@ static size_t goes_in(const struct builder *b, size_t i)
     return comma && chunk_tag(&b->chunks, i + 1) == TAG_DONE ? i : 0;
 }
 
+/* ", my uncle grows them, peeled": whatever is said between two commas, as long as it names no
+ * other food and tells to do nothing. */
+static size_t between_commas(const struct builder *b, size_t i)
+{
+    const uint64_t working = MARK_OF(puts) | MARK_OF(mixes) | MARK_OF(heats) | MARK_OF(waits)
+                             | MARK_OF(cuts) | MARK_OF(finishes) | MARK_OF(prep);
+    const struct chunks *c = &b->chunks;
+    if (!i || i >= c->count || b->r->words.at[c->at[i - 1].last].after != AFTER_COMMA)
+        return 0;
+    for (size_t end = i; end < c->count && end < i + ASIDE_CHUNKS; end++) {
+        const struct chunk *k = &c->at[end];
+        bool other = k->match || k->tag == TAG_FOOD || k->tag == TAG_IF || k->tag == TAG_DONE
+                     || k->tag == TAG_SORRY || is_no_by_itself(b->r, k->last);
+        if (other || (k->tag == TAG_ACTION && chunk_marks(k) & working))
+            return 0;
+        unsigned char after = b->r->words.at[k->last].after;
+        if (after >= AFTER_COMMA)
+            return after == AFTER_COMMA && chunk_tag(c, end + 1) == TAG_DONE
+                           && chunk_marks(&c->at[end + 1]) & MARK_OF(prep)
+                       ? end
+                       : 0;
+    }
+    return 0;
+}
+
 size_t aside_end(const struct builder *b, size_t i)
 {
     size_t end = one_like_that(b, i);
@@ -160,7 +190,9 @@ size_t aside_end(const struct builder *b, size_t i)
         end = so_much_each(b, i);
     if (!end)
         end = each_one(b, i);
-    return end ? end : in_there(b, i);
+    if (!end)
+        end = in_there(b, i);
+    return end ? end : between_commas(b, i);
 }
 
 /* "... that I've just chopped", "which I diced up": who did it, before the participle at once; in

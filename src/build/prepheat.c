@@ -14,8 +14,8 @@ bool has_juice(const struct builder *b, const struct ingredient *line)
 
 /* Beaten and boiled are eggs only, juiced are fruits, pressed is tofu: "egg beat", "fruit squeeze"
  * and "tofu press" have rows. */
-static struct text row_of(const struct builder *b, const struct ingredient *line,
-                          struct text action)
+static struct text own_row(const struct builder *b, const struct ingredient *line,
+                           struct text action)
 {
     const char *sort = line->entry && line->entry->marks & MARK_OF(egg) ? "egg"
                        : has_juice(b, line)                             ? "fruit"
@@ -27,7 +27,20 @@ static struct text row_of(const struct builder *b, const struct ingredient *line
         own = step_text(
             b->k, "prepares",
             arena_format(b->r->arena, "%.*s %.*s", TEXT(text_last_word(line->kind)), TEXT(action)));
+    return own;
+}
+
+static struct text row_of(const struct builder *b, const struct ingredient *line,
+                          struct text action)
+{
+    struct text own = own_row(b, line, action);
     return own.length ? own : step_text(b->k, "prepares", action);
+}
+
+struct text prepared_by_amount(const struct builder *b, const struct ingredient *line,
+                               const struct entry *unit)
+{
+    return has_juice(b, line) ? own_row(b, line, entry_value(unit)) : TEXT_EMPTY;
 }
 
 struct text prepared_before(const struct builder *b, const struct ingredient *line,
@@ -81,6 +94,9 @@ struct text prepared_first(const struct builder *b, const struct ingredient *lin
         return TEXT_EMPTY;
     bool melts = line->entry && line->entry->marks & (MARK_OF(fat) | MARK_OF(dairy));
     bool solid = line->entry && !(line->entry->marks & MARK_OF(uncounted));
+    if (done.length && verb->tag == TAG_ACTION
+        && own_row(b, line, entry_value(verb->entry)).length) /* "warm the milk" */
+        return done;
     return line->entry && !melts && (solid || line->entry->marks & dry) && verb->tag == TAG_ACTION
                ? done
                : TEXT_EMPTY;

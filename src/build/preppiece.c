@@ -41,13 +41,16 @@ static bool names_pieces(const struct builder *b, size_t i)
     return is_counter(b, i) || tag == TAG_DISH || tag == TAG_OTHER;
 }
 
-/* "Into like half inch cubes": what makes the pieces only nearly so is not printed. */
+/* "Into like half inch cubes", "in, what, half inch cubes": what makes the pieces only nearly so is
+ * not printed. */
 static size_t past_like(const struct builder *b, size_t i)
 {
     const struct chunks *c = &b->chunks;
     size_t next = i < c->count && c->at[i].tag == TAG_INTO ? i + 1 : i;
     size_t past = next;
-    while (past < c->count && (c->at[past].tag == TAG_LIKE || c->at[past].tag == TAG_HEDGE))
+    while (past < c->count
+           && (c->at[past].tag == TAG_LIKE || c->at[past].tag == TAG_HEDGE
+               || (c->at[past].tag == TAG_OTHER && chunk_marks(&c->at[past]) & MARK_OF(asks))))
         past++;
     return past > next ? past : i;
 }
@@ -92,10 +95,14 @@ static bool tells_size(const struct chunk *c)
 struct text pieces_word(struct builder *b, size_t begin, size_t end)
 {
     const struct chunk *c = b->chunks.at;
-    struct text pieces = b->r->words.at[c[end].last].key;
+    bool several = c[end].first < c[end].last; /* "half moons" */
+    struct text pieces =
+        several ? printed_prep(b, c[end].first, c[end].last) : b->r->words.at[c[end].last].key;
     if (c[end].match)
         return TEXT_EMPTY; /* "8 wedges" */
-    while (begin < end && (c[begin].tag == TAG_ARTICLE || c[begin].tag == TAG_INTO))
+    while (begin < end
+           && (c[begin].tag == TAG_ARTICLE || c[begin].tag == TAG_INTO
+               || (c[begin].tag == TAG_MANNER && begin + 1 < end))) /* "in very small cubes" */
         begin++;
     for (size_t i = begin; i < end; i++)
         if (!tells_size(&c[i]) || !c[i].entry)
@@ -104,8 +111,8 @@ struct text pieces_word(struct builder *b, size_t begin, size_t end)
         return TEXT_EMPTY;
     if (begin == end)
         return step_text(b->k, "pieces", pieces);
-    struct text how =
-        c[begin].tag == TAG_FRACTION ? entry_words(c[begin].entry) : entry_value(c[begin].entry);
+    bool as_said = c[begin].tag == TAG_FRACTION || c[begin].tag == TAG_FULLNESS;
+    struct text how = as_said ? entry_words(c[begin].entry) : entry_value(c[begin].entry);
     return step_text(b->k, "pieces",
                      arena_format(b->r->arena, "%.*s %.*s", TEXT(how), TEXT(pieces)));
 }

@@ -134,13 +134,14 @@ void read_prep_before(struct builder *b, struct ingredient *line, size_t index)
     const uint64_t sorts = fresh ? MARK_OF(cuts) | MARK_OF(takes) : MARK_OF(cuts);
     if (is_worked_on(b, line, b->sentence->first))
         return;
-    size_t first = index;
+    const size_t end = fresh ? verbs_end(b, line, index) : index;
+    size_t first = end;
     while (first > 0 && is_in_chain(b, first - 1, index, sorts))
         first--;
-    for (size_t i = first; i < index; i++)
+    for (size_t i = first; i < end; i++)
         if (b->chunks.at[i].tag != TAG_AND && b->chunks.at[i].tag != TAG_MANNER)
             add_line_prep(b, line, prepared(b, i, index, sorts));
-    if (!index || first != index)
+    if (!index || first != index) /* a verb was found, or none can be */
         return;
     const struct chunk *verb = &b->chunks.at[index - 1];
     if (fresh)
@@ -272,28 +273,6 @@ static struct text prep_of_it(struct builder *b, const struct ingredient *line, 
     return removed_by(b, index);
 }
 
-/* "Three carrots and two stalks of celery, chop those up": whether the chunk says it of several. */
-static bool means_several(const struct builder *b, size_t index)
-{
-    size_t it = object_of(b, index);
-    return it && b->chunks.at[it].entry && b->chunks.at[it].entry->marks & MARK_OF(plural);
-}
-
-/* The first of the lines that stand in one list with `line`, nothing but an "and" between them. */
-static struct ingredient *list_of(const struct builder *b, struct ingredient *line)
-{
-    while (line > b->dish->ingredients.at) {
-        size_t last = line[-1].words.last, first = line->words.first;
-        if (last >= first || line[-1].id < b->sentence->first || !line[-1].amount.known)
-            break;
-        for (size_t i = last + 1; i < first; i++)
-            if (b->r->words.at[i].tag != TAG_AND)
-                return line;
-        line--;
-    }
-    return line;
-}
-
 /* The word at which the verb of the chunk begins, "squeeze the juice"; its own where none is near.
  */
 static size_t verb_before(const struct builder *b, size_t index)
@@ -310,7 +289,8 @@ void read_prep_of_it(struct builder *b, struct ingredient *line, size_t index)
     size_t near = chunk_marks(c) & MARK_OF(takes) ? NEAR_WORDS / 2 : NEAR_WORDS;
     size_t told = told_end(b, line);
     size_t until = c->tag == TAG_EXTRACT ? verb_before(b, index) : c->first;
-    if (!line->amount.known || c->first <= told || c->first - told > near
+    bool here = line->id >= b->sentence->first && c->first - told <= 2; /* "raisins, soak them" */
+    if ((!line->amount.known && !here) || c->first <= told || c->first - told > near
         || is_worked_on(b, line, until))
         return;
     bool several = means_several(b, index);

@@ -274,7 +274,7 @@ jicama
 taro			taro root | eddo | dasheen | cocoyam
 cassava			yuca | manioc | yucca root
 yam			yam root
-malanga
+malanga			yautia | tannia
 ackee			akee
 oca
 parsley root
@@ -332,7 +332,7 @@ spaghetti squash
 delicata squash			delicata
 kabocha squash			kabocha
 hubbard squash
-chayote			chayote squash | choko | sayote | mirliton | christophene | chow chow
+chayote			chayote squash | choko | sayote | mirliton | christophene | chow chow | cho cho | christophine
 bitter melon			bitter gourd | karela | ampalaya
 bottle gourd			lauki | calabash
 ridge gourd			turai
@@ -384,7 +384,7 @@ mustard green		uncounted
 beet green		uncounted	beetroot leaf
 turnip green		uncounted
 dandelion green		uncounted	dandelion leaf
-water spinach		uncounted	morning glory | kangkong
+water spinach		uncounted	morning glory | kangkong | kangkung
 callaloo		uncounted
 mizuna		uncounted
 tatsoi		uncounted
@@ -435,7 +435,7 @@ pea shoot		uncounted	pea tendril
 nopal			cactus paddle | nopales
 breadfruit
 frozen vegetable	frozen vegetables	uncounted generic	frozen mixed vegetable | frozen stir fry vegetable
-frozen pea and carrot	frozen peas and carrots	uncounted	frozen peas and carrots | peas and carrots	none
+frozen pea and carrot	frozen peas and carrots	uncounted	frozen peas and carrots | peas and carrots | frozen carrots and peas | carrots and peas	none
 vegetable		uncounted generic	veg | veggie | mixed vegetable | root vegetable | mixed veg | stir fry vegetable | root veg
 mirepoix		uncounted	soffritto | sofrito	none
 seaweed		uncounted	wakame | dulse | hijiki | sea vegetable	none
@@ -525,7 +525,7 @@ longan
 rambutan
 durian
 dragon fruit
-star fruit			carambola
+star fruit			carambola | starfruit
 persimmon			fuyu persimmon | sharon fruit
 loquat
 prickly pear
@@ -1055,7 +1055,7 @@ cornstarch			cornflour | corn starch | maize starch
 potato starch			potato flour
 tapioca starch			tapioca flour
 arrowroot			arrowroot powder | arrowroot flour | arrowroot starch
-tapioca			tapioca pearl | instant tapioca | minute tapioca | quick cooking tapioca | sago | small pearl tapioca
+tapioca			tapioca pearl | instant tapioca | minute tapioca | quick cooking tapioca | sago | small pearl tapioca | sabudana | sago pearl
 custard powder
 wheat starch
 sweet potato starch
@@ -1068,7 +1068,7 @@ wheat germ
 granola			muesli
 cereal		generic	breakfast cereal
 cornflake			corn flake | cornflake crumb | corn flake cereal | corn flakes cereal | bran flake | bran cereal	noun
-puffed rice			rice cereal | crispy rice cereal | crisp rice cereal | rice crispy | puffed rice cereal
+puffed rice			rice cereal | crispy rice cereal | crisp rice cereal | rice crispy | puffed rice cereal | murmura
 porridge
 rice		generic aside	long grain rice | white rice | long grain white rice | steamed rice | plain rice | day old rice | medium grain rice | easy cook rice | converted rice | parboiled rice | fragrant rice | uncooked rice | uncooked long grain rice
 basmati rice		aside	basmati | white basmati | brown basmati | brown basmati rice
@@ -1089,7 +1089,7 @@ rice paper			rice paper wrapper | spring roll rice paper | rice paper sheet	noun
 rice cake			tteok | tteokbokki | korean rice cake	noun
 quinoa		aside	red quinoa | white quinoa
 couscous		aside	cous cous
-giant couscous	pearl couscous		pearl couscous | israeli couscous | moghrabieh
+giant couscous	pearl couscous		pearl couscous | israeli couscous | moghrabieh | maftoul
 bulgur			bulgur wheat | bulghur | bulghur wheat | cracked wheat | bulghar
 freekeh
 farro			pearled farro
@@ -1144,7 +1144,7 @@ spaetzle			spatzle
 pierogi			pelmeni
 noodle		generic	asian noodle | fresh noodle | wheat noodle | stir fry noodle | dried noodle | hokkien noodle	noun
 egg noodle			wide egg noodle | chinese egg noodle | medium egg noodle | lo mein noodle | chow mein noodle | wonton noodle | lo mein | dried egg noodle	noun
-rice noodle			rice vermicelli | rice stick | rice stick noodle | vermicelli rice noodle | pad thai noodle | flat rice noodle | vermicelli noodle | ho fun | rice vermicelli noodle	noun
+rice noodle			rice vermicelli | rice stick | rice stick noodle | vermicelli rice noodle | pad thai noodle | flat rice noodle | vermicelli noodle | ho fun | rice vermicelli noodle | bihon noodle	noun
 glass noodle			cellophane noodle | bean thread noodle | bean thread | sweet potato noodle | mung bean noodle | dangmyeon	noun
 soba noodle			soba | buckwheat noodle	noun
 udon noodle			udon	noun
@@ -1306,7 +1306,7 @@ rock sugar
 sweetener		generic	liquid stevia | granular sweetener blend | sugar substitute | artificial sweetener | stevia | erythritol | monk fruit sweetener | xylitol | granular sweetener
 honey			runny honey | clear honey | liquid honey
 maple syrup			pure maple syrup
-molasses			treacle | black treacle | blackstrap molasses | unsulfured molasses
+molasses			treacle | black treacle | blackstrap molasses | unsulfured molasses | fancy molasses | cooking molasses
 agave	agave syrup		agave syrup | agave nectar
 rice syrup			brown rice syrup
 pomegranate molasses
@@ -1321,7 +1321,7 @@ fresh yeast			cake yeast | compressed yeast
 sourdough starter			levain | starter | sourdough discard | poolish | biga | leaven
 baker's ammonia
 @marks uncounted sweet
-flavored gelatin			jelly crystal | gelatin dessert mix | flavored gelatin mix | strawberry gelatin | lime gelatin | raspberry gelatin
+flavored gelatin			jelly crystal | gelatin dessert mix | flavored gelatin mix | strawberry gelatin | lime gelatin | raspberry gelatin | raspberry jelly crystal | strawberry jelly crystal | jelly powder
 vanilla extract	vanilla		vanilla | pure vanilla extract | pure vanilla | vanilla essence | vanilla flavoring
 vanilla paste			vanilla bean paste
 vanilla powder
@@ -1575,7 +1575,7 @@ mayonnaise			mayo | light mayonnaise | light mayo | real mayonnaise | low fat ma
 salad cream
 japanese mayonnaise			japanese mayo
 ketchup			catsup | tomato ketchup | red sauce
-mustard		generic	prepared mustard
+mustard		generic	prepared mustard | seedy mustard
 yellow mustard			american mustard | prepared yellow mustard
 dijon mustard			dijon | smooth dijon mustard
 whole grain mustard	whole-grain mustard		wholegrain mustard | grainy mustard | grain mustard | coarse mustard | seeded mustard | stone ground mustard | coarse grain mustard
@@ -1651,7 +1651,7 @@ cream of mushroom	condensed soup		cream of chicken | cream of celery
 # The same, but neither sweet nor savory by itself.
 @marks uncounted
 peanut sauce			satay sauce
-coconut milk			full fat coconut milk | light coconut milk | canned coconut milk | tinned coconut milk | unsweetened coconut milk | reduced fat coconut milk
+coconut milk			full fat coconut milk | light coconut milk | canned coconut milk | tinned coconut milk | unsweetened coconut milk | reduced fat coconut milk | santan | thick coconut milk | thin coconut milk | coconut milk from a can
 coconut cream			creamed coconut
 coconut water
 cream of coconut
@@ -1719,7 +1719,7 @@ wraps	tortilla	plural		none
 flour tortilla			large flour tortilla | wheat tortilla
 corn tortilla
 taco shell			hard taco shell | hard shell taco
-tostada shell
+tostada shell			tostada
 tortilla chip			corn tortilla chip | corn chip | nacho chip
 breadcrumb		uncounted	bread crumb | dry breadcrumb | dried breadcrumb | dry bread crumb | soft breadcrumb | white breadcrumb | soft bread crumb | fine breadcrumb | seasoned breadcrumb | italian breadcrumb | seasoned bread crumb | italian bread crumb | fresh bread crumb | fresh breadcrumb | italian seasoned breadcrumb | fine dry breadcrumb | golden breadcrumb
 panko		uncounted	panko breadcrumb | panko crumb | japanese breadcrumb | panko bread crumb
@@ -1766,7 +1766,7 @@ yorkshire pudding		aside
 # --- raw dough and frozen potatoes: not ready to eat ---
 @forms noun
 @marks
-tater tot			potato tot
+tater tot			potato tot | potato puff | frozen potato puff
 hash brown			frozen hash brown | hash brown potato | shredded hash brown | frozen hash brown potato
 shortcrust pastry		uncounted	short crust pastry | pie crust dough | pie pastry | pie dough | sweet pastry | ready rolled shortcrust pastry | shortcrust | sweet shortcrust pastry | pate sucree | pate brisee	none
 pie crust			pie shell | pastry shell | unbaked pie crust | unbaked pie shell | pastry case | tart shell | deep dish pie crust | baked pie shell | pie case | baked pie crust | refrigerated pie crust
@@ -1922,7 +1922,7 @@ finger millet flour			ragi flour | ragi | bajra flour | jowar flour
 mung bean flour			moong flour | urad flour
 kinako			roasted soybean flour
 buckwheat groat				noun
-tarhana
+tarhana			trahana
 @marks uncounted
 lye water			kansui | alkaline water | slaked lime | pickling lime
 psyllium husk			psyllium | psyllium husk powder
@@ -2066,6 +2066,75 @@ nabulsi cheese			nabulsi
 akkawi cheese			akkawi | akawi
 brown cheese			brunost | norwegian brown cheese
 filmjolk			cultured milk
+
+# --- more plants, fish, meats and doughs of the world ---
+@forms noun
+@marks produce savory
+green banana			matoke
+puntarelle		uncounted
+fiddlehead			fiddlehead fern | ostrich fern
+chickweed		uncounted
+chinese celery		uncounted
+krachai			fingerroot | finger root | wild ginger
+mitsuba		uncounted
+shungiku		uncounted	chrysanthemum greens | tong ho
+amaranth leaf			amaranth greens
+@marks produce
+tamarillo			tree tomato
+feijoa			pineapple guava
+kiwano			horned melon
+sapodilla			chikoo | chiku
+custard apple			cherimoya
+rowan berry
+loganberry
+tayberry
+@marks uncounted spice
+jaffna curry powder	curry powder	uncounted spice savory
+coriander-cumin powder		uncounted spice savory	dhania jeera | dhana jeeru | dhana jiru
+black cumin seed			kala jeera | shahi jeera
+lemon myrtle
+wattleseed
+silver leaf			vark | varak
+@forms none
+@marks uncounted savory
+whole-egg mayonnaise	mayonnaise	uncounted savory	whole egg mayo
+chipotle sauce
+sofrito base	sofrito		recaito
+kajmak		uncounted dairy cooked savory
+tasty cheese	cheddar	uncounted dairy cooked savory
+khoya		uncounted dairy	khoa | mawa | mava
+chenna		uncounted dairy	chhena
+amasi		uncounted dairy	maas
+lardo		uncounted cooked savory
+tasso		uncounted cooked savory	tasso ham
+bottarga		uncounted cooked savory	mullet roe
+vincotto		uncounted
+tamarind juice			tamarind liquid
+gherkin juice			gherkin brine | gherkin vinegar | pickle water
+fruit chutney			peach chutney | blatjang
+coriander and mint chutney			mint and coriander chutney | coriander mint chutney
+unagi		uncounted fish cooked savory	grilled eel
+chuno		uncounted produce	freeze dried potato
+pisco		uncounted
+yerba mate		uncounted
+rooibos		uncounted	rooibos tea | red bush tea | redbush tea
+guarana		uncounted
+@forms noun
+@marks shellfish savory
+yabby			yabbie
+bug tail			bug meat | slipper lobster
+geoduck
+@marks fish savory
+lutefisk		uncounted fish
+dried squid			dried cuttlefish
+@marks meat savory
+kangaroo fillet			kangaroo | kangaroo steak | kangaroo loin
+country-style pork rib	pork rib		country rib
+packer brisket			whole packer brisket | whole packer | beef packer
+duck gizzard		poultry
+@marks cooked savory
+shelf-stable gnocchi		uncounted cooked savory	fresh gnocchi
+droewors		uncounted cooked savory
 
 # --- verbs that are first of all the names of foods ---
 @tag ACTION

@@ -56,7 +56,8 @@ mound	mound	puts	mound up
 pile	pile	puts	pile up | heap | heap up
 layer	layer	puts prep	layer up | layer in
 stack	layer	puts	stack up
-top	top	puts finishes prep	top off | top up | top with	verb2
+top	top	puts finishes prep	top off | top up	verb2
+top with	top	puts finishes prep		none
 crown	top	finishes puts
 replace	replace
 substitute	replace
@@ -615,6 +616,8 @@ learn	learn
 # --- participles with no verb of their own ----------------------------------------------------------------------------
 @tag DONE
 @forms none
+@marks puts finishes prep
+topped with	top
 @marks prep
 confit
 strung

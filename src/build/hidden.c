@@ -13,6 +13,8 @@ static bool is_for(const struct builder *b, size_t index, enum tag tag)
     return false;
 }
 
+/* "And salt it now": so many words behind its amount it is salted again. */
+#define AGAIN_WORDS 25
 /* "Get your loaf tin, and butter it": so many words before the verb, what "it" is. */
 #define IT_WORDS 14
 
@@ -27,6 +29,16 @@ static bool is_for_it(const struct builder *b, size_t index)
         if (tag == TAG_VESSEL || tag == TAG_FOOD || tag == TAG_PART)
             return tag == TAG_VESSEL;
     }
+    return false;
+}
+
+/* "Have a taste, and salt it". */
+static bool is_tasted_before(const struct builder *b, size_t index)
+{
+    while (index-- > 0)
+        if (b->chunks.at[index].tag == TAG_ACTION
+            && chunk_marks(&b->chunks.at[index]) & MARK_OF(tastes))
+            return true;
     return false;
 }
 
@@ -47,11 +59,14 @@ void build_hidden(struct builder *b, const struct chunk *c, size_t index)
         if (b->chunks.at[i].tag == TAG_WITH)
             return;
     const struct ingredient *old = food ? find_food(b, food, entry_shown(food)) : NULL;
-    if (!food || (old && !(old->amount.known && is_for_a_thing(b, index))))
+    bool again = old && old->amount.known
+                 && (is_for_a_thing(b, index)
+                     || (food->marks & MARK_OF(salt) && c->first - old->words.last > AGAIN_WORDS));
+    if (!food || (old && !again))
         return;
     struct ingredient *line =
         add_line(b, c, (struct span){c->last, c->last}, food, entry_shown(food));
-    set_scope(line, c->scope);
+    set_scope(line, c->scope | (is_tasted_before(b, index) ? SCOPE_TASTE : 0U));
     if (!is_for(b, index, TAG_TOOL))
         b->last_line = b->dish->ingredients.count;
     b->last_said = said_at(b, c->first);

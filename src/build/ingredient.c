@@ -243,7 +243,8 @@ void build_line(struct builder *b, const struct chunk *c, size_t index)
             || (!old && is_made_here(b, index, entry, &said))))
         return;
     const unsigned scope = is_tasted_for(b, index) ? c->scope | SCOPE_TASTE : c->scope;
-    enum repeat repeat = old ? judge(b, old, c->match, &said, scope) : REPEAT_NEW;
+    const bool again = old && !share && goes_in_again(b, index, old, &said);
+    enum repeat repeat = old && !again ? judge(b, old, c->match, &said, scope) : REPEAT_NEW;
     if (old && (share || repeat == REPEAT_SAME)) {
         if (!share)
             read_prep_before(b, old, index);
@@ -270,7 +271,7 @@ void build_line(struct builder *b, const struct chunk *c, size_t index)
     struct ingredient *line = add_line(b, c, food, entry, name);
     set_said(line, &said);
     set_scope(line, line_scope(b, index, &said));
-    line->questioned = !used;
+    line->questioned = !used && !again;
     line->laid_out = is_laid_out(b, index);
     read_prep_before(b, line, index);
     read_prep_inside(b, line, c->match);

@@ -98,6 +98,10 @@ void add_first_of_both(struct builder *b, const struct chunk *c, const struct sa
  * amount. */
 bool is_used_here(const struct builder *b, const struct chunk *c, size_t index,
                   const struct said_amount *said);
+/* "Salt, of course.", "brush the tops with milk": more of a food that went in before, of which
+ * nobody says how much. */
+bool goes_in_again(const struct builder *b, size_t index, const struct ingredient *old,
+                   const struct said_amount *said);
 /* "Taste that for salt and lemon": the food goes in to taste. */
 bool is_tasted_for(const struct builder *b, size_t index);
 /* eachof.c. "... of each", "... apiece" at chunk `index`. */

@@ -98,10 +98,13 @@ bool names_kind(struct builder *b, size_t index, const struct said_amount *said)
         || (c->first != c->last && !said->amount.known)
         || b->r->words.at[line->words.last].after != AFTER_COMMA)
         return false;
-    const struct entry *kind = kind_named(b, match_slot(c->match, SLOT_food).last, line->food);
+    struct span food = match_slot(c->match, SLOT_food);
+    const struct entry *kind = kind_named(b, food.last, line->food), *other = entry_at(b->r, food);
     if (!kind)
         return false;
-    name_line(line, (struct span){line->id, line->id}, kind, entry_shown(kind));
+    bool same = other && text_equal(entry_value(other), line->kind) && !said->amount.known;
+    if (!same) /* "gram flour, besan": the same by another name */
+        name_line(line, (struct span){line->id, line->id}, kind, entry_shown(kind));
     if (said->amount.known) {
         set_said(line, said); /* "stock cubes, vegetable, two of them" */
         line->questioned = false;

@@ -61,7 +61,7 @@ static bool is_seasoning_alone(const struct builder *b)
             c->tag == TAG_LINE && c->match ? entry_at(b->r, match_slot(c->match, SLOT_food)) : NULL;
         if (food && food->marks & seasonings)
             foods++;
-        else if (c->tag != TAG_AND && c->tag != TAG_SO
+        else if (c->tag != TAG_AND && c->tag != TAG_SO && c->tag != TAG_NOT
                  && (foods == 0 || !may_follow_seasoning(c->tag)))
             return false;
     }
@@ -90,8 +90,9 @@ static bool is_tasted_next(const struct builder *b, size_t index)
     const struct chunk *c = &b->chunks.at[index];
     const struct entry *food = c->match ? entry_at(b->r, match_slot(c->match, SLOT_food)) : NULL;
     size_t next = index + 1;
-    while (chunk_tag(&b->chunks, next) == TAG_AND)
-        next++;
+    while (chunk_tag(&b->chunks, next) == TAG_AND || chunk_tag(&b->chunks, next) == TAG_YOU
+           || chunk_tag(&b->chunks, next) == TAG_ME)
+        next++; /* "salt, you taste it" */
     return food && c->match->rule->kind != RULE_line
            && food->marks & (MARK_OF(salt) | MARK_OF(spice)) && next < b->chunks.count
            && b->chunks.at[next].tag == TAG_ACTION
@@ -187,6 +188,45 @@ static bool is_put_there(const struct builder *b, const struct chunk *c, size_t 
     if (tag == TAG_VESSEL) /* "dal in bowls" is eaten */
         return !is_step_word(b, &b->chunks.at[i], "served");
     return tag == TAG_PLACE || tag == TAG_SIDE || tag == TAG_TOOL;
+}
+
+/* So many words behind where a food was put in, it is put in again. */
+#define AGAIN_WORDS 25
+
+/* "Brush the tops with milk", "dust it in flour": the verb that coats with the food. */
+static bool is_coating(const struct builder *b, size_t index)
+{
+    const struct chunks *c = &b->chunks;
+    size_t i = index;
+    while (
+        i > 0
+        && (c->at[i - 1].tag == TAG_VAGUE || c->at[i - 1].tag == TAG_AND || is_line(&c->at[i - 1])))
+        i--;
+    if (i > 0 && (c->at[i - 1].tag == TAG_WITH || c->at[i - 1].tag == TAG_INTO))
+        for (i--; i > 0 && !c->at[i - 1].match && c->at[i - 1].tag != TAG_ACTION; i--)
+            ;
+    return i > 0 && c->at[i - 1].tag == TAG_ACTION && c->at[i - 1].entry
+           && !(c->at[i - 1].scope & SCOPE_NOT_DONE)
+           && step_words_list(b->k, "coats", entry_value(c->at[i - 1].entry));
+}
+
+bool goes_in_again(const struct builder *b, size_t index, const struct ingredient *old,
+                   const struct said_amount *said)
+{
+    const struct chunk *c = &b->chunks.at[index];
+    const struct entry *food = entry_at(b->r, match_slot(c->match, SLOT_food));
+    if (!food || said->amount.known || said->more || !old->amount.known
+        || old->words.last >= b->sentence->first || span_has_tag(b->r, c->match->words, TAG_THE))
+        return false;
+    bool seasons =
+        food->marks & MARK_OF(salt) || step_words_list(b->k, "pepper", entry_value(food));
+    bool far = c->first - old->words.last >= AGAIN_WORDS;
+    if (seasons && far && is_seasoning_alone(b))
+        return true;
+    bool dry = seasons || food->marks & (MARK_OF(flour) | MARK_OF(fat));
+    if (dry && far && is_put_there(b, c, index))
+        return true;
+    return is_coating(b, index);
 }
 
 bool is_used_here(const struct builder *b, const struct chunk *c, size_t index,

@@ -56,8 +56,8 @@ mound	mound	puts	mound up
 pile	pile	puts	pile up | heap | heap up
 layer	layer	puts prep	layer up | layer in
 stack	layer	puts	stack up
-top	top	puts finishes prep	top off | top up	verb2
-top with	top	puts finishes prep		none
+top	top	puts finishes prep		verb2
+top off	top	puts finishes prep	top up | top with	none
 crown	top	finishes puts
 replace	replace
 substitute	replace
@@ -142,7 +142,7 @@ separate	separate	prep
 divide	divide	prep	divide up | portion | portion out | divvy up | divvy it up | share out | share it out | share it between | share them between | share that between
 spiralize	spiralize		spiralise
 stamp out	cut	cuts	punch out
-top and tail	trim	cuts prep		verb2
+top and tail	trim	cuts prep		verb:tops and tails,topping and tailing,topped and tailed,topped and tailed
 chiffonade	shred
 hollow out	hollow	cuts prep	scoop out
 pick	pick	cuts prep	pick off | pick over
@@ -617,7 +617,7 @@ learn	learn
 @tag DONE
 @forms none
 @marks puts finishes prep
-topped with	top
+topped off	top		topped up | topped with
 @marks prep
 confit
 strung

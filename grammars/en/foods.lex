@@ -1315,7 +1315,7 @@ barley malt syrup	malt syrup		malt syrup | malt extract
 baking powder			double acting baking powder
 baking soda			bicarbonate of soda | bicarb | bicarb soda | bicarb of soda | sodium bicarbonate | bicarbonate | bread soda
 soda	baking soda
-yeast			active yeast | active dry yeast | dry yeast | dried yeast | dried active yeast | active dried yeast | packet yeast
+yeast			active yeast | active dry | active dry yeast | dry yeast | dried yeast | dried active yeast | active dried yeast | packet yeast
 instant yeast			fast action yeast | easy bake yeast | rapid rise yeast | quick yeast | fast acting yeast | fast action dried yeast | bread machine yeast | instant dried yeast | instant dry yeast | easy blend yeast | quick rise yeast
 fresh yeast			cake yeast | compressed yeast
 sourdough starter			levain | starter | sourdough discard | poolish | biga | leaven

@@ -65,6 +65,13 @@ void give_package(struct builder *b, struct ingredient *line, size_t index,
     read_prep_after(b, line, ones ? index + 1 : index);
 }
 
+/* A unit that the cook should make exact. */
+static bool is_rough(const struct builder *b, struct text unit)
+{
+    const struct entry *e = entry_as(pack_find(b->k, unit, NULL), TAG_UNIT);
+    return e && e->marks & MARK_OF(vague);
+}
+
 bool weighs_one(const struct builder *b, const struct chunk *c, size_t index,
                 const struct ingredient *line, const struct said_amount *said)
 {
@@ -75,6 +82,8 @@ bool weighs_one(const struct builder *b, const struct chunk *c, size_t index,
         i--;
     bool one = text_is(line->rule, "line-one") /* a number that was said is meant */
                || is_lump(b, line);
+    bool rough = is_lump(b, line) && is_rough(b, line->amount.unit) && unit
+                 && !(unit->marks & MARK_OF(vague)); /* "a handful of oats, about half a cup" */
     return one && i && line->words.last == b->chunks.at[i - 1].last && said->amount.known && unit
-           && unit->marks & MARK_OF(weighs);
+           && (rough || unit->marks & MARK_OF(weighs));
 }

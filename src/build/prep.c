@@ -20,25 +20,34 @@ static bool has_text(const text_list *list, struct text t)
 }
 
 /* "Cut in cubes" says all that "cut" and "in cubes" say. */
+static bool says_all(struct text said, struct text t)
+{
+    if (said.length <= t.length)
+        return false;
+    size_t rest = said.length - t.length;
+    bool begins = said.at[t.length] == ' ' && text_equal(text_slice(said, 0, t.length), t),
+         ends = said.at[rest - 1] == ' ' && text_equal(text_slice(said, rest, said.length), t);
+    return begins || ends;
+}
+
 static bool is_said(const text_list *list, struct text t)
 {
-    for (size_t i = 0; i < list->count; i++) {
-        struct text said = list->at[i];
-        if (said.length <= t.length)
-            continue;
-        size_t rest = said.length - t.length;
-        bool begins = said.at[t.length] == ' ' && text_equal(text_slice(said, 0, t.length), t),
-             ends = said.at[rest - 1] == ' ' && text_equal(text_slice(said, rest, said.length), t);
-        if (begins || ends)
+    for (size_t i = 0; i < list->count; i++)
+        if (says_all(list->at[i], t))
             return true;
-    }
     return has_text(list, t);
 }
 
 void add_prep(struct arena *a, text_list *list, struct text t)
 {
-    if (t.length && !is_said(list, t))
-        *LIST_ADD(a, list) = t;
+    if (!t.length || is_said(list, t))
+        return;
+    for (size_t i = 0; i < list->count; i++) /* "broken into florets" says "broken" too */
+        if (says_all(t, list->at[i])) {
+            list->at[i] = t;
+            return;
+        }
+    *LIST_ADD(a, list) = t;
 }
 
 /* The words as a line prints them: numbers as digits. */
@@ -104,10 +113,19 @@ static void add_word(struct builder *b, struct ingredient *line, size_t i)
         line->size = entry_shown(w->entry);
 }
 
+bool ends_caption(const struct builder *b, size_t i)
+{
+    const struct word *w = &b->r->words.at[i];
+    return w->tag == TAG_DONE && !b->r->punctuated && i > b->sentence->first
+           && i < b->sentence->last && w[1].cue != w->cue && w[-1].tag == TAG_FOOD
+           && w[-1].cue == w->cue;
+}
+
 void read_prep_inside(struct builder *b, struct ingredient *line, const struct match *m)
 {
     for (size_t i = m->words.first; i <= m->words.last; i++)
-        if (b->r->words.at[i].tag != TAG_INSIDE && !(b->r->words.at[i].scope & SCOPE_NEGATED))
+        if (b->r->words.at[i].tag != TAG_INSIDE && !(b->r->words.at[i].scope & SCOPE_NEGATED)
+            && !ends_caption(b, i))
             add_word(b, line, i);
 }
 

@@ -68,6 +68,9 @@ size_t verbs_end(const struct builder *b, const struct ingredient *line, size_t 
 struct ingredient *told_of(const struct builder *b, struct ingredient *line, size_t index);
 /* What stands with the next food's words and belongs to this one: "dill, chopped, fresh dill". */
 void read_prep_of_next(struct builder *b, struct ingredient *line, size_t index);
+/* "... half an onion sliced | tofu on top": where captions have no stops, one that ends with a
+ * participle ends what is said of the food before; at word `i`. */
+bool ends_caption(const struct builder *b, size_t i);
 /* Whether the verb of chunk `index` is done to several: "chop those up". */
 bool means_several(const struct builder *b, size_t index);
 /* The first of the lines that stand in one list with `line`, nothing but an "and" between them. */

@@ -2,6 +2,7 @@
  * SPDX-License-Identifier: MIT */
 #include "build/prep.h"
 
+#include "build/wording.h"
 #include "match/subject.h"
 
 /* Chunks that an aside between a food and its participle has at most. */
@@ -94,7 +95,9 @@ static size_t done_how(const struct builder *b, size_t i)
 {
     if (!i || chunk_tag(&b->chunks, i - 1) != TAG_DONE
         || (chunk_tag(&b->chunks, i) != TAG_WITH && chunk_tag(&b->chunks, i) != TAG_INTO
-            && chunk_tag(&b->chunks, i) != TAG_FROM))
+            && chunk_tag(&b->chunks, i) != TAG_FROM
+            && !(chunk_tag(&b->chunks, i) == TAG_OTHER
+                 && is_step_word(b, &b->chunks.at[i], "particle")))) /* "slit down the middle" */
         return 0;
     size_t end = i;
     while (end < i + 4

@@ -108,12 +108,12 @@ struct ingredient *told_of(const struct builder *b, struct ingredient *line, siz
 void read_prep_of_next(struct builder *b, struct ingredient *line, size_t index)
 {
     const struct chunks *c = &b->chunks;
-    if (index >= c->count || chunk_tag(c, index + 1) != TAG_LINE
-        || b->r->words.at[c->at[index].last].after != AFTER_COMMA)
+    if (index + 1 >= c->count || c->at[index + 1].tag != TAG_LINE)
         return;
     size_t i = c->at[index + 1].first;
     const struct word *w = &b->r->words.at[i];
-    if (w->tag == TAG_DONE && w->entry->marks & MARK_OF(prep) && w->after == AFTER_COMMA
+    bool commas = b->r->words.at[c->at[index].last].after == AFTER_COMMA && w->after == AFTER_COMMA;
+    if (w->tag == TAG_DONE && w->entry->marks & MARK_OF(prep) && (commas || ends_caption(b, i))
         && !(w->scope & SCOPE_NOT_DONE))
         add_line_prep(b, line, plain_participle(b, w->entry));
 }

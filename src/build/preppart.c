@@ -46,8 +46,10 @@ struct prep_phrase removed_at(const struct builder *b, size_t i)
          i++)
         without |= c->at[i].tag == TAG_NOT;
     struct text done;
-    if (!is_removed(b, i, &done) || !done.length)
-        return (struct prep_phrase){0};
+    bool verb = chunk_tag(c, i) == TAG_ACTION
+                && (chunk_tag(c, i + 1) == TAG_IT || chunk_tag(c, i + 1) == TAG_THE);
+    if (verb || !is_removed(b, i, &done) || !done.length)
+        return (struct prep_phrase){0}; /* "don't peel them" */
     if (without) /* "without the stones" */
         return (struct prep_phrase){done, i};
     size_t off = i + 1;

@@ -4,6 +4,7 @@
 
 #include "base/arena.h"
 #include "build/instruction.h"
+#include "build/wording.h"
 
 /* What nobody cuts. */
 #define LOOSE                                                                        \
@@ -55,6 +56,14 @@ static unsigned char teller_of(const struct builder *b, size_t i)
            && (c->at[i - 1].tag == TAG_WILL || c->at[i - 1].tag == TAG_OTHER
                || c->at[i - 1].tag == TAG_MANNER))
         i--;
+    bool listed = i > 2
+                  && (c->at[i - 1].tag == TAG_LINE || c->at[i - 1].tag == TAG_AND
+                      || c->at[i - 1].tag == TAG_IT);
+    while (listed && i-- > 1) /* "I have boiled six potatoes, peeled them and sliced them" */
+        if (c->at[i].tag == TAG_DONE && c->at[i - 1].tag == TAG_HAVE)
+            return TAG_HAVE;
+        else if (c->at[i].tag == TAG_ACTION)
+            return TAG_SO;
     return i ? c->at[i - 1].tag : (unsigned char) TAG_SO;
 }
 
@@ -108,6 +117,18 @@ static struct text prepared(struct builder *b, size_t verb, size_t food, uint64_
         return word.length ? word : with_pieces(b, done, food, end);
     if (!(done->marks & MARK_OF(pieces)))
         return plain_participle(b, done);
+    while (next < b->chunks.count && b->chunks.at[next].tag == TAG_OTHER
+           && is_step_word(b, &b->chunks.at[next], "particle"))
+        next++; /* "cut it up small" */
+    const struct chunk *last = next < b->chunks.count ? &b->chunks.at[next] : NULL;
+    if (last && last->tag == TAG_MANNER && next + 1 < b->chunks.count
+        && b->chunks.at[next + 1].tag == TAG_STATE)
+        last++; /* "cut it really thin" */
+    struct text thin = last && last->tag == TAG_STATE && last->entry
+                           ? step_text(b->k, "pieces", entry_value(last->entry))
+                           : TEXT_EMPTY;
+    if (thin.length)
+        return thin;
     bool how = next < b->chunks.count
                && (b->chunks.at[next].tag == TAG_MANNER || b->chunks.at[next].tag == TAG_SIZE
                    || b->chunks.at[next].tag == TAG_FULLNESS);
@@ -244,6 +265,21 @@ static struct text doing_since(const struct builder *b, size_t index)
     return done ? plain_participle(b, done) : TEXT_EMPTY;
 }
 
+/* "You squash with the knife", "peel with a spoon": the order names its tool, and no object. */
+static bool has_tool_alone(const struct builder *b, size_t index)
+{
+    const struct chunks *c = &b->chunks;
+    unsigned char before = index ? c->at[index - 1].tag : (unsigned char) TAG_SO;
+    if (c->at[index].tag != TAG_ACTION || chunk_tag(c, index + 1) != TAG_WITH
+        || (before != TAG_SO && before != TAG_YOU && before != TAG_AND))
+        return false;
+    size_t i = index + 2;
+    while (chunk_tag(c, i) == TAG_THE || chunk_tag(c, i) == TAG_ARTICLE
+           || chunk_tag(c, i) == TAG_SIZE || chunk_tag(c, i) == TAG_STATE)
+        i++;
+    return chunk_tag(c, i) == TAG_TOOL;
+}
+
 /* What chunk `index` says was done to the food spoken of. */
 static struct text prep_of_it(struct builder *b, const struct ingredient *line, size_t index)
 {
@@ -265,6 +301,8 @@ static struct text prep_of_it(struct builder *b, const struct ingredient *line, 
     }
     if (is_it(b, index + 1))
         return prepared(b, index, index + 1, sorts);
+    if (has_tool_alone(b, index) && prepares(c, sorts))
+        return prepared(b, index, index, sorts);
     if (is_wanted(b, line, index) && prepares(c, sorts))
         return prepared(b, index, index, sorts);
     const struct entry *one_of = object_of(b, index) ? prepared_as(b, index, sorts) : NULL;

@@ -131,6 +131,11 @@ enum repeat judge(const struct builder *b, const struct ingredient *old, const s
                                                                             : REPEAT_SAME;
     if (m->words.first - old->words.last < 12 && is_taken_back(b, old->words.last, m->words.first))
         return REPEAT_CORRECTS;
+    bool rough = old->amount.known && ratio_equal(old->amount.max, RATIO(1))
+                 && step_words_list(b->k, "lumps", old->amount.unit);
+    if (rough && now->amount.unit.length && !text_equal(now->amount.unit, old->amount.unit)
+        && m->words.first - old->words.last < 12)
+        return REPEAT_CORRECTS; /* "a piece of ginger. Ginger, I'd say three centimetres" */
     if (!old->amount.known)
         return is_apart(old, m) ? REPEAT_NEW : REPEAT_FILLS;
     if (old->announced || the)

@@ -169,8 +169,8 @@ void build_amount(struct builder *b, const struct chunk *c, size_t index)
         give_amount(b, line, c, index, &said);
     else if (said.more || is_more(b, index))
         add_again(b, c, &said);
-    else if (is_package_of(b, c, index, line, &said)
-             || is_size_of_package(b, c, index, line, &said))
+    else if (is_package_of(b, c, index, line, &said) || is_size_of_package(b, c, index, line, &said)
+             || tells_size_of_package(b, c, line, &said))
         give_package(b, line, index, &said);
     else if (sizes_spoons(b, line, c, &said))
         give_amount(b, line, c, index, &said);

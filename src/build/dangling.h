@@ -22,6 +22,10 @@ void give_amount(struct builder *b, struct ingredient *line, const struct chunk 
 /* "a can of beans, fifteen ounces": the amount behind a package is its size. */
 bool is_package_of(const struct builder *b, const struct chunk *c, size_t index,
                    const struct ingredient *line, const struct said_amount *said);
+/* "A bottle of stout. That's 500 mil.", "two jars, from the shop, 700 mil each": what a package
+ * holds, told of it some words behind. */
+bool tells_size_of_package(const struct builder *b, const struct chunk *c,
+                           const struct ingredient *line, const struct said_amount *said);
 /* "The four hundred gram ones": a size told with "the", of a package named some words before. */
 bool is_size_of_package(const struct builder *b, const struct chunk *c, size_t index,
                         const struct ingredient *line, const struct said_amount *said);

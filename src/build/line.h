@@ -57,6 +57,9 @@ bool is_no_line(const struct builder *b, size_t index, const struct entry *food,
  * what it does to that line. */
 bool is_sort(const struct chunk *c);
 void build_sort(struct builder *b, const struct chunk *c);
+/* package.c. "And another can of white beans, same size": the package is as big as the one before.
+ */
+void give_same_package(const struct builder *b, struct ingredient *line);
 /* "Two cups of broth, chicken", "stock cubes, vegetable": the food behind says which kind. */
 bool names_kind(struct builder *b, size_t index, const struct said_amount *said);
 /* foodname.c. The words of the food; what a comma divides is no compound: "two slices of bread,

@@ -42,6 +42,69 @@ static bool is_packed(const struct builder *b, const struct ingredient *line)
     return unit.length && entry_as(pack_find(b->k, unit, NULL), TAG_CONTAINER);
 }
 
+void give_same_package(const struct builder *b, struct ingredient *line)
+{
+    if (line->package.known || !is_packed(b, line))
+        return;
+    for (size_t i = b->dish->ingredients.count; i-- > 0;) {
+        const struct ingredient *other = &b->dish->ingredients.at[i];
+        if (other->id < line->id && other->package.known
+            && text_equal(other->amount.unit, line->amount.unit)) {
+            line->package = other->package;
+            return;
+        }
+    }
+}
+
+/* "Drained, that's a", "from the shop,", "my one is": what may stand between a package and how much
+ * it holds, told by itself. */
+static bool may_tell_size(const struct word *w)
+{
+    switch (w->tag) {
+    case TAG_THE:
+    case TAG_ARTICLE:
+    case TAG_THERE:
+    case TAG_SO:
+    case TAG_AND:
+    case TAG_IT:
+    case TAG_ME:
+    case TAG_BE:
+    case TAG_ONES:
+    case TAG_HEDGE:
+    case TAG_DONE:
+    case TAG_OTHER:
+    case TAG_FROM:
+    case TAG_SIZE:
+    case TAG_STATE:
+    case TAG_FULLNESS:
+    case TAG_CONTAINER:
+    case TAG_INSIDE:
+        return true;
+    default:
+        return false;
+    }
+}
+
+bool tells_size_of_package(const struct builder *b, const struct chunk *c,
+                           const struct ingredient *line, const struct said_amount *said)
+{
+    const struct text unit = said->package.known ? said->package.unit : said->amount.unit;
+    const struct entry *e = entry_as(pack_find(b->k, unit, NULL), TAG_UNIT);
+    if (line->package.known || !is_packed(b, line) || c->first <= line->words.last || !e
+        || c->first - line->words.last > SIZE_WORDS
+        || !(e->marks & MARK_OF(weighs) || step_words_list(b->k, "holds", unit)))
+        return false;
+    bool is = false;
+    for (size_t i = line->words.last + 1; i < c->first; i++) {
+        const struct word *w = &b->r->words.at[i];
+        if (!may_tell_size(w))
+            return false;
+        is |= w->tag == TAG_THERE || w->tag == TAG_BE;
+    }
+    size_t index = (size_t) (c - b->chunks.at);
+    return is || chunk_tag(&b->chunks, index + 1) == TAG_EACH;
+}
+
 bool is_size_of_package(const struct builder *b, const struct chunk *c, size_t index,
                         const struct ingredient *line, const struct said_amount *said)
 {

@@ -127,6 +127,7 @@ size_t give_same(struct builder *b, struct ingredient *line, size_t i)
     unsigned char next = chunk_tag(c, end + 1);
     if (end == k && next == TAG_LINE && b->r->words.at[c->at[end].last].after < AFTER_COMMA)
         return 0; /* "the same caster sugar" */
+    give_same_package(b, line);
     const struct ingredient *before = cut_before(b, line);
     for (size_t n = 0; before && n < before->prep.count; n++)
         add_prep(b->r->arena, &line->prep, before->prep.at[n]);

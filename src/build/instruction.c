@@ -5,6 +5,7 @@
 #include <string.h>
 
 #include "build/noorder.h"
+#include "build/ordered.h"
 #include "build/wording.h"
 
 bool is_let(const struct builder *b, const struct chunk *c)
@@ -16,64 +17,6 @@ bool is_let(const struct builder *b, const struct chunk *c)
 const struct entry *action_entry(const struct pack *k, struct text action)
 {
     return entry_as(pack_find(k, action, NULL), TAG_ACTION);
-}
-
-static bool is_third_person(const struct entry *e)
-{
-    return !text_equal(entry_words(e), entry_shown(e));
-}
-
-/* "Let that soften", "while they rest": what stands before the thing that the verb is said of. */
-static const struct chunk *before_subject(const struct builder *b, size_t i)
-{
-    return i > 1 ? &b->chunks.at[i - 2] : NULL;
-}
-
-/* A verb that makes no step by itself; "leave" makes one where it says how long. */
-static bool is_weak(const struct builder *b, uint64_t marks)
-{
-    return marks & (MARK_OF(hidden) | MARK_OF(light))
-           || (marks & MARK_OF(idle) && !says_how_long(b));
-}
-
-/* "That", "these": a word that stands for the food alone. */
-static bool is_that(const struct builder *b, const struct chunk *c)
-{
-    return c->tag == TAG_THE && c->entry
-           && (text_equal(entry_value(c->entry), step_word(b->k, "that"))
-               || is_step_word(b, c, "many"));
-}
-
-/* Whether a food, or a word for it, stands right before chunk `i`. */
-static bool is_thing_before(const struct builder *b, size_t i)
-{
-    const struct chunk *c = i ? &b->chunks.at[i - 1] : NULL;
-    return c
-           && (c->tag == TAG_LINE || c->tag == TAG_PART || c->tag == TAG_DISH || c->tag == TAG_IT
-               || is_that(b, c));
-}
-
-/* Verbs of which the food can be the subject: "the fish goes in", "it bakes". What it does by
- * itself on the stove is told with its time: "it simmers for ten minutes". */
-static bool is_done_by_thing(const struct builder *b, size_t i, uint64_t marks)
-{
-    if (marks
-        & MARK_OF(takes)) /* "the corn comes off", but not "it drains", "it comes out clean" */
-        return is_thing_before(b, i) && b->chunks.at[i].first < b->chunks.at[i].last
-               && !says_how_it_is(b, i);
-    return marks & (MARK_OF(puts) | MARK_OF(ovens))
-           || (marks & (MARK_OF(boils) | MARK_OF(fries) | MARK_OF(waits)) && says_how_long(b));
-}
-
-/* "Wash them wash them", "slit it, wash it": an order with its object behind a thing or a comma,
- * not what that thing does. */
-static bool is_order(const struct builder *b, size_t i)
-{
-    const struct chunk *before = i > 1 ? &b->chunks.at[i - 1] : NULL;
-    return before && !is_third_person(b->chunks.at[i].entry)
-           && (has_object(b, i) || has_object_inside(b, i))
-           && (before->tag == TAG_OTHER || before->tag == TAG_IT || before->tag == TAG_THE)
-           && !text_equal(b->r->words.at[before->last].key, step_word(b->k, "subject"));
 }
 
 bool ends_in_subject(const struct builder *b, const struct chunk *c)
@@ -99,83 +42,6 @@ static bool is_got_done(const struct builder *b, size_t i)
                  && b->chunks.at[i - 1].tag != TAG_LINE /* "you need two apples, cored" */
                  && step_words_list(b->k, "wants", b->r->words.at[get->last].key);
     return wants || (verb && text_equal(b->r->words.at[get->last].key, step_word(b->k, "passive")));
-}
-
-/* Whether the verb in chunk `i` tells what to do. */
-static bool is_instruction(const struct builder *b, size_t i)
-{
-    const struct chunk *c = &b->chunks.at[i];
-    unsigned char before = i ? b->chunks.at[i - 1].tag : (unsigned char) TAG_SO;
-    uint64_t marks = chunk_marks(c);
-    if (c->tag != TAG_ACTION || c->scope & (SCOPE_NOT_DONE | SCOPE_UNTIL)
-        || b->sentence->flags & SENTENCE_QUESTION)
-        return false;
-    if (before == TAG_HEDGE && i > 1
-        && (b->chunks.at[i - 2].tag == TAG_ME || b->chunks.at[i - 2].tag == TAG_YOU
-            || b->chunks.at[i - 2].tag == TAG_WILL))
-        before = b->chunks.at[i - 2].tag; /* "I kind of rub it around" */
-    else if (before == TAG_HEDGE && has_object(b, i)
-             && (i == 1 || b->chunks.at[i - 2].tag == TAG_AND || b->chunks.at[i - 2].tag == TAG_SO))
-        before = TAG_SO; /* "roughly chop the herbs" */
-    size_t is = i > 1 ? i - 2 : 0;
-    while (is > 0 && (b->chunks.at[is].tag == TAG_SO || b->chunks.at[is].tag == TAG_OTHER))
-        is--; /* "what you want to do here is fold it over" */
-    if (before == TAG_BE && i > 1
-        && (chunk_marks(&b->chunks.at[is]) & MARK_OF(light) || b->chunks.at[is].tag == TAG_OPENER
-            || b->chunks.at[is].tag == TAG_WILL))
-        before = TAG_SO; /* "what I'm going to do is add the wine" */
-    const struct chunk *lead = before_subject(b, i);
-    if (before == TAG_TO && lead && lead->tag == TAG_BE
-        && (has_object(b, i) || has_object_inside(b, i)))
-        before = TAG_SO; /* "the first job is to chop the onions" */
-    if ((before == TAG_IT || before == TAG_YOU || before == TAG_ME) && lead
-        && is_step_word(b, lead, "after"))
-        return false; /* "before you cut it", "how I fold it" */
-    if (is_perceived(b, i) || is_cooks_own(b, i) || is_camera(b, i))
-        return false;
-    struct phrasal split;
-    if (find_phrasal(b, i, &split))
-        return split.action.length && before != TAG_TO && before != TAG_OF;
-    if (is_weak(b, marks) || is_quality(b, i, before) || is_participle(b, i))
-        return false;
-    bool comma = i && b->r->words.at[b->chunks.at[i - 1].last].after == AFTER_COMMA;
-    if (comma && !is_third_person(c->entry))
-        before = TAG_SO;
-    if (before == TAG_MEANWHILE && ends_in_subject(b, &b->chunks.at[i - 1])
-        && b->r->words.at[b->chunks.at[i - 1].last].after < AFTER_COMMA)
-        return false; /* "while they | rest" */
-    if (before == TAG_IT && lead && lead->tag == TAG_MEANWHILE)
-        return false;
-
-    if ((before == TAG_THE || before == TAG_IT) && lead && is_let(b, lead))
-        return true;
-    if (before == TAG_WILL && is_step_word(b, &b->chunks.at[i - 1], "foretells")
-        && !is_done_by_thing(b, i, marks))
-        return false; /* "it'll smoke the place out" */
-    if (before == TAG_WILL && lead && lead->tag == TAG_EATER)
-        return false; /* "the kids will finish these off" */
-    if (is_consequence(b, i) || (before == TAG_THERE && !comma))
-        return false; /* "or it'll stick", "it's open" */
-    if (is_third_person(c->entry))
-        return before != TAG_ME && (before != TAG_THE || is_that(b, &b->chunks.at[i - 1]))
-               && is_done_by_thing(b, i, marks);
-    if (before == TAG_THE && !(lead && lead->tag == TAG_ACTION))
-        return is_that(b, &b->chunks.at[i - 1])
-               && (is_done_by_thing(b, i, marks) || is_order(b, i));
-    if (before == TAG_TO || before == TAG_THE || before == TAG_ARTICLE || before == TAG_OF
-        || before == TAG_AMOUNT || before == TAG_VAGUE || before == TAG_EATER || before == TAG_WHOLE
-        || is_noun_behind(b, i))
-        return false;
-    if (before == TAG_LINE && !has_object(b, i) && i + 1 < b->chunks.count)
-        return marks
-               & (MARK_OF(puts) | MARK_OF(heats) | MARK_OF(ovens) | MARK_OF(waits) | MARK_OF(boils)
-                  | MARK_OF(mixes));
-    if (before == TAG_IT || before == TAG_OTHER)
-        return marks
-                   & (MARK_OF(puts) | MARK_OF(heats) | MARK_OF(ovens) | MARK_OF(waits)
-                      | MARK_OF(boils) | MARK_OF(mixes))
-               || is_order(b, i);
-    return true;
 }
 
 /* "It gets rolled in sugar", "the vegetables get divided": what stands before the participle. */
@@ -265,7 +131,7 @@ bool is_verb(const struct builder *b, size_t i)
 {
     struct verb_memo *m = memo_of(b);
     if (!m->is[i])
-        m->is[i] = (is_instruction(b, i) || is_going_on(b, i)) && !gives_reason(b, i) ? 'y' : 'n';
+        m->is[i] = (is_ordered(b, i) || is_going_on(b, i)) && !gives_reason(b, i) ? 'y' : 'n';
     return m->is[i] == 'y';
 }
 

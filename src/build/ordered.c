@@ -1,0 +1,275 @@
+/* build/ordered.c
+ * SPDX-License-Identifier: MIT */
+#include "build/ordered.h"
+
+#include "build/instruction.h"
+#include "build/noorder.h"
+#include "build/wording.h"
+
+bool is_third_person(const struct entry *e)
+{
+    return !text_equal(entry_words(e), entry_shown(e));
+}
+
+/* A verb that makes no step by itself; "leave" makes one where it says how long. */
+bool is_weak(const struct builder *b, uint64_t marks)
+{
+    return marks & (MARK_OF(hidden) | MARK_OF(light))
+           || (marks & MARK_OF(idle) && !says_how_long(b));
+}
+
+/* "That", "these": a word that stands for the food alone. */
+static bool is_that(const struct builder *b, const struct chunk *c)
+{
+    return c->tag == TAG_THE && c->entry
+           && (text_equal(entry_value(c->entry), step_word(b->k, "that"))
+               || is_step_word(b, c, "many"));
+}
+
+/* Whether a food, or a word for it, stands right before chunk `i`. */
+bool is_thing_before(const struct builder *b, size_t i)
+{
+    const struct chunk *c = i ? &b->chunks.at[i - 1] : NULL;
+    return c
+           && (c->tag == TAG_LINE || c->tag == TAG_PART || c->tag == TAG_DISH || c->tag == TAG_IT
+               || is_that(b, c));
+}
+
+/* Verbs of which the food can be the subject: "the fish goes in", "it bakes". What it does by
+ * itself on the stove is told with its time: "it simmers for ten minutes". */
+static bool is_done_by_thing(const struct builder *b, size_t i, uint64_t marks)
+{
+    if (marks
+        & MARK_OF(takes)) /* "the corn comes off", but not "it drains", "it comes out clean" */
+        return is_thing_before(b, i) && b->chunks.at[i].first < b->chunks.at[i].last
+               && !says_how_it_is(b, i);
+    return marks & (MARK_OF(puts) | MARK_OF(ovens))
+           || (marks & (MARK_OF(boils) | MARK_OF(fries) | MARK_OF(waits)) && says_how_long(b));
+}
+
+/* "Wash them wash them", "slit it, wash it": an order with its object behind a thing or a comma,
+ * not what that thing does. */
+static bool is_order(const struct builder *b, size_t i)
+{
+    const struct chunk *before = i > 1 ? &b->chunks.at[i - 1] : NULL;
+    return before && !is_third_person(b->chunks.at[i].entry)
+           && (has_object(b, i) || has_object_inside(b, i))
+           && (before->tag == TAG_OTHER || before->tag == TAG_IT || before->tag == TAG_THE)
+           && !text_equal(b->r->words.at[before->last].key, step_word(b->k, "subject"));
+}
+
+/* A verb and what stands before it, as the rules below see it. */
+struct asked {
+    const struct builder *b;
+    size_t i;
+    const struct chunk *c;
+    uint64_t marks;
+    const struct chunk *lead; /* "let that soften", "while they rest": what stands before the thing
+                                 that the verb is said of; NULL for none */
+    unsigned char before;     /* the tag before the verb, or the one it amounts to */
+    bool comma;               /* a comma stands before it */
+    bool third;               /* "goes" */
+};
+
+static unsigned char tag_at(const struct asked *q, size_t back)
+{
+    return q->i >= back ? q->b->chunks.at[q->i - back].tag : 0;
+}
+
+static bool has_any_object(const struct asked *q)
+{
+    return has_object(q->b, q->i) || has_object_inside(q->b, q->i);
+}
+
+/* "I kind of rub it around": as if the hedge were not there. */
+static bool is_hedged(const struct asked *q)
+{
+    unsigned char who = tag_at(q, 2);
+    return q->before == TAG_HEDGE && (who == TAG_ME || who == TAG_YOU || who == TAG_WILL);
+}
+
+/* "Roughly chop the herbs" */
+static bool is_how(const struct asked *q)
+{
+    unsigned char start = tag_at(q, 2);
+    return q->before == TAG_HEDGE && has_object(q->b, q->i)
+           && (q->i == 1 || start == TAG_AND || start == TAG_SO);
+}
+
+/* "What I'm going to do is add the wine", "what you want to do here is fold it over" */
+static bool is_what_to_do(const struct asked *q)
+{
+    const struct chunk *at = q->b->chunks.at;
+    size_t is = q->i > 1 ? q->i - 2 : 0;
+    while (is > 0 && (at[is].tag == TAG_SO || at[is].tag == TAG_OTHER))
+        is--;
+    return q->before == TAG_BE && q->i > 1
+           && (chunk_marks(&at[is]) & MARK_OF(light) || at[is].tag == TAG_OPENER
+               || at[is].tag == TAG_WILL);
+}
+
+/* "The first job is to chop the onions" */
+static bool is_job(const struct asked *q)
+{
+    return q->before == TAG_TO && q->lead && q->lead->tag == TAG_BE && has_any_object(q);
+}
+
+static void ask(const struct builder *b, size_t i, struct asked *q)
+{
+    const struct chunk *c = &b->chunks.at[i];
+    *q = (struct asked){.b = b, .i = i, .c = c, .marks = chunk_marks(c)};
+    q->lead = i > 1 ? &b->chunks.at[i - 2] : NULL;
+    q->before = i ? b->chunks.at[i - 1].tag : (unsigned char) TAG_SO;
+    q->comma = i && b->r->words.at[b->chunks.at[i - 1].last].after == AFTER_COMMA;
+    q->third = is_third_person(c->entry);
+    if (is_hedged(q))
+        q->before = q->lead->tag;
+    else if (is_how(q) || is_what_to_do(q) || is_job(q))
+        q->before = TAG_SO;
+}
+
+/* What a rule says of a verb: nothing, that it is none, that it tells what to do. */
+enum verdict { PASS, NO, YES };
+
+static enum verdict yes_or_no(bool yes)
+{
+    return yes ? YES : NO;
+}
+
+/* "Before you cut it", "how I fold it" */
+static enum verdict when_done(const struct asked *q)
+{
+    bool who = q->before == TAG_IT || q->before == TAG_YOU || q->before == TAG_ME;
+    return who && q->lead && is_step_word(q->b, q->lead, "after") ? NO : PASS;
+}
+
+static enum verdict only_told(const struct asked *q)
+{
+    return is_perceived(q->b, q->i) || is_cooks_own(q->b, q->i) || is_camera(q->b, q->i) ? NO
+                                                                                         : PASS;
+}
+
+/* "Put the lid back on" */
+static enum verdict goes_with_particle(const struct asked *q)
+{
+    struct phrasal split;
+    if (!find_phrasal(q->b, q->i, &split))
+        return PASS;
+    return yes_or_no(split.action.length && q->before != TAG_TO && q->before != TAG_OF);
+}
+
+static enum verdict no_act(const struct asked *q)
+{
+    return is_weak(q->b, q->marks) || is_quality(q->b, q->i, q->before) || is_participle(q->b, q->i)
+               ? NO
+               : PASS;
+}
+
+/* "While they | rest", "while it rests" */
+static enum verdict goes_on_meanwhile(const struct asked *q)
+{
+    const struct chunk *before = q->i ? q->c - 1 : NULL;
+    if (q->before == TAG_IT && q->lead && q->lead->tag == TAG_MEANWHILE)
+        return NO;
+    return before && q->before == TAG_MEANWHILE && ends_in_subject(q->b, before)
+                   && q->b->r->words.at[before->last].after < AFTER_COMMA
+               ? NO
+               : PASS;
+}
+
+/* "Let that soften" */
+static enum verdict is_allowed(const struct asked *q)
+{
+    return (q->before == TAG_THE || q->before == TAG_IT) && q->lead && is_let(q->b, q->lead) ? YES
+                                                                                             : PASS;
+}
+
+/* "It'll smoke the place out", "the kids will finish these off", "or it'll stick", "it's open" */
+static enum verdict would_happen(const struct asked *q)
+{
+    if (q->before == TAG_WILL && is_step_word(q->b, q->c - 1, "foretells")
+        && !is_done_by_thing(q->b, q->i, q->marks))
+        return NO;
+    if (q->before == TAG_WILL && q->lead && q->lead->tag == TAG_EATER)
+        return NO;
+    return is_consequence(q->b, q->i) || (q->before == TAG_THERE && !q->comma) ? NO : PASS;
+}
+
+/* "The dough goes in", but not "she goes in" */
+static enum verdict thing_does(const struct asked *q)
+{
+    if (!q->third)
+        return PASS;
+    return yes_or_no(q->before != TAG_ME && (q->before != TAG_THE || is_that(q->b, q->c - 1))
+                     && is_done_by_thing(q->b, q->i, q->marks));
+}
+
+/* "Those go in", "those wash them"; "the chop" is a thing, but "put the" goes on with another
+ * verb. */
+static enum verdict after_the(const struct asked *q)
+{
+    if (q->before != TAG_THE || (q->lead && q->lead->tag == TAG_ACTION))
+        return PASS;
+    return yes_or_no(is_that(q->b, q->c - 1)
+                     && (is_done_by_thing(q->b, q->i, q->marks) || is_order(q->b, q->i)));
+}
+
+/* "A chop", "two whisks", "of beat": a thing */
+static enum verdict is_noun(const struct asked *q)
+{
+    switch (q->before) {
+    case TAG_TO:
+    case TAG_THE:
+    case TAG_ARTICLE:
+    case TAG_OF:
+    case TAG_AMOUNT:
+    case TAG_VAGUE:
+    case TAG_EATER:
+    case TAG_WHOLE:
+        return NO;
+    default:
+        return is_noun_behind(q->b, q->i) ? NO : PASS;
+    }
+}
+
+/* What a food may do with nothing behind: "the onions go in", "it simmers". */
+static enum verdict behind_thing(const struct asked *q)
+{
+    const uint64_t does = MARK_OF(puts) | MARK_OF(heats) | MARK_OF(ovens) | MARK_OF(waits)
+                          | MARK_OF(boils) | MARK_OF(mixes);
+    if (q->before == TAG_LINE && !has_object(q->b, q->i) && q->i + 1 < q->b->chunks.count)
+        return yes_or_no(q->marks & does);
+    if (q->before == TAG_IT || q->before == TAG_OTHER)
+        return yes_or_no(q->marks & does || is_order(q->b, q->i));
+    return PASS;
+}
+
+/* The first that does not pass decides. Those of `heard` see what was said; those of `orders` take
+ * a comma for the beginning of an order. */
+static enum verdict (*const heard[])(const struct asked *) = {
+    when_done,
+    only_told,
+    goes_with_particle,
+    no_act,
+};
+static enum verdict (*const orders[])(const struct asked *) = {
+    goes_on_meanwhile, is_allowed, would_happen, thing_does, after_the, is_noun, behind_thing,
+};
+
+bool is_ordered(const struct builder *b, size_t i)
+{
+    const struct chunk *c = &b->chunks.at[i];
+    if (c->tag != TAG_ACTION || c->scope & (SCOPE_NOT_DONE | SCOPE_UNTIL)
+        || b->sentence->flags & SENTENCE_QUESTION)
+        return false;
+    struct asked q;
+    enum verdict said = PASS;
+    ask(b, i, &q);
+    for (size_t n = 0; said == PASS && n < sizeof heard / sizeof *heard; n++)
+        said = heard[n](&q);
+    if (q.comma && !q.third)
+        q.before = TAG_SO;
+    for (size_t n = 0; said == PASS && n < sizeof orders / sizeof *orders; n++)
+        said = orders[n](&q);
+    return said != NO;
+}

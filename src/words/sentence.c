@@ -125,14 +125,47 @@ static size_t cut_at(const struct cutter *c, size_t first, size_t last)
 /* A question as short as this needs no word that asks: "Diced?" */
 #define SHORT_QUESTION_WORDS 3
 
-/* Machines put question marks behind plain steps: a question also begins like one, or is short. */
+static unsigned char tag_alone(const struct cutter *c, size_t i)
+{
+    const struct entry *e = c->r->words.at[i].alone;
+    return e ? e->tag : (unsigned char) TAG_OTHER;
+}
+
+/* "Does it get rinsed", "and will I check it": the verb stands before the one who does it. */
+static bool is_turned_round(const struct cutter *c, size_t i)
+{
+    unsigned char tag = tag_alone(c, i), next = tag_alone(c, i + 1);
+    return (tag == TAG_WILL || tag == TAG_BE || tag == TAG_HAVE || tag == TAG_SERVE)
+           && (next == TAG_YOU || next == TAG_ME || next == TAG_IT || next == TAG_THE);
+}
+
+/* "And then you dry it, right?" Somebody else answers, and no food or amount was said, which is a
+ * helper's echo: "And a pinch of salt?" */
+static bool is_answered(const struct cutter *c, size_t first, size_t last)
+{
+    if (last + 1 >= c->r->words.count || !c->r->words.at[last + 1].new_speaker)
+        return false;
+    for (size_t i = first; i <= last; i++) {
+        unsigned char tag = tag_alone(c, i);
+        if (begins_amount(tag) || tag == TAG_FOOD)
+            return false;
+    }
+    return true;
+}
+
+/* Machines put question marks behind plain steps: a question also begins like one, or is short, or
+ * is answered. */
 static bool asks(const struct cutter *c, size_t first, size_t last)
 {
-    if (last - first < SHORT_QUESTION_WORDS)
+    if (last - first < SHORT_QUESTION_WORDS || is_answered(c, first, last))
         return true;
-    for (size_t i = first; i <= last && i < first + ASKING_WORDS; i++)
-        if (marks_of(c, i) & MARK_OF(asks))
+    bool begins = true; /* what stands before says who does it: "and you have the flour" */
+    for (size_t i = first; i < last && i < first + ASKING_WORDS; i++) {
+        if (marks_of(c, i) & MARK_OF(asks) || (begins && is_turned_round(c, i)))
             return true;
+        unsigned char tag = tag_alone(c, i);
+        begins = tag == TAG_AND || tag == TAG_SO || tag == TAG_OTHER;
+    }
     return false;
 }
 

@@ -699,6 +699,14 @@ mash	mashed potato	early
 confit
 skewers
 
+@tag OTHER
+@forms noun
+@marks
+color			colour
+smoke
+break
+grind
+
 @tag EATER
 @forms noun
 @marks

@@ -74,7 +74,8 @@ static bool is_done_meanwhile(const struct builder *b, size_t i)
     bool begins =
         !before || before->tag == TAG_DURATION || b->r->words.at[before->last].after >= AFTER_COMMA;
     bool ends = i + 1 == b->chunks.count || b->r->words.at[c->last].after >= AFTER_COMMA;
-    return begins && (ends || has_object(b, i) || chunk_tag(&b->chunks, i + 1) == TAG_UNTIL);
+    unsigned char next = chunk_tag(&b->chunks, i + 1);
+    return begins && (ends || has_object(b, i) || next == TAG_UNTIL || next == TAG_WITH);
 }
 
 /* "you're whisking the whole while", "keep stirring", "I've whisked that". */

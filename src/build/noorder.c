@@ -73,7 +73,11 @@ bool is_noun_behind(const struct builder *b, size_t i)
 {
     unsigned char how = i > 1 ? b->chunks.at[i - 1].tag : 0,
                   lead = i > 1 ? b->chunks.at[i - 2].tag : 0;
-    return (how == TAG_STATE || how == TAG_SIZE) && (lead == TAG_THE || lead == TAG_ARTICLE)
+    const uint64_t does = MARK_OF(puts) | MARK_OF(ovens) | MARK_OF(waits); /* "the other goes in" */
+    bool any =
+        how == TAG_ORDINAL
+        || (how == TAG_OTHER && !(chunk_marks(&b->chunks.at[i]) & does)); /* "the next boil" */
+    return (how == TAG_STATE || how == TAG_SIZE || any) && (lead == TAG_THE || lead == TAG_ARTICLE)
            && b->r->words.at[b->chunks.at[i - 1].last].after < AFTER_COMMA && !has_object(b, i);
 }
 

@@ -155,6 +155,8 @@ static enum verdict goes_with_particle(const struct asked *q)
     struct phrasal split;
     if (!find_phrasal(q->b, q->i, &split))
         return PASS;
+    if (q->before == TAG_EATER)
+        return NO; /* "some people put cream in" */
     return yes_or_no(split.action.length && q->before != TAG_TO && q->before != TAG_OF);
 }
 
@@ -180,8 +182,19 @@ static enum verdict goes_on_meanwhile(const struct asked *q)
 /* "Let that soften" */
 static enum verdict is_allowed(const struct asked *q)
 {
-    return (q->before == TAG_THE || q->before == TAG_IT) && q->lead && is_let(q->b, q->lead) ? YES
-                                                                                             : PASS;
+    return (q->before == TAG_THE || q->before == TAG_IT) && q->lead && is_let(q->b, q->lead)
+                   && !is_weak(q->b, q->marks)
+               ? YES
+               : PASS;
+}
+
+/* "So you can lift it out": what for. At a sentence's start "so" only goes on. */
+static enum verdict says_what_for(const struct asked *q)
+{
+    return q->before == TAG_WILL && q->i > 2 && q->lead->tag == TAG_SO
+                   && (q->c - 1)->first < (q->c - 1)->last && is_step_word(q->b, q->c - 1, "leave")
+               ? NO
+               : PASS;
 }
 
 /* "It'll smoke the place out", "the kids will finish these off", "or it'll stick", "it's open" */
@@ -214,6 +227,77 @@ static enum verdict after_the(const struct asked *q)
                      && (is_done_by_thing(q->b, q->i, q->marks) || is_order(q->b, q->i)));
 }
 
+/* "The crumble's forty minutes", "smoke's going the wrong way": a thing with what is said of it. */
+static enum verdict is_shortened(const struct asked *q)
+{
+    return text_ends(q->b->r->words.at[q->c->last].key, "'s") ? NO : PASS;
+}
+
+/* "Wash the boards", "wipe down the counter": what is done to the kitchen, not to the food. */
+static enum verdict tidies_up(const struct asked *q)
+{
+    if (!step_words_list(q->b->k, "cleans", entry_value(q->c->entry)))
+        return PASS;
+    size_t n = q->i + 1;
+    while (chunk_tag(&q->b->chunks, n) == TAG_THE || chunk_tag(&q->b->chunks, n) == TAG_ARTICLE
+           || chunk_tag(&q->b->chunks, n) == TAG_STATE || chunk_tag(&q->b->chunks, n) == TAG_SIZE)
+        n++;
+    unsigned char tag = chunk_tag(&q->b->chunks, n);
+    return tag == TAG_VESSEL || tag == TAG_TOOL || tag == TAG_OVEN ? NO : PASS;
+}
+
+/* "You can eat them after an hour": leave, not an order. */
+static enum verdict may_be_eaten(const struct asked *q)
+{
+    return q->before == TAG_WILL && q->marks & MARK_OF(serves)
+                   && is_step_word(q->b, q->c - 1, "leave")
+               ? NO
+               : PASS;
+}
+
+/* "It should coat the spoon", "they just melt": what is seen when it is right. */
+static enum verdict shows_it(const struct asked *q)
+{
+    const struct chunk *will = q->i ? q->c - 1 : NULL;
+    bool alone = q->before == TAG_WILL && q->lead && will->first == will->last
+                 && q->b->r->words.at[q->lead->last].after < AFTER_COMMA; /* not "and you" */
+    bool thing = alone && (q->lead->tag == TAG_IT || is_that(q->b, q->lead));
+    return thing && !is_done_by_thing(q->b, q->i, q->marks) ? NO : PASS;
+}
+
+/* "The pan, the one that can go in the oven": which thing it is. */
+static enum verdict says_which(const struct asked *q)
+{
+    bool will = q->before == TAG_WILL && (q->c - 1)->first == (q->c - 1)->last; /* not "you just" */
+    size_t back = will ? 2 : 1;
+    if (q->i <= back || !q->b->r->punctuated || !is_that(q->b, q->c - back))
+        return PASS;
+    const struct chunk *thing = q->c - back - 1;
+    bool named = thing->tag == TAG_IT || thing->tag == TAG_LINE || thing->tag == TAG_VESSEL
+                 || thing->tag == TAG_PART || thing->tag == TAG_TOOL;
+    return named && q->b->r->words.at[thing->last].after < AFTER_COMMA ? NO : PASS;
+}
+
+/* "Stew pot", "frying pan": what sort it is. */
+static enum verdict names_vessel(const struct asked *q)
+{
+    const uint64_t cooks = MARK_OF(boils) | MARK_OF(fries) | MARK_OF(ovens);
+    return q->marks & cooks && !(q->marks & MARK_OF(changes)) && q->c->first == q->c->last
+                   && chunk_tag(&q->b->chunks, q->i + 1) == TAG_VESSEL
+                   && q->b->r->words.at[q->c->last].after < AFTER_COMMA
+               ? NO
+               : PASS;
+}
+
+/* "That pulls the water out": what something brings about. */
+static enum verdict brings_about(const struct asked *q)
+{
+    bool subject = !q->i || q->before == TAG_IT || q->before == TAG_THE;
+    return q->third && subject && has_object(q->b, q->i) && !is_done_by_thing(q->b, q->i, q->marks)
+               ? NO
+               : PASS;
+}
+
 /* "A chop", "two whisks", "of beat": a thing */
 static enum verdict is_noun(const struct asked *q)
 {
@@ -226,6 +310,7 @@ static enum verdict is_noun(const struct asked *q)
     case TAG_VAGUE:
     case TAG_EATER:
     case TAG_WHOLE:
+    case TAG_BESIDE:
         return NO;
     default:
         return is_noun_behind(q->b, q->i) ? NO : PASS;
@@ -247,13 +332,11 @@ static enum verdict behind_thing(const struct asked *q)
 /* The first that does not pass decides. Those of `heard` see what was said; those of `orders` take
  * a comma for the beginning of an order. */
 static enum verdict (*const heard[])(const struct asked *) = {
-    when_done,
-    only_told,
-    goes_with_particle,
-    no_act,
+    when_done,    says_which,    names_vessel, is_shortened, only_told,          tidies_up,
+    may_be_eaten, says_what_for, brings_about, is_allowed,   goes_with_particle, no_act,
 };
 static enum verdict (*const orders[])(const struct asked *) = {
-    goes_on_meanwhile, is_allowed, would_happen, thing_does, after_the, is_noun, behind_thing,
+    goes_on_meanwhile, shows_it, would_happen, thing_does, after_the, is_noun, behind_thing,
 };
 
 bool is_ordered(const struct builder *b, size_t i)

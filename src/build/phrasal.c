@@ -8,8 +8,15 @@
 /* A particle farther behind its verb than this belongs to something else. */
 #define PARTICLE_CHUNKS 6
 
-/* "Wash your hands": nothing for a recipe; "wash the rice in a bowl" is. */
-#define NOTHING_CHUNKS 2
+/* "Wash your hands", "put the leftovers away": nothing for a recipe; "wash the rice in a bowl" is.
+ */
+static bool is_led_to(const struct builder *b, size_t i, size_t at)
+{
+    for (size_t n = i + 1; n < at; n++)
+        if (b->chunks.at[n].tag == TAG_INTO || b->chunks.at[n].tag == TAG_AND)
+            return true;
+    return false;
+}
 
 static bool is_base_form(const struct chunk *c)
 {
@@ -223,7 +230,7 @@ static bool fits(const struct builder *b, size_t i, const struct phrasal_row *ro
     bool none = text_is(row->action, "-");
     if (at && is_object(b, i) && (!ends_clause(b, at) || b->chunks.at[at].tag == TAG_FINISH))
         return false; /* "put the pan on the scales", "put a pan on top" */
-    if (!at || (none && at > i + NOTHING_CHUNKS))
+    if (!at || (none && is_led_to(b, i, at)))
         return false;
     *out = (struct phrasal){none ? TEXT_EMPTY : row->action, at, !text_is(row->object, "*")};
     return true;

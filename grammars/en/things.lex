@@ -23,7 +23,7 @@ canning pot
 preserving pan			jam pan
 @marks wet fries
 skillet			cast iron skillet | cast iron pan | cast iron | large skillet | iron skillet | nonstick skillet | heavy skillet | electric skillet
-frying pan			fry pan | frypan | nonstick pan | non stick pan | non stick frying pan | nonstick frying pan | large frying pan | omelette pan | crepe pan | carbon steel pan
+frying pan			fry pan | frypan | the nonstick | a nonstick | my nonstick | the non stick | a non stick | nonstick pan | non stick pan | non stick frying pan | nonstick frying pan | large frying pan | omelette pan | crepe pan | carbon steel pan
 saute pan
 wok			kadai | karahi | kawali
 griddle pan			grill pan | griddle | flat top | tawa | comal

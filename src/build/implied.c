@@ -47,7 +47,7 @@ struct text implied_heat(const struct pack *k, struct text of)
 {
     if (text_is(of, "inside"))
         return implied_row(k, kinds[IMPLIED_INSIDE_HEAT].row);
-    if (text_is(of, "pan"))
+    if (text_is(of, "pan") || text_is(of, "oil"))
         return implied_row(k, kinds[IMPLIED_VESSEL_HEAT].row);
     return text_is(of, "oven") ? implied_row(k, kinds[IMPLIED_OVEN_HEAT].row) : TEXT_EMPTY;
 }
@@ -274,9 +274,23 @@ struct text implied_in_context(const struct builder *b, const char *name)
     return text_equal(said, here) && !text_equal(row, by_row) ? by_row : here;
 }
 
-/* The row's action, or what the table context-actions has for the row where the dish is. */
-static struct text implied_action(const struct builder *b, enum implied_kind kind)
+/* "A squeeze of lemon", "a drizzle of oil": how much it is says what is done; empty for others. */
+static struct text amount_action(const struct builder *b, size_t chunk)
 {
+    struct text action = TEXT_EMPTY;
+    const struct chunk *c = &b->chunks.at[chunk];
+    for (size_t i = c->first; i < c->last && !action.length; i++)
+        action = step_text(b->k, "amount", b->r->words.at[i].key);
+    return action;
+}
+
+/* The row's action, or what the table context-actions has for the row where the dish is. */
+static struct text implied_action(const struct builder *b, enum implied_kind kind, size_t chunk)
+{
+    struct text amount =
+        kind == IMPLIED_LINE || kind == IMPLIED_GARNISH ? amount_action(b, chunk) : TEXT_EMPTY;
+    if (amount.length)
+        return amount;
     struct text row = text_from(kinds[kind].row), here = action_in_context(b, row, NOWHERE);
     return text_equal(row, here) ? action_in_context(b, implied_row(b->k, kinds[kind].row), NOWHERE)
                                  : here;
@@ -293,7 +307,7 @@ size_t implied_actions(const struct builder *b, uint64_t said, struct implied *o
         if (chunk != NOWHERE
             && kinds[kind].said_by & (kinds[kind].clause ? clause_marks(b, chunk) : said))
             continue;
-        struct text action = chunk == NOWHERE ? TEXT_EMPTY : implied_action(b, kind);
+        struct text action = chunk == NOWHERE ? TEXT_EMPTY : implied_action(b, kind, chunk);
         if (action.length)
             out[count++] = (struct implied){action, chunk};
     }

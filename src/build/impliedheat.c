@@ -66,24 +66,15 @@ size_t find_fat_pan(const struct builder *b)
     return vessel;
 }
 
-/* The first temperature, also of "if you have a thermometer, one sixty-five". */
-static size_t find_heated(const struct builder *b)
-{
-    for (size_t i = 0; i < b->chunks.count; i++)
-        if (b->chunks.at[i].tag == TAG_HEATED
-            && !(b->chunks.at[i].scope & (SCOPE_NOT_DONE & ~SCOPE_SUPPOSED)))
-            return i;
-    return NOWHERE;
-}
-
-/* "The thermometer says one sixty-five." "If you've got a probe, seventy-four." */
+/* "The thermometer says one sixty-five." "If you've got a probe, seventy-four" is for who has one:
+ * its heat is of the step before. */
 size_t find_thermometer(const struct builder *b)
 {
     for (size_t i = 0; i < b->chunks.count; i++) {
         const struct chunk *c = &b->chunks.at[i];
         if (c->tag == TAG_TOOL && c->entry && text_is(entry_value(c->entry), "inside")
-            && !(c->scope & (SCOPE_NOT_DONE & ~SCOPE_SUPPOSED)))
-            return find_heated(b);
+            && !(c->scope & SCOPE_NOT_DONE))
+            return find_done(b, TAG_HEATED);
     }
     return NOWHERE;
 }

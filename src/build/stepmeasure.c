@@ -35,8 +35,10 @@ static struct text counted_by(const struct builder *b, size_t index)
 {
     for (size_t i = index + 1; i < b->chunks.count && i <= index + 3; i++) {
         const struct chunk *c = &b->chunks.at[i];
-        if (c->tag == TAG_SIDE)
-            return entry_value(c->entry);
+        if (c->tag == TAG_SIDE) /* but not "on that side", "on the other side" */
+            return b->chunks.at[i - 1].tag == TAG_THE && !(chunk_marks(c) & MARK_OF(plural))
+                       ? TEXT_EMPTY
+                       : entry_value(c->entry);
         if (c->tag != TAG_EACH && c->tag != TAG_ARTICLE && c->tag != TAG_INTO && c->tag != TAG_THE
             && c->tag != TAG_HEDGE && c->tag != TAG_NUMBER && c->tag != TAG_FOR)
             break;
@@ -84,12 +86,12 @@ static bool is_turned(const struct builder *b, size_t last, size_t first)
     return false;
 }
 
-/* The time of the one side and then of the other: it is counted by side. */
+/* The time of the one side and then of the other, in one breath: it is counted by side. */
 static bool is_other_side(struct builder *b, const struct duration *d, const struct chunk *c)
 {
     struct duration *old = last_duration(b, d->at, 2 * SAME_TIME_SECONDS);
-    if (!old || old->each.length || old->min != d->min || old->max != d->max
-        || !is_turned(b, old->words.last, c->first))
+    if (!old || old->words.first < b->sentence->first || old->each.length || old->min != d->min
+        || old->max != d->max || !is_turned(b, old->words.last, c->first))
         return false;
     old->each = TEXT_OF("side");
     return true;
@@ -102,8 +104,9 @@ static bool is_same_time(struct builder *b, const struct duration *d, const stru
     for (size_t i = c->first; i <= c->last; i++)
         if (b->r->words.at[i].tag == TAG_MORE)
             return false;
-    if (!old || old->min != d->min || old->max != d->max)
+    if (!old || old->min != d->min || old->max > d->max)
         return false;
+    old->max = d->max; /* "Thirty minutes. Thirty to thirty-five." */
     if (!old->each.length)
         old->each = d->each;
     return true;

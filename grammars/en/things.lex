@@ -151,7 +151,7 @@ fridge		cold	refrigerator | icebox | cold box
 freezer		cold	deep freeze
 counter			countertop | counter top | worktop | work surface | kitchen counter | bench | kitchen bench | work bench | floured surface | floured counter | lightly floured surface
 table
-shelf			middle shelf | top shelf | bottom shelf | center rack | middle rack | top rack | bottom rack | lower shelf | lower rack
+shelf		ovens	middle shelf | top shelf | bottom shelf | center rack | middle rack | top rack | bottom rack | lower shelf | lower rack
 warm place			warm spot | draft free place | draught free place | airing cupboard | windowsill
 cool place			cool dark place | pantry | larder | cupboard
 window

@@ -2,6 +2,8 @@
  * SPDX-License-Identifier: MIT */
 #include "build/heatof.h"
 
+#include <math.h>
+
 #include "build/heat.h"
 #include "build/implied.h"
 #include "build/instruction.h"
@@ -16,6 +18,7 @@
 #define HEATED_SENTENCES 2
 #define BARE_LEAST 50
 #define OVEN_LEAST 90
+#define OIL_LEAST 150 /* in Celsius; less is read in what is fried */
 #define INSIDE_F_MOST 212
 /* A bare number below it is no heat that a Fahrenheit thermometer is waited for. */
 #define INSIDE_F_LEAST 110
@@ -51,7 +54,8 @@ static struct text thing_of(const struct builder *b, const struct entry *e, size
     if (e->tag == TAG_OVEN || is_preheating(e))
         return TEXT_OF("oven");
     *away += MARK_TRUST;
-    if (e->tag == TAG_ACTION && e->marks & (MARK_OF(ovens) | MARK_OF(changes)))
+    if ((e->tag == TAG_ACTION && e->marks & (MARK_OF(ovens) | MARK_OF(changes)))
+        || (e->tag == TAG_PLACE && e->marks & MARK_OF(ovens))) /* "one eighty, middle shelf" */
         return TEXT_OF("oven");
     if (e->tag == TAG_ACTION && e->marks & MARK_OF(deep))
         return TEXT_OF("oil");
@@ -116,6 +120,18 @@ static bool may_be_inside(const struct builder *b, const struct chunk *c)
     return value >= (b->scale == 'F' ? INSIDE_F_LEAST : BARE_LEAST) && value <= INSIDE_F_MOST;
 }
 
+/* A dial is set in fives: "that one's one sixty-eight" is read in a food. */
+#define DIAL_STEP 5
+
+static bool is_no_dial(const struct builder *b, const struct chunk *c)
+{
+    double value = ratio_double(c->match->low);
+    unsigned char lead = c > b->chunks.at ? (c - 1)->tag : (unsigned char) TAG_SO;
+    return text_is(c->match->rule->option, "bare") && may_be_inside(b, c)
+           && fmod(value, DIAL_STEP) != 0.0
+           && (lead == TAG_THERE || lead == TAG_BE || lead == TAG_IT);
+}
+
 /* "The middle is ninety Celsius." */
 static bool is_of_middle(const struct builder *b, const struct chunk *c)
 {
@@ -129,7 +145,7 @@ static bool goes_on(const struct builder *b, const struct chunk *c)
     double value = ratio_double(c->match->low);
     unsigned char lead = c > b->chunks.at ? (c - 1)->tag : (unsigned char) TAG_SO;
     if (text_is(b->heated, "oven"))
-        return value >= OVEN_LEAST && !is_of_middle(b, c);
+        return value >= OVEN_LEAST && !is_of_middle(b, c) && !is_no_dial(b, c);
     if (!text_is(b->heated, "inside") || !text_is(c->match->rule->option, "bare"))
         return true;
     return may_be_inside(b, c)
@@ -149,6 +165,9 @@ static struct text heated_thing(const struct builder *b, const struct chunk *c)
         return TEXT_OF("pan");
     if (nearest && nearest->entry && is_checking(b, nearest->entry) && !may_be_inside(b, c))
         of = TEXT_EMPTY; /* the thermometer is in the oil */
+    bool oil = before && (text_is(b->heated, "oil") || text_is(b->heated, "pan"));
+    if (nearest && nearest->tag == TAG_TOOL && oil && ratio_double(c->match->low) >= OIL_LEAST)
+        return TEXT_OF("oil");
     if (text_is(of, "pan") && before && text_is(b->heated, "oven"))
         return b->heated;
     return !of.length && before && goes_on(b, c) ? b->heated : of;
@@ -263,7 +282,8 @@ static bool is_within(const struct builder *b, const struct chunk *c)
 /* "165 in the breast, and the thigh's at 180": of what the heat before it is of. */
 static bool is_inside_too(const struct builder *b, const struct chunk *c)
 {
-    if (c == b->chunks.at || (c - 1)->tag != TAG_AT || !may_be_inside(b, c))
+    if (c == b->chunks.at || ((c - 1)->tag != TAG_AT && (c - 1)->tag != TAG_THERE)
+        || !may_be_inside(b, c))
         return false;
     for (const struct chunk *k = c - 1; k >= b->chunks.at; k--)
         if (k->tag == TAG_HEATED && k->match)
@@ -288,11 +308,13 @@ struct text temperature_of(const struct builder *b, const struct chunk *c)
     struct text of = heated_thing(b, c);
     if (!of.length && is_beside_oven(b, c))
         return TEXT_OF("oven");
-    if (!of.length && (is_read_inside(b, c) || is_within(b, c) || is_inside_too(b, c)))
+    if (!of.length
+        && (is_read_inside(b, c) || is_within(b, c) || is_inside_too(b, c) || is_no_dial(b, c)))
         return TEXT_OF("inside");
     if (!text_is(of, "inside") || ratio_double(c->match->low) <= INSIDE_F_MOST)
         return of;
     if (says_grill(b))
-        return TEXT_OF("oven"); /* the thermometer is in the lid */
-    return text_is(b->heated, "oil") || text_is(b->heated, "oven") ? b->heated : of;
+        return TEXT_OF("oven");               /* the thermometer is in the lid */
+    bool jam = last_heat(b) & MARK_OF(boils); /* "two twenty Fahrenheit" */
+    return text_is(b->heated, "oil") || (text_is(b->heated, "oven") && !jam) ? b->heated : of;
 }

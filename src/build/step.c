@@ -84,8 +84,8 @@ static bool has_sure_heat(const struct builder *b)
     return false;
 }
 
-/* A condition counts for the inside of a food, and for who has another oven: "if you have a
- * thermometer, one forty-five", "if yours is a fan, one sixty". */
+/* A condition counts for the inside of a food, for oil, and for who has another oven: "if you have
+ * a thermometer, one forty-five", "if yours is a fan, one sixty". */
 static bool is_heat_here(const struct builder *b, const struct chunk *c)
 {
     unsigned scope = b->r->words.at[c->first].scope;
@@ -94,7 +94,8 @@ static bool is_heat_here(const struct builder *b, const struct chunk *c)
     struct temperature t;
     return !(scope & SCOPE_SUPPOSED)
            || (read_temperature(b, c, &t)
-               && (text_is(t.of, "inside") ? !has_sure_heat(b) : has_scale(b, c)));
+               && (text_is(t.of, "inside") || text_is(t.of, "oil") ? !has_sure_heat(b)
+                                                                   : has_scale(b, c)));
 }
 
 /* Adds an action to the sentence's step, in the order in which they were said. */

@@ -165,7 +165,7 @@ static struct text heated_thing(const struct builder *b, const struct chunk *c)
         return TEXT_OF("pan");
     if (nearest && nearest->entry && is_checking(b, nearest->entry) && !may_be_inside(b, c))
         of = TEXT_EMPTY; /* the thermometer is in the oil */
-    bool oil = before && (text_is(b->heated, "oil") || text_is(b->heated, "pan"));
+    bool oil = before && text_is(b->heated, "oil");
     if (nearest && nearest->tag == TAG_TOOL && oil && ratio_double(c->match->low) >= OIL_LEAST)
         return TEXT_OF("oil");
     if (text_is(of, "pan") && before && text_is(b->heated, "oven"))
@@ -199,7 +199,7 @@ void note_heated(struct builder *b)
     for (size_t i = 0; i < b->chunks.count; i++) {
         size_t away = 0;
         struct text thing = thing_at(b, &b->chunks.at[i], &away);
-        if (text_is(thing, "pan") && text_is(b->heated, "oil") && !b->heated_age)
+        if (text_is(thing, "pan") && text_is(b->heated, "oil") && b->heated_age <= 1)
             continue; /* "oil in the pan" */
         if (text_is(thing, "oil") && !gets_hot(b))
             continue; /* "rub them with oil" */

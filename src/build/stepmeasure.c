@@ -30,15 +30,25 @@ static double seconds(struct ratio t)
     return ratio_double(t);
 }
 
+/* "Thirty seconds on that side", "another minute on the other side": the time of one side only. */
+static bool is_one_side(const struct builder *b, size_t index, size_t side)
+{
+    const struct chunk *time = &b->chunks.at[index], *the = &b->chunks.at[side - 1];
+    bool more = false;
+    for (size_t i = time->first; i <= time->last; i++)
+        more |= b->r->words.at[i].tag == TAG_MORE;
+    return the->tag == TAG_THE && !(chunk_marks(&b->chunks.at[side]) & MARK_OF(plural))
+           && (more
+               || (the->entry && text_equal(entry_value(the->entry), step_word(b->k, "that"))));
+}
+
 /* "a side", "per batch": among the two chunks behind a length of time. */
 static struct text counted_by(const struct builder *b, size_t index)
 {
     for (size_t i = index + 1; i < b->chunks.count && i <= index + 3; i++) {
         const struct chunk *c = &b->chunks.at[i];
-        if (c->tag == TAG_SIDE) /* but not "on that side", "on the other side" */
-            return b->chunks.at[i - 1].tag == TAG_THE && !(chunk_marks(c) & MARK_OF(plural))
-                       ? TEXT_EMPTY
-                       : entry_value(c->entry);
+        if (c->tag == TAG_SIDE)
+            return is_one_side(b, index, i) ? TEXT_EMPTY : entry_value(c->entry);
         if (c->tag != TAG_EACH && c->tag != TAG_ARTICLE && c->tag != TAG_INTO && c->tag != TAG_THE
             && c->tag != TAG_HEDGE && c->tag != TAG_NUMBER && c->tag != TAG_FOR)
             break;

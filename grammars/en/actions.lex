@@ -19,7 +19,7 @@ toss in	add		toss into | dump | dump in | empty in | empty | tumble in
 put	put		put in | put into | put on | put back	verb:puts,putting,put,put
 pop	put		pop in | pop into | pop on | plop in | slap on	verb2
 stick in	put		stick into	verb:sticks,sticking,stuck,stuck
-bung	put		whack | whack on | shove | shove in | plonk in | plonk | pile in | load | load up | ease in | stack in
+bung	put		whack | whack on | shove | shove in | plonk in | plonk | pile in | load | load up | ease in | stack in | slap | slap down
 plop	put			verb2
 tip	tip		tip in | tip into | tip out	verb2
 pour	pour		pour in | pour over | pour into | pour on
@@ -186,7 +186,7 @@ agitate	stir		swish | swish around | swirl around
 swirl	swirl		swirl in | swirl through | ripple through
 shake	shake		shake up | shake together | shake off	verb:shakes,shaking,shook,shaken
 give it a shake	shake		give that a shake | give the pan a shake | give them a shake | give it a good shake	verb:gives,giving,gave,given
-loosen	loosen		loosen up
+loosen	loosen		loosen up | ease | ease away | prise away
 thin	thin		thin out | thin down	verb2
 let down	thin		let it down with | let that down with | let it down	verb:lets,letting,let,let
 water down	thin

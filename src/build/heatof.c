@@ -120,6 +120,15 @@ static bool may_be_inside(const struct builder *b, const struct chunk *c)
     return value >= (b->scale == 'F' ? INSIDE_F_LEAST : BARE_LEAST) && value <= INSIDE_F_MOST;
 }
 
+static bool has_meat(const struct dish *d)
+{
+    const uint64_t meat = MARK_OF(meat) | MARK_OF(poultry) | MARK_OF(fish) | MARK_OF(shellfish);
+    for (size_t i = 0; i < d->ingredients.count; i++)
+        if (d->ingredients.at[i].entry && d->ingredients.at[i].entry->marks & meat)
+            return true;
+    return false;
+}
+
 /* A dial is set in fives: "that one's one sixty-eight" is read in a food. */
 #define DIAL_STEP 5
 
@@ -127,7 +136,7 @@ static bool is_no_dial(const struct builder *b, const struct chunk *c)
 {
     double value = ratio_double(c->match->low);
     unsigned char lead = c > b->chunks.at ? (c - 1)->tag : (unsigned char) TAG_SO;
-    return text_is(c->match->rule->option, "bare") && may_be_inside(b, c)
+    return text_is(c->match->rule->option, "bare") && may_be_inside(b, c) && has_meat(b->dish)
            && fmod(value, DIAL_STEP) != 0.0
            && (lead == TAG_THERE || lead == TAG_BE || lead == TAG_IT);
 }

@@ -23,7 +23,8 @@ static bool is_into(const struct builder *b, size_t i)
     if (!begins_clause(b, i - back) || !(back || is_step_word(b, c, "place")))
         return false;
     for (size_t n = i + 1; n < b->chunks.count && n <= i + PLACE_CHUNKS; n++) {
-        if (b->chunks.at[n].tag == TAG_VESSEL || b->chunks.at[n].tag == TAG_CONTAINER)
+        if (b->chunks.at[n].tag == TAG_VESSEL || b->chunks.at[n].tag == TAG_CONTAINER
+            || (b->chunks.at[n].tag == TAG_PLACE && chunk_marks(&b->chunks.at[n]) & MARK_OF(cold)))
             return true;
         if (b->r->words.at[b->chunks.at[n].last].after >= AFTER_COMMA)
             return false;

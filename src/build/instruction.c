@@ -147,7 +147,7 @@ static struct said_verb read_verb(const struct builder *b, size_t i)
     if (v.split)
         v.action = v.phrasal.action;
     else if (verb)
-        v.action = entry_value(c->entry);
+        v.action = is_get_into(b, i) ? step_word(b->k, "get-into") : entry_value(c->entry);
     return v;
 }
 

@@ -58,6 +58,31 @@ static bool is_order(const struct builder *b, size_t i)
            && !text_equal(b->r->words.at[before->last].key, step_word(b->k, "subject"));
 }
 
+/* How far behind "get" the place may stand. */
+#define INTO_CHUNKS 6
+
+bool is_get_into(const struct builder *b, size_t i)
+{
+    const struct chunk *at = b->chunks.at;
+    bool object = false, into = false;
+    if (!at[i].entry || !text_equal(entry_value(at[i].entry), step_word(b->k, "passive")))
+        return false;
+    for (size_t n = i + 1; n < b->chunks.count && n <= i + INTO_CHUNKS; n++) {
+        unsigned char tag = at[n].tag;
+        if (tag == TAG_INTO && object)
+            into = true;
+        else if (into && (tag == TAG_VESSEL || tag == TAG_OVEN || tag == TAG_PLACE))
+            return true;
+        else if (tag == TAG_IT || tag == TAG_LINE || tag == TAG_PART || tag == TAG_THE)
+            object = true;
+        else if (tag != TAG_ARTICLE && tag != TAG_STATE && tag != TAG_SIZE && tag != TAG_AMOUNT)
+            return false;
+        if (b->r->words.at[at[n].last].after >= AFTER_COMMA)
+            return false;
+    }
+    return false;
+}
+
 /* A verb and what stands before it, as the rules below see it. */
 struct asked {
     const struct builder *b;
@@ -158,6 +183,32 @@ static enum verdict goes_with_particle(const struct asked *q)
     if (q->before == TAG_EATER)
         return NO; /* "some people put cream in" */
     return yes_or_no(split.action.length && q->before != TAG_TO && q->before != TAG_OF);
+}
+
+/* "Wants a stir", "give that a good shake": the verb is said as a thing. */
+static enum verdict is_given(const struct asked *q)
+{
+    const struct chunk *at = q->b->chunks.at;
+    size_t i = q->i;
+    if (q->before != TAG_ARTICLE && q->before != TAG_STATE && q->before != TAG_SIZE)
+        return PASS;
+    while (i && (at[i - 1].tag == TAG_STATE || at[i - 1].tag == TAG_SIZE))
+        i--;
+    if (!i || at[i - 1].tag != TAG_ARTICLE || has_reading(q->b, q->c, TAG_UNIT)
+        || has_reading(q->b, q->c, TAG_FOOD) || has_reading(q->b, q->c, TAG_DISH)
+        || has_reading(q->b, q->c, TAG_TOOL))
+        return PASS;
+    for (i--; i
+              && (at[i - 1].tag == TAG_IT || at[i - 1].tag == TAG_LINE || at[i - 1].tag == TAG_THE
+                  || at[i - 1].tag == TAG_PART || at[i - 1].tag == TAG_VESSEL);)
+        i--;
+    return i && step_words_list(q->b->k, "gives", q->b->r->words.at[at[i - 1].last].key) ? YES
+                                                                                         : PASS;
+}
+
+static enum verdict gets_into(const struct asked *q)
+{
+    return is_get_into(q->b, q->i) ? yes_or_no(q->before != TAG_TO && q->before != TAG_OF) : PASS;
 }
 
 static enum verdict no_act(const struct asked *q)
@@ -332,8 +383,9 @@ static enum verdict behind_thing(const struct asked *q)
 /* The first that does not pass decides. Those of `heard` see what was said; those of `orders` take
  * a comma for the beginning of an order. */
 static enum verdict (*const heard[])(const struct asked *) = {
-    when_done,    says_which,    names_vessel, is_shortened, only_told,          tidies_up,
-    may_be_eaten, says_what_for, brings_about, is_allowed,   goes_with_particle, no_act,
+    when_done, says_which,         names_vessel,  is_shortened, only_told,
+    tidies_up, may_be_eaten,       says_what_for, brings_about, is_allowed,
+    is_given,  goes_with_particle, gets_into,     no_act,
 };
 static enum verdict (*const orders[])(const struct asked *) = {
     goes_on_meanwhile, shows_it, would_happen, thing_does, after_the, is_noun, behind_thing,

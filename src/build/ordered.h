@@ -10,6 +10,8 @@
  * but not "a chop", "or it'll stick", "before you cut it". */
 bool is_ordered(const struct builder *b, size_t i);
 
+/* "Get that in the oven", "get them onto a rack": it is put there. */
+bool is_get_into(const struct builder *b, size_t i);
 /* "Goes" */
 bool is_third_person(const struct entry *e);
 /* A verb that makes no step by itself; "leave" makes one where it says how long. */

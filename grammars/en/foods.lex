@@ -731,7 +731,7 @@ vegan cheese			dairy free cheese
 # --- meat ---
 @forms noun
 @marks uncounted poultry savory
-chicken			whole chicken | chicken meat | chicken piece | roasting chicken | fryer chicken | stewing hen | frying chicken | chicken part | chicken strip
+chicken			chook | whole chicken | chicken meat | chicken piece | roasting chicken | fryer chicken | stewing hen | frying chicken | chicken part | chicken strip
 @marks poultry savory
 chicken breast			chicken breast half | breast of chicken | boneless skinless chicken breast half | chicken cutlet | chicken breast meat | skinless chicken breast half | chicken escalope
 chicken breast halves	chicken breast	plural	boneless skinless chicken breast halves | skinless boneless chicken breast halves	none
@@ -1043,7 +1043,7 @@ cassava flour			garri
 egusi			egusi seed | ground egusi
 gluten free flour	gluten-free flour		gluten free flour blend | gluten free plain flour
 vital wheat gluten			wheat gluten | gluten flour
-semolina			semolina flour | fine semolina | coarse semolina | sooji | suji | rava | durum flour
+semolina			semola | semolina flour | fine semolina | coarse semolina | sooji | suji | rava | durum flour
 corn flour
 masa harina			masa | instant corn masa | instant masa
 cornmeal			corn meal | yellow cornmeal | white cornmeal | fine cornmeal
@@ -1888,7 +1888,7 @@ torch ginger			bunga kantan
 seasoning sauce			golden mountain sauce
 pancit canton			pancit | pancit bihon | bihon
 banana sauce			banana ketchup
-achar			mixed pickle
+achar			mixed pickle | acar
 aji panca			aji panca paste | rocoto paste | aji amarillo pepper | huacatay | huacatay paste
 recado rojo			recado
 huitlacoche
@@ -1916,7 +1916,7 @@ dende oil	palm oil		dende | azeite de dende
 @marks uncounted flour
 sour cassava starch			sour manioc starch | polvilho azedo | polvilho | sour tapioca starch | sweet manioc starch | manioc starch
 manioc flour	cassava flour		farinha
-maize meal			mealie meal | ugali flour | pap | white maize meal | samp
+maize meal			mealie meal | mielie meal | ugali flour | pap | white maize meal | samp
 pounded yam flour			yam flour | elubo | poundo | fufu flour
 finger millet flour			ragi flour | ragi | bajra flour | jowar flour
 mung bean flour			moong flour | urad flour
@@ -2033,7 +2033,7 @@ sinigang mix			tamarind soup mix | sinigang powder
 @marks uncounted savory
 anchovy stock			anchovy broth | dried anchovy stock
 pickled turnip			turnip pickle | pink turnip pickle
-coconut sambol			pol sambol
+coconut sambol			pol sambol | sambol
 shatta			shatta sauce
 kaong			sugar palm fruit
 @marks shellfish savory

@@ -51,13 +51,22 @@ static bool amount_before(const struct hearing *h, const struct sentence *s, siz
     return i > s->first && memchr(TAGS, h->r->words.at[i - 1].tag, sizeof TAGS);
 }
 
-static bool pair_listed(const struct hearing *h, struct text heard, struct text meant)
+/* Whether the two are a pair of mishearings.tsv; `sure`: also one whose captioned word is ordinary
+ * talk ("that black line"). */
+static bool pair_listed(const struct hearing *h, struct text heard, struct text meant, bool sure)
 {
     for (size_t row = table_find(h->ear->pairs, heard); row < h->ear->pairs->rows;
          row = table_next(h->ear->pairs, row))
         if (text_equal(table_cell(h->ear->pairs, row, 1), meant))
-            return true;
+            return sure || !never_wrong(h, row);
     return false;
+}
+
+/* "Hot", "black": a name's first word that says little, so that what comes behind a comma is none
+ * of it ("good hot, better cold"), and ordinary talk only behind an amount ("that black line"). */
+static bool says_little(const struct hearing *h, size_t first)
+{
+    return h->r->words.at[first].tag == TAG_STATE;
 }
 
 /* How far the word is from the one that the name asks for; above NEIGHBOUR_TRUST where it is right
@@ -66,7 +75,7 @@ static int name_distance(struct hearing *h, const struct sentence *s, size_t i, 
                          struct text asked)
 {
     const struct word *w = &h->r->words.at[i];
-    if (pair_listed(h, w->key, asked))
+    if (pair_listed(h, w->key, asked, amount_before(h, s, begin) || !says_little(h, begin)))
         return -100;
     bool other = w->tag == TAG_OTHER;
     if (text_equal(w->key, asked) || !may_be_wrong(w) || w->tag == TAG_FOOD
@@ -89,6 +98,7 @@ static void try_name(struct hearing *h, const struct sentence *s, size_t i, cons
     for (size_t j = 0; j < e->words_count && j <= i - s->first; j++) {
         struct text asked = TEXT_EMPTY;
         if (j ? !name_begins(h, entry_words(e), i - j)
+                    || (says_little(h, i - j) && h->r->words.at[i - 1].after >= AFTER_COMMA)
               : i == s->last || !name_goes_on(h, entry_words(e), i + 1))
             continue;
         if (!name_fits(h, entry_words(e), i - j, s->last, i, &asked))

@@ -65,6 +65,13 @@ static bool kitchen_verb(const struct word *w, const struct hearing_slot *slot)
            && !(verb->marks & (MARK_OF(light) | MARK_OF(hidden)));
 }
 
+/* "The dish has a flower in the bottom": what is not counted has no "a". */
+static bool one_of_them(const struct hearing *h, const struct sentence_units *u, size_t begin)
+{
+    const struct word *w = begin ? &h->r->words.at[u->last[begin - 1]] : NULL;
+    return w && w->tag == TAG_ARTICLE && w->key.length <= 2;
+}
+
 /* Some units that may be one misheard thing, with what every slot asks of them. */
 struct suspect {
     size_t begin, end;  /* units, end left out */
@@ -78,6 +85,8 @@ static void hear_slot(struct hearing *h, const struct sentence_units *u, struct 
                       const struct hearing_slot *slot, struct guess *g)
 {
     const struct entry *known = known_pair(h, s->asked.key, s->pair, slot);
+    if (known && (known->marks & MARK_OF(uncounted)) && one_of_them(h, u, s->begin))
+        known = NULL;
     const struct word *first = &h->r->words.at[u->last[s->begin]];
     bool fits = has_reading(first, &slot->expects);
     bool other = slot->sure && !kitchen_verb(first, slot);
@@ -191,7 +200,8 @@ static bool settle(struct hearing *h, struct span words, const struct guess *g)
     return true;
 }
 
-/* Tries one, two and three units from `begin` on; the nearest reading wins. */
+/* Tries one, two and three units from `begin` on, and four that are listed; the nearest reading
+ * wins. */
 static void hear_unit(struct hearing *h, struct sentence_units *u, size_t begin, bool again)
 {
     struct guess best = {0};
@@ -203,7 +213,8 @@ static void hear_unit(struct hearing *h, struct sentence_units *u, size_t begin,
     struct unit_set open = slots_before(h, u, begin, again);
     if (unit_set_empty(&open))
         return;
-    for (size_t end = begin + 1; end <= u->count && end <= begin + JOINED_WORDS; end++) {
+    const size_t most = begin + JOINED_WORDS + pairs;
+    for (size_t end = begin + 1; end <= u->count && end <= most; end++) {
         if (units_divided(h, u, begin, end))
             break;
         struct guess g = hear_suspect(h, u, begin, end, pairs, &open);
@@ -213,7 +224,7 @@ static void hear_unit(struct hearing *h, struct sentence_units *u, size_t begin,
         }
     }
     if (settle(h, words, &best))
-        for (size_t n = begin; n < u->count && n < begin + JOINED_WORDS; n++)
+        for (size_t n = begin; n < u->count && n < most; n++)
             unit_forget(u, n);
 }
 

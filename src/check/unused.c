@@ -1,84 +1,12 @@
 /* check/unused.c: foods that were laid out or promised, and were not heard to go in.
  * SPDX-License-Identifier: MIT */
-#include "check/report.h"
+#include "check/taken.h"
 #include "match/clause.h"
 
 /* A food is laid out within so many words of the words that say so. */
 #define NEAR_WORDS 9
-/* What is said of it in the same breath is no use of it. */
-#define BREATH_WORDS 14
-
-/* "Pomegranate molasses" is no pomegranate: what it only begins with does not name it. */
-static bool begins_with(struct text name, struct text food)
-{
-    struct text start = {name.at, food.length};
-    return name.length > food.length && text_equal(start, food) && name.at[food.length] == ' ';
-}
-
-/* Beef chuck that is laid out is spoken of as beef and as chuck. */
-static bool speaks_of(const struct entry *said, const struct entry *food)
-{
-    return said && said->tag == TAG_FOOD
-           && text_share_part(entry_value(said), entry_value(food), ' ')
-           && !begins_with(entry_value(said), entry_value(food));
-}
-
 /* A story of buying it is none that it goes in, so SCOPE_UNREAL tells nothing here. */
 #define NOT_HERE (SCOPE_NEGATED | SCOPE_INSTEAD)
-
-/* "They go over the top", "it goes in". */
-static bool goes(const struct checker *c, size_t verb, size_t last)
-{
-    const struct word *w = &c->r->words.at[verb];
-    unsigned char next = verb < last ? w[1].tag : TAG_OTHER;
-    return word_acts(w)
-           || (w->tag == TAG_ACTION
-               && (next == TAG_DOWN || next == TAG_INTO || next == TAG_FINISH));
-}
-
-/* "Beat that with a fork", not "beat that egg". */
-static bool all_of_it(const struct checker *c, size_t verb, size_t last)
-{
-    struct span where;
-    return said_find(&c->sayings, c->r, "takes_up", (struct span){verb, last}, &where)
-           && where.first == verb;
-}
-
-/* "Leave it in its glass", "maybe I'll put it": not yet. */
-#define MAYBE_WORDS 3
-static bool stays_out(const struct checker *c, size_t verb, size_t last)
-{
-    struct span where, before = {verb > MAYBE_WORDS ? verb - MAYBE_WORDS : 0, verb};
-    return said_find(&c->sayings, c->r, "maybe", before, &where)
-           || (said_find(&c->sayings, c->r, "stays_out", (struct span){verb, last}, &where)
-               && where.first == verb);
-}
-
-/* "I've two onions here, chop them", "so they go over the top": it is used in the same breath;
- * "when it goes in" is a promise. */
-static bool taken_up(const struct checker *c, size_t i, size_t last)
-{
-    struct span where;
-    for (size_t n = i + 1; n + 1 <= last && n < i + BREATH_WORDS; n++) {
-        const struct word *w = &c->r->words.at[n], *next = w + 1;
-        size_t verb = n + 1;
-        while (verb < last && c->r->words.at[verb].tag == TAG_INSIDE)
-            verb++;
-        bool promised = w[-1].tag == TAG_TO; /* "to go in that" */
-        if (word_acts(w) && !promised && all_of_it(c, n, last))
-            return true;
-        if (word_acts(w) && next->tag == TAG_IT && !stays_out(c, n, last))
-            return true;
-        if (n >= i + NEAR_WORDS)
-            continue;
-        if (said_find(&c->sayings, c->r, "takes_part", (struct span){n, last}, &where)
-            && where.first == n)
-            return true;
-        if (w->tag == TAG_IT && w[-1].tag != TAG_WHEN && goes(c, verb, last))
-            return true;
-    }
-    return false;
-}
 
 /* What a dish is made of is "it" from then on: "two pounds of ground beef here"; "there's also a
  * salami" comes on top. */
@@ -89,50 +17,6 @@ static bool is_main(const struct checker *c, size_t food, size_t first)
     struct span where;
     return c->r->words.at[food].entry->marks & meats
            && !said_find(&c->sayings, c->r, "on_top", (struct span){first, food}, &where);
-}
-
-/* "Add the green onions", "the green onions go over it". */
-static bool used_at(const struct checker *c, size_t i)
-{
-    const struct word *w = &c->r->words.at[i];
-    size_t first = w->entry && w->entry->words_count > 1 ? w->entry_first : i;
-    if (first && c->r->words.at[first - 1].tag == TAG_THE)
-        first--;
-    return (first && word_acts(&c->r->words.at[first - 1]))
-           || (i + 2 < c->r->words.count && w[1].tag == TAG_ACTION && goes(c, i + 1, i + 2));
-}
-
-/* Whether something is done in the sentence. */
-static bool acts_in(const struct checker *c, const struct sentence *s)
-{
-    for (size_t n = s->first; n <= s->last; n++)
-        if (goes(c, n, s->last) && !(c->r->words.at[n].scope & SCOPE_NOT_DONE))
-            return true;
-    return false;
-}
-
-/* Whether word `i` speaks of the food in a later sentence, so near that it may be the same breath,
- * and puts it in. */
-static bool used_soon(const struct checker *c, size_t i, struct span laid)
-{
-    const struct sentence *s = sentence_of(c->r, i), *then = sentence_of(c->r, laid.last);
-    return s && then && s > then
-           && (used_at(c, i) || (!(c->r->words.at[i].scope & SCOPE_NOT_DONE) && acts_in(c, s)));
-}
-
-/* Whether the dish speaks of the food farther than BREATH_WORDS from words [first, last]. */
-static bool spoken_elsewhere(const struct checker *c, const struct entry *food, struct span where)
-{
-    const struct span laid = where;
-    where.first = where.first > BREATH_WORDS ? where.first - BREATH_WORDS : 0;
-    where.last += BREATH_WORDS;
-    for (size_t i = c->dish->words.first; i <= c->dish->words.last; i++) {
-        const struct word *w = &c->r->words.at[i];
-        if (w->tag != TAG_INSIDE && speaks_of(w->entry, food)
-            && !(i >= where.first && i <= where.last && !used_soon(c, i, laid)) && in_dish(c, i))
-            return true;
-    }
-    return false;
 }
 
 /* "You've got twelve eggs in here": it is in already. */
@@ -191,18 +75,38 @@ static bool on_its_way(const struct checker *c, const struct sentence *s)
 }
 
 /* "Four sprigs of rosemary here | tuck them down the side": captions without stops divide where
- * nobody paused. */
-static bool taken_next(const struct checker *c, const struct sentence *s)
+ * nobody paused. Not where more is said between: "rye here too, I'll see if I want it | turn it".
+ */
+#define BETWEEN_WORDS 8
+static bool taken_next(const struct checker *c, const struct sentence *s, size_t food)
 {
-    const struct word *next = &c->r->words.at[s->last + 1];
-    return s->last + 2 < c->r->words.count && word_acts(next) && next[1].tag == TAG_IT;
+    const size_t begin = s->last + 1;
+    struct span where;
+    if (s->last > food + BETWEEN_WORDS || begin + 2 >= c->r->words.count)
+        return false;
+    if (word_acts(&c->r->words.at[begin]) && c->r->words.at[begin + 1].tag == TAG_IT)
+        return true;
+    return said_find(&c->sayings, c->r, "takes_part", (struct span){begin, begin + 2}, &where)
+           && where.first == begin; /* "In they go" */
+}
+
+/* Whether it was told of the food before: what is missed is laid out, and "still sat there". */
+static bool told(const struct checker *c, struct text food)
+{
+    for (size_t i = 0; i < c->r->findings.count; i++) {
+        const struct finding *f = &c->r->findings.at[i];
+        if (f->dish == c->number && text_equal(f->kind, c->rows[CASE_never_used].kind)
+            && text_equal(f->about, food))
+            return true;
+    }
+    return false;
 }
 
 /* The foods of words [first, last] of the sentence are laid out, up to a "but". */
 static void check_foods(struct checker *c, const struct sentence *s, size_t first, size_t last)
 {
     struct span but;
-    if (all_taken(c, s, first, last) || on_its_way(c, s) || taken_next(c, s))
+    if (all_taken(c, s, first, last) || on_its_way(c, s))
         return;
     if (said_find(&c->sayings, c->r, "but", (struct span){first, last}, &but))
         last = but.first;
@@ -210,7 +114,8 @@ static void check_foods(struct checker *c, const struct sentence *s, size_t firs
         const struct word *w = &c->r->words.at[i];
         if (w->tag != TAG_FOOD || !w->entry || w->entry->marks & MARK_OF(water)
             || is_main(c, i, first) || w->scope & NOT_HERE || taken_up(c, i, s->last)
-            || of_next(c, i, w->entry) || spoken_elsewhere(c, w->entry, (struct span){first, last}))
+            || taken_next(c, s, i) || told(c, entry_shown(w->entry)) || of_next(c, i, w->entry)
+            || spoken_elsewhere(c, w->entry, (struct span){first, last}))
             continue;
         struct span words = {w->entry_first, i};
         REPORT_PLAIN(c, never_used, ((struct subject_of){w->start, words, entry_shown(w->entry)}));

@@ -28,9 +28,18 @@ static struct glance glance_at(struct text names)
     return g;
 }
 
+/* "Cider vinegar" is a vinegar, "jasmine rice" a rice. */
+static struct text last_word(struct text kind)
+{
+    size_t at = kind.length;
+    while (at && kind.at[at - 1] != ' ')
+        at--;
+    return text_slice(kind, at, kind.length);
+}
+
 static bool may_be_one(const struct glance *g, uint64_t raw, struct text kind)
 {
-    return (raw & g->marks) | (text_shape(kind) & g->shapes);
+    return (raw & g->marks) | (text_shape(last_word(kind)) & g->shapes);
 }
 
 /* Whether food with these marks and that name is raw food of one of the names. */
@@ -38,7 +47,7 @@ static bool is_one(uint64_t raw, struct text kind, struct text marks)
 {
     struct text name;
     while (text_part(&marks, ' ', &name))
-        if (text_equal(kind, name) || mark_named(raw, name))
+        if (text_equal(last_word(kind), name) || mark_named(raw, name))
             return !(raw & MARK_OF(cooked)) || text_is(name, "cooked");
     return false;
 }

@@ -169,26 +169,6 @@ static bool told(const struct checker *c, const struct safety_rule *rule)
     return false;
 }
 
-static void listen(struct checker *c, const struct safety_rule *rule, struct span part)
-{
-    struct span where;
-    const bool once = text_is(cell(rule, RULE_UNLESS), "inside");
-    while (part.first <= part.last && set_said(c, cell(rule, RULE_SAID), part, &where)) {
-        part.first = where.last + 1;
-        /* Its own words are a "don't". */
-        bool kept = text_starts(cell(rule, RULE_SAID), "kept")
-                    || text_starts(cell(rule, RULE_SAID), "judged");
-        if ((!kept && !real(c, where)) || !broken(c, rule, where) || taken_back(c, where)
-            || (once && told(c, rule)) || !is_of(c, cell(rule, RULE_FOODS), where))
-            continue;
-        struct subject_of what = {c->r->words.at[where.first].start, where,
-                                  said_words(c->r, where)};
-        report_rule(c, rule, what, TEXT_EMPTY);
-    }
-}
-
-/* ---- rules of least temperatures */
-
 /* "I pull mine at 150, a little pink is fine": what was said of it in the same breath is enough. */
 #define SAME_BREATH_SECONDS 20
 static bool told_at(const struct checker *c, struct text publication, double at)
@@ -202,6 +182,29 @@ static bool told_at(const struct checker *c, struct text publication, double at)
     }
     return false;
 }
+
+static void listen(struct checker *c, const struct safety_rule *rule, struct span part)
+{
+    struct span where;
+    struct text publication = TEXT_EMPTY;
+    const bool once = text_is(cell(rule, RULE_UNLESS), "inside");
+    published(c, cell(rule, RULE_SOURCE), &publication);
+    while (part.first <= part.last && set_said(c, cell(rule, RULE_SAID), part, &where)) {
+        part.first = where.last + 1;
+        /* Its own words are a "don't". */
+        bool kept = text_starts(cell(rule, RULE_SAID), "kept")
+                    || text_starts(cell(rule, RULE_SAID), "judged");
+        if ((!kept && !real(c, where)) || !broken(c, rule, where) || taken_back(c, where)
+            || (once && told(c, rule)) || told_at(c, publication, c->r->words.at[where.first].start)
+            || !is_of(c, cell(rule, RULE_FOODS), where))
+            continue;
+        struct subject_of what = {c->r->words.at[where.first].start, where,
+                                  said_words(c->r, where)};
+        report_rule(c, rule, what, TEXT_EMPTY);
+    }
+}
+
+/* ---- rules of least temperatures */
 
 static void check_low(struct checker *c, const struct safety_rule *rule)
 {
@@ -217,25 +220,41 @@ static void check_low(struct checker *c, const struct safety_rule *rule)
     report_rule(c, rule, (struct subject_of){t->at, t->words, said}, said);
 }
 
-/* Dry heat browns the outside long before the middle is done; what is simmered for long is left
- * alone. */
-static const struct step *dry_heat(const struct checker *c)
+/* "Lid on low, six hours", "that's her for fifty minutes": no verb says that it cooks. */
+#define COOKS_SECONDS (20 * 60)
+static bool cooks_long(const struct checker *c, const struct step *s)
 {
-    const struct step *last = NULL;
+    if (!said_with(c, "cooks_on", s->words) || said_with(c, "fridge", s->words)
+        || step_marks(c, s) & (MARK_OF(waits) | MARK_OF(cold)))
+        return false;
+    for (size_t i = 0; i < s->durations.count; i++)
+        if (s->durations.at[i].min >= COOKS_SECONDS)
+            return true;
+    return false;
+}
+
+/* The last step that cooks by dry heat, which browns the outside long before the middle is done, or
+ * for so long that it cooks; NULL: none does, or it is simmered, which is left alone. */
+static const struct step *cooked_in(const struct checker *c)
+{
+    const struct step *last = NULL, *longest = NULL;
     for (size_t i = 0; i < c->dish->steps.count; i++) {
-        uint64_t marks = step_marks(c, &c->dish->steps.at[i]);
+        const struct step *s = &c->dish->steps.at[i];
+        uint64_t marks = step_marks(c, s);
         if (marks & MARK_OF(boils))
             return NULL;
         if (marks & (MARK_OF(ovens) | MARK_OF(grills) | MARK_OF(fries)))
-            last = &c->dish->steps.at[i];
+            last = s;
+        if (cooks_long(c, s))
+            longest = s;
     }
-    return last;
+    return last ? last : longest;
 }
 
 static void check_none(struct checker *c, const struct safety_rule *rule,
                        const struct ingredient *food)
 {
-    const struct step *s = dry_heat(c);
+    const struct step *s = cooked_in(c);
     if (!s || checked_beside(c, cell(rule, RULE_FOODS)) || inside_said(c) || told(c, rule))
         return;
     struct subject_of what = subject_step(c->r, s);

@@ -75,5 +75,7 @@ void find_known_again(struct checker *c);
 void find_bare_again(struct checker *c);
 void find_two_measures(struct checker *c);
 void find_proportions(struct checker *c);
+void find_retold(struct checker *c);
+void find_remembered(struct checker *c);
 
 #endif

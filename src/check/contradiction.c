@@ -18,6 +18,14 @@ static bool tells_none(const struct checker *c, const struct match *m,
            || said_find(&c->sayings, c->r, "another_part", words, &where);
 }
 
+/* "A quarter cup of honey. Did I say a quarter? A third": said in the next breath. */
+#define BREATH_WORDS 30
+static bool corrects(const struct checker *c, const struct match *m, const struct went_in *in)
+{
+    return in->dish == c->number && in->other->id + BREATH_WORDS > m->words.first
+           && said_with(c, "did_i_say", m->words);
+}
+
 static void check_recap(struct checker *c, const struct sentence *s, const struct match *m)
 {
     struct said_amount said = {0};
@@ -26,7 +34,7 @@ static void check_recap(struct checker *c, const struct sentence *s, const struc
     const struct entry *food = span_is_empty(words) ? NULL : entry_at(c->r, words);
     line_amount(c->r, s, m, &said);
     if (!food || tells_none(c, m, &said)
-        || !told_otherwise(c, food, m->words.first, &said.amount, &in))
+        || !told_otherwise(c, food, m->words.first, &said.amount, &in) || corrects(c, m, &in))
         return;
     report_otherwise(c, m->words, entry_shown(food), in.dish, in.other);
 }
@@ -207,6 +215,8 @@ void find_contradictions(struct checker *c)
     find_bare_again(c);
     find_two_measures(c);
     find_proportions(c);
+    find_retold(c);
+    find_remembered(c);
     find_yields(c);
     find_pieces_again(c);
 }

@@ -19,19 +19,22 @@ static bool is_definite(const struct checker *c, const struct match *m)
     return said_find(&c->sayings, c->r, "definite", words, &where) && where.first == words.first;
 }
 
-/* "With the two tablespoons of sugar it's sweet": all that there is, not a part of it. */
+/* "With the two tablespoons of sugar it's sweet", "it's the half litre of vinegar that makes it
+ * keep": all that there is, not a part of it. Captions without stops may end the sentence there. */
 #define JUDGES_WORDS 2
-static bool judges_all(const struct checker *c, const struct sentence *s, const struct match *m)
+static bool judges_all(const struct checker *c, const struct match *m)
 {
     struct span where, behind = {m->words.last + 1, m->words.last + JUDGES_WORDS};
     size_t before = m->words.first;
-    if (behind.last > s->last)
-        behind.last = s->last;
-    before -= before > s->first && c->r->words.at[before].tag != TAG_THE;
-    return before > s->first && c->r->words.at[before - 1].tag == TAG_WITH
-           && behind.first <= behind.last
-           && said_find(&c->sayings, c->r, "answered_so", behind, &where)
-           && where.first == behind.first;
+    before -= before && c->r->words.at[before].tag != TAG_THE;
+    if (!before || behind.last >= c->r->words.count
+        || c->r->words.at[m->words.last].after >= AFTER_COMMA)
+        return false;
+    const unsigned char lead = c->r->words.at[before - 1].tag;
+    return (lead == TAG_WITH && said_find(&c->sayings, c->r, "answered_so", behind, &where)
+            && where.first == behind.first)
+           || (lead == TAG_THERE && said_find(&c->sayings, c->r, "that_does", behind, &where)
+               && where.first == behind.first);
 }
 
 static void check_known(struct checker *c, const struct sentence *s, const struct match *m)
@@ -45,7 +48,7 @@ static void check_known(struct checker *c, const struct sentence *s, const struc
     line_amount(c->r, s, m, &said);
     if (!said.amount.known || said.vague || said.more || said.each
         || !told_otherwise(c, food, m->words.first, &said.amount, &in)
-        || (ratio_double(said.amount.min) <= in.most * MORE && !judges_all(c, s, m)))
+        || (ratio_double(said.amount.min) <= in.most * MORE && !judges_all(c, m)))
         return;
     report_otherwise(c, m->words, entry_shown(food), c->number, in.other);
 }

@@ -1,0 +1,144 @@
+/* check/retold.c: amounts told again in other words: "did I say half a cup of honey? It's two
+ * thirds", and how much liquid there is "all together".
+ * SPDX-License-Identifier: MIT */
+#include "build/quantity.h"
+#include "check/again.h"
+
+/* What is taken back in the next breath is a correction, which the builder has heeded. */
+#define BREATH_WORDS 30
+/* The other amount stands so near behind the question. */
+#define ANSWER_WORDS 14
+/* Cooks round what they add up. */
+#define ROUNDED 1.1
+
+/* ---- "did I say half a cup of honey? It's two thirds" */
+
+/* The line of the question that gives an amount of a food; NULL: there is none. */
+static const struct match *asked_line(const struct checker *c, const struct sentence *s,
+                                      size_t from, struct amount *amount)
+{
+    for (size_t i = s->match_first; i < s->match_first + s->match_count; i++) {
+        const struct match *m = &c->r->matches.at[i];
+        struct said_amount said = {0};
+        if (m->rule->kind != RULE_line || m->words.last < from
+            || span_is_empty(match_slot(m, SLOT_food)))
+            continue;
+        line_amount(c->r, s, m, &said);
+        *amount = said.amount;
+        if (said.amount.known && !said.vague)
+            return m;
+    }
+    return NULL;
+}
+
+/* The first amount behind word `from`, soon; NULL: there is none. */
+static const struct match *answer_to(const struct checker *c, size_t from, struct amount *amount)
+{
+    const size_t until = sentence_until(c->r, from + ANSWER_WORDS);
+    for (size_t n = sentence_from(c->r, from); n < until; n++) {
+        const struct sentence *s = &c->r->sentences.at[n];
+        for (size_t i = s->match_first; i < s->match_first + s->match_count; i++) {
+            const struct match *m = &c->r->matches.at[i];
+            struct said_amount said = {0};
+            if (m->rule->kind != RULE_amount || m->words.first < from
+                || m->words.first > from + ANSWER_WORDS)
+                continue;
+            read_amount(c->r, s, m, &said);
+            *amount = said.amount;
+            return said.amount.known && !said.vague ? m : NULL;
+        }
+    }
+    return NULL;
+}
+
+/* The dish's last line of the food before the word; NULL: there is none. */
+static const struct ingredient *line_before(const struct checker *c, const struct entry *food,
+                                            size_t word)
+{
+    const struct ingredient *last = NULL;
+    for (size_t i = 0; i < c->dish->ingredients.count; i++) {
+        const struct ingredient *line = &c->dish->ingredients.at[i];
+        if (line->id < word && line->amount.known && text_equal(line->kind, entry_value(food)))
+            last = line;
+    }
+    return last;
+}
+
+static void check_asked(struct checker *c, const struct sentence *s)
+{
+    struct span where;
+    struct amount asked, told;
+    if (!said_find(&c->sayings, c->r, "did_i_say", (struct span){s->first, s->last}, &where))
+        return;
+    const struct match *line = asked_line(c, s, where.last, &asked),
+                       *answer = line ? answer_to(c, line->words.last + 1, &told) : NULL;
+    const struct entry *food = answer ? entry_at(c->r, match_slot(line, SLOT_food)) : NULL;
+    const struct ingredient *before = food ? line_before(c, food, s->first) : NULL;
+    if (!before || before->id + BREATH_WORDS > s->first)
+        return;
+    double now = amount_in(c, &told, told.unit, before->amount.unit);
+    if (now <= 0
+        || overlap(now, now, ratio_double(before->amount.min), ratio_double(before->amount.max)))
+        return;
+    report_otherwise(c, answer->words, entry_shown(food), c->number, before);
+}
+
+/* ---- "four cups of liquid all together" */
+
+static bool is_liquid(const struct checker *c, const struct ingredient *line)
+{
+    struct span where;
+    return said_find(&c->sayings, c->r, "liquids", line->words, &where);
+}
+
+/* Of the dish's liquids before the word, in `unit`; 0 where fewer than two are told. */
+static double liquid_before(const struct checker *c, size_t word, struct text unit,
+                            const struct ingredient **last)
+{
+    double sum = 0;
+    size_t count = 0;
+    for (size_t i = 0; i < c->dish->ingredients.count; i++) {
+        const struct ingredient *line = &c->dish->ingredients.at[i];
+        double one = line->id < word && line->amount.known && is_liquid(c, line)
+                         ? amount_in(c, &line->amount, line->amount.unit, unit)
+                         : 0;
+        if (one <= 0)
+            continue;
+        sum += one;
+        count++;
+        *last = line;
+    }
+    return count > 1 ? sum : 0;
+}
+
+static void check_liquid(struct checker *c, const struct sentence *s)
+{
+    struct span where;
+    if (!said_find(&c->sayings, c->r, "of_liquid", (struct span){s->first, s->last}, &where))
+        return;
+    for (size_t i = s->match_first; i < s->match_first + s->match_count; i++) {
+        const struct match *m = &c->r->matches.at[i];
+        const struct ingredient *last = NULL;
+        struct said_amount said = {0};
+        if (m->rule->kind != RULE_amount || m->words.last < where.first
+            || m->words.last > where.last)
+            continue;
+        read_amount(c->r, s, m, &said);
+        double sum = said.amount.known ? liquid_before(c, m->words.first, said.amount.unit, &last)
+                                       : 0,
+               now = ratio_double(said.amount.min);
+        if (sum > 0 && (now > sum * ROUNDED || sum > now * ROUNDED))
+            REPORT(c, said_otherwise, subject_words(c, where), amount_words(c, last));
+        return;
+    }
+}
+
+void find_retold(struct checker *c)
+{
+    const size_t until = sentence_until(c->r, c->dish->words.last);
+    for (size_t i = sentence_from(c->r, c->dish->words.first); i < until; i++)
+        if (in_dish(c, c->r->sentences.at[i].first)) {
+            check_asked(c, &c->r->sentences.at[i]);
+            check_liquid(c, &c->r->sentences.at[i]);
+        }
+}

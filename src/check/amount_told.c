@@ -86,9 +86,14 @@ static bool is_asked(const struct checker *c, const struct ingredient *line)
                             (struct span){where.last + 1, behind.last}, &where));
 }
 
-/* "Butter them while they're hot": a verb. */
+/* "Butter them while they're hot": a verb; "salt them" puts in how much, but for
+ * "shall I salt it?" */
 static bool is_verb(const struct checker *c, const struct ingredient *line)
 {
+    const struct sentence *s = sentence_of(c->r, line->id);
+    if (line->entry && line->entry->marks & MARK_OF(salt))
+        return (s && s->flags & SENTENCE_QUESTION) || said_with(c, "to_taste", line->words)
+               || tasted_behind(c, line->words);
     return line->id < c->dish->words.last && c->r->words.at[line->id].after < AFTER_COMMA
            && c->r->words.at[line->id + 1].tag == TAG_IT;
 }

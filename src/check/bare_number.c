@@ -55,8 +55,28 @@ static bool unit_before(const struct checker *c, const struct ingredient *line)
     return false;
 }
 
+/* "Water, two hundred. Two hundred mils": the same number with its unit, soon behind. */
+#define UNIT_SOON_WORDS 8
+static bool unit_behind(const struct checker *c, const struct ingredient *line)
+{
+    const size_t until = sentence_until(c->r, line->words.last + UNIT_SOON_WORDS);
+    for (size_t i = sentence_from(c->r, line->words.last); i < until; i++) {
+        const struct sentence *s = &c->r->sentences.at[i];
+        for (size_t n = s->match_first; n < s->match_first + s->match_count; n++) {
+            const struct match *m = &c->r->matches.at[n];
+            if (m->rule->kind == RULE_amount && !span_is_empty(match_slot(m, SLOT_unit))
+                && m->words.first > line->words.last
+                && m->words.first <= line->words.last + UNIT_SOON_WORDS && ratio_finite(m->low)
+                && ratio_equal(m->low, line->amount.min))
+                return true;
+        }
+    }
+    return false;
+}
+
 bool lacks_unit(const struct checker *c, const struct ingredient *line)
 {
-    return !counted(c, line) && !unit_before(c, line) && !said_with(c, "in_parts", line->words)
+    return !counted(c, line) && !unit_before(c, line) && !unit_behind(c, line)
+           && !said_with(c, "in_parts", line->words)
            && !said_with(c, "written_amount", line->words);
 }

@@ -42,6 +42,21 @@ static bool has_amount(const struct checker *c, size_t word)
            && memchr(TAGS, c->r->words.at[word - 1].tag, sizeof TAGS);
 }
 
+static bool is_question(const struct checker *c, struct span words)
+{
+    const struct sentence *s = sentence_of(c->r, words.first);
+    return s && s->flags & SENTENCE_QUESTION;
+}
+
+/* "Now you salt it ... just do it to taste". */
+#define TASTE_WORDS 20
+bool tasted_behind(const struct checker *c, struct span words)
+{
+    struct span where, behind = {words.last + 1, words.last + TASTE_WORDS};
+    return behind.last < c->r->words.count
+           && said_find(&c->sayings, c->r, "to_taste", behind, &where);
+}
+
 /* "Salt and pepper on both sides": each food that the dish's list has not. */
 static void find_seasoning(struct checker *c, struct span part)
 {
@@ -49,13 +64,15 @@ static void find_seasoning(struct checker *c, struct span part)
     while (part.first <= part.last && said_find(&c->sayings, c->r, "seasons", part, &where)) {
         part.first = where.last + 1;
         if (has_amount(c, where.first) || c->r->words.at[where.first].scope & SCOPE_NOT_DONE
-            || said_with(c, "to_taste", where))
+            || said_with(c, "to_taste", where) || is_question(c, where)
+            || said_with(c, "asked", where) || tasted_behind(c, where))
             continue;
         for (size_t i = where.first; i <= where.last; i++) {
             const struct word *w = &c->r->words.at[i];
             const struct entry *food =
                 w->entry ? entry_as(pack_find(c->k, entry_value(w->entry), NULL), TAG_FOOD) : NULL;
-            if (food && w->tag != TAG_INSIDE && !has_line(c->dish, entry_value(food), i))
+            bool none = i && c->r->words.at[i - 1].tag == TAG_NOT; /* "pepper but no salt" */
+            if (food && !none && w->tag != TAG_INSIDE && !has_line(c->dish, entry_value(food), i))
                 REPORT_PLAIN(c, no_amount,
                              ((struct subject_of){w->start, where,
                                                   w->tag == TAG_FOOD ? entry_shown(w->entry)

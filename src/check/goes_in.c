@@ -11,12 +11,24 @@ const struct word *food_word(const struct checker *c, const struct ingredient *l
  * sentence. */
 #define LIST_WORDS 3
 #define ALONE_WORDS 4
+
+/* "Lettuce, pickles, and two spoons of mayo": the last but one of a row. */
+static bool listed_before(const struct checker *c, const struct ingredient *line,
+                          const struct ingredient *other)
+{
+    const struct word *before = line->words.first ? &c->r->words.at[line->words.first - 1] : NULL;
+    return before && (before->tag == TAG_FOOD || before->tag == TAG_AND)
+           && other->words.first > line->id && other->words.first - line->id <= LIST_WORDS
+           && span_has_tag(c->r, (struct span){line->id + 1, other->words.first}, TAG_AND);
+}
+
 static bool in_list(const struct checker *c, const struct ingredient *line)
 {
     for (size_t i = 0; i < c->dish->ingredients.count; i++) {
         const struct ingredient *other = &c->dish->ingredients.at[i];
-        if (other->amount.known && other->id < line->words.first
-            && line->words.first - other->id <= LIST_WORDS)
+        if (other->amount.known
+            && ((other->id < line->words.first && line->words.first - other->id <= LIST_WORDS)
+                || listed_before(c, line, other)))
             return true;
     }
     const struct sentence *s = sentence_of(c->r, line->id);

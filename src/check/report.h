@@ -101,6 +101,8 @@ bool amount_elsewhere(const struct dish *d, const struct ingredient *line);
 bool known_elsewhere(const struct checker *c, const struct ingredient *line);
 /* Whether one of the set is said in the sentence of these words. */
 bool said_with(const struct checker *c, const char *set, struct span words);
+/* "Now you salt it ... just do it to taste": whether it is told soon behind the words. */
+bool tasted_behind(const struct checker *c, struct span words);
 /* Whether the line's number, which has no unit, is no count, and none goes on from before. */
 bool lacks_unit(const struct checker *c, const struct ingredient *line);
 /* "Black pepper, plenty", "salt, by eye": whether what is vague stands behind the line's food;

@@ -50,10 +50,29 @@ static bool sized(const struct checker *c, const struct ingredient *line)
                || (said_find(&c->sayings, c->r, "spoons", said, &where) && spoon_told(c, said)));
 }
 
+/* "A knob of butter, thirty grams or so": right behind the food, and no other food follows. */
+static bool told_next(const struct checker *c, const struct ingredient *line)
+{
+    const struct sentence *s = food_word(c, line) ? sentence_of(c->r, line->id) : NULL;
+    for (size_t n = 0; s && n < s->match_count; n++) {
+        const struct match *m = &c->r->matches.at[s->match_first + n];
+        const struct word *last = &c->r->words.at[m->words.last];
+        struct said_amount said;
+        if (m->rule->kind != RULE_amount || m->words.first != line->id + 1)
+            continue;
+        read_amount(c->r, s, m, &said);
+        if (said.amount.known && !said.vague && said.amount.unit.length)
+            return last->after >= AFTER_COMMA || (m->words.last < s->last && last[1].tag == TAG_OR);
+    }
+    return false;
+}
+
 /* "Some carrots in there, eight of them": told behind, and nothing is done between. */
 #define TOLD_WORDS 9
 static bool told_after(const struct checker *c, const struct ingredient *line)
 {
+    if (told_next(c, line))
+        return true;
     if (!food_word(c, line) || !amount_elsewhere(c->dish, line) || !amount_behind(c, line))
         return false;
     for (size_t i = line->id + 1; i <= line->id + TOLD_WORDS && i < c->r->words.count; i++) {

@@ -118,8 +118,8 @@ static void check_sentence(struct checker *c, const struct sentence *s)
         check_count(c, s, where);
     if (!has_line(c, s) || takes_back(c, s))
         return;
-    if (in_recap(c, s))
-        where = all;
+    if (in_recap(c, s) || said_find(&c->sayings, c->r, "firm_amount", all, &where))
+        where = all; /* "eight chilies for one coconut, not less" */
     else if (!said_find(&c->sayings, c->r, "recap_amount", all, &where)
              && !said_find(&c->sayings, c->r, "written_amount", all, &where)
              && !answers(c, s, &where))

@@ -171,8 +171,10 @@ static bool told(const struct checker *c, const struct safety_rule *rule)
 
 /* "I pull mine at 150, a little pink is fine": what was said of it in the same breath is enough. */
 #define SAME_BREATH_SECONDS 20
-static bool told_at(const struct checker *c, struct text publication, double at)
+static bool told_at(const struct checker *c, const struct safety_rule *rule, double at)
 {
+    struct text publication = TEXT_EMPTY;
+    published(c, cell(rule, RULE_SOURCE), &publication);
     for (size_t i = 0; i < c->r->findings.count; i++) {
         const struct finding *f = &c->r->findings.at[i];
         if (f->dish == c->number && text_equal(f->kind, c->rows[CASE_unsafe].kind)
@@ -186,17 +188,15 @@ static bool told_at(const struct checker *c, struct text publication, double at)
 static void listen(struct checker *c, const struct safety_rule *rule, struct span part)
 {
     struct span where;
-    struct text publication = TEXT_EMPTY;
     const bool once = text_is(cell(rule, RULE_UNLESS), "inside");
-    published(c, cell(rule, RULE_SOURCE), &publication);
     while (part.first <= part.last && set_said(c, cell(rule, RULE_SAID), part, &where)) {
         part.first = where.last + 1;
         /* Its own words are a "don't". */
         bool kept = text_starts(cell(rule, RULE_SAID), "kept")
                     || text_starts(cell(rule, RULE_SAID), "judged");
         if ((!kept && !real(c, where)) || !broken(c, rule, where) || taken_back(c, where)
-            || (once && told(c, rule)) || told_at(c, publication, c->r->words.at[where.first].start)
-            || !is_of(c, cell(rule, RULE_FOODS), where))
+            || (once && told(c, rule)) || !is_of(c, cell(rule, RULE_FOODS), where)
+            || told_at(c, rule, c->r->words.at[where.first].start))
             continue;
         struct subject_of what = {c->r->words.at[where.first].start, where,
                                   said_words(c->r, where)};
@@ -214,7 +214,7 @@ static void check_low(struct checker *c, const struct safety_rule *rule)
     if (!t || !ratio_finite(least) || other_animal(c, cell(rule, RULE_FOODS), t->words.first)
         || ratio_compare(ratio_add(fahrenheit(t), RATIO(1)), least) >= 0)
         return;
-    if (told_at(c, publication, t->at))
+    if (told_at(c, rule, t->at))
         return;
     struct text said = said_words(c->r, t->words);
     report_rule(c, rule, (struct subject_of){t->at, t->words, said}, said);
@@ -272,18 +272,24 @@ static void listen_everywhere(struct checker *c, const struct safety_rule *rule)
         listen(c, rule, c->beside[i]);
 }
 
+/* The rules that need no words; false where it is none of them. */
+static bool checked_alone(struct checker *c, const struct safety_rule *rule)
+{
+    const bool low = text_is(cell(rule, RULE_SAID), "low");
+    if (!low && !text_is(cell(rule, RULE_SAID), "none"))
+        return false;
+    const struct ingredient *food = food_of(c, c->dish, cell(rule, RULE_FOODS));
+    if (food && low)
+        check_low(c, rule);
+    else if (food)
+        check_none(c, rule, food);
+    return true;
+}
+
 void find_unsafe(struct checker *c)
 {
     struct safety_rule rule = {pack_table(c->k, "safety"), 0};
-    for (; rule.table && rule.row < rule.table->rows; rule.row++) {
-        const struct ingredient *food = food_of(c, c->dish, cell(&rule, RULE_FOODS));
-        if (text_is(cell(&rule, RULE_SAID), "low")) {
-            if (food)
-                check_low(c, &rule);
-        } else if (text_is(cell(&rule, RULE_SAID), "none")) {
-            if (food)
-                check_none(c, &rule, food);
-        } else
+    for (; rule.table && rule.row < rule.table->rows; rule.row++)
+        if (!checked_alone(c, &rule))
             listen_everywhere(c, &rule);
-    }
 }

@@ -200,8 +200,7 @@ static bool settle(struct hearing *h, struct span words, const struct guess *g)
     return true;
 }
 
-/* Tries one, two and three units from `begin` on, and four that are listed; the nearest reading
- * wins. */
+/* Tries one, two and three units from `begin` on; the nearest reading wins. */
 static void hear_unit(struct hearing *h, struct sentence_units *u, size_t begin, bool again)
 {
     struct guess best = {0};
@@ -213,8 +212,7 @@ static void hear_unit(struct hearing *h, struct sentence_units *u, size_t begin,
     struct unit_set open = slots_before(h, u, begin, again);
     if (unit_set_empty(&open))
         return;
-    const size_t most = begin + JOINED_WORDS + pairs;
-    for (size_t end = begin + 1; end <= u->count && end <= most; end++) {
+    for (size_t end = begin + 1; end <= u->count && end <= begin + JOINED_WORDS; end++) {
         if (units_divided(h, u, begin, end))
             break;
         struct guess g = hear_suspect(h, u, begin, end, pairs, &open);
@@ -224,7 +222,7 @@ static void hear_unit(struct hearing *h, struct sentence_units *u, size_t begin,
         }
     }
     if (settle(h, words, &best))
-        for (size_t n = begin; n < u->count && n < most; n++)
+        for (size_t n = begin; n < u->count && n < begin + JOINED_WORDS; n++)
             unit_forget(u, n);
 }
 

@@ -35,22 +35,36 @@ static bool heat_said(const struct checker *c, const struct step *s, uint64_t ma
 static bool in_oven(const struct checker *c, const struct step *s)
 {
     struct span where;
-    return !said_find(&c->sayings, c->r, "roasts_too", s->words, &where)
-           || said_find(&c->sayings, c->r, "oven_said", c->dish->words, &where);
+    if (!said_find(&c->sayings, c->r, "roasts_too", s->words, &where))
+        return true;
+    return !said_with(c, "in_pan", where)
+           && said_find(&c->sayings, c->r, "oven_said", c->dish->words, &where);
 }
 
-/* The first step that needs a temperature where the whole dish has none. */
+/* The first step that needs a temperature, from step `i` on; SIZE_MAX: there is none. `told`: that
+ * it is in the oven was said before, so that "in for forty minutes" is enough. */
+static size_t needs_heat(const struct checker *c, uint64_t marks, const char *of, size_t i,
+                         bool told)
+{
+    for (; i < c->dish->steps.count; i++) {
+        const struct step *s = &c->dish->steps.at[i];
+        if (step_marks(c, s) & marks && (told || heat_said(c, s, marks, of)) && in_oven(c, s))
+            return i;
+    }
+    return SIZE_MAX;
+}
+
+/* Where the whole dish has no temperature: the step that needs it, and "oven on" only where nothing
+ * is baked after it. */
 static void find_temperature(struct checker *c, uint64_t marks, const char *of)
 {
-    if (temperature_of(c->dish, of))
+    size_t first = temperature_of(c->dish, of) ? SIZE_MAX : needs_heat(c, marks, of, 0, false);
+    if (first == SIZE_MAX)
         return;
-    for (size_t i = 0; i < c->dish->steps.count; i++) {
-        const struct step *s = &c->dish->steps.at[i];
-        if (step_marks(c, s) & marks && heat_said(c, s, marks, of) && in_oven(c, s)) {
-            REPORT(c, no_temperature, subject_step(c->r, s), text_from(of));
-            return;
-        }
-    }
+    bool preheats = step_marks(c, &c->dish->steps.at[first]) & MARK_OF(changes);
+    size_t bakes = preheats ? needs_heat(c, marks, of, first + 1, true) : first;
+    const struct step *s = &c->dish->steps.at[bakes == SIZE_MAX ? first : bakes];
+    REPORT(c, no_temperature, subject_step(c->r, s), text_from(of));
 }
 
 /* Words that carry a step on stand so near to it. */
@@ -85,7 +99,7 @@ static void find_times(struct checker *c)
         struct span where;
         if (has_end(c->dish, i) || !said_find(&c->sayings, c->r, "needs_time", s->words, &where)
             || c->r->words.at[where.last].scope & (SCOPE_NOT_DONE | SCOPE_UNTIL)
-            || not_yet(c, where.first))
+            || not_yet(c, where.first) || said_with(c, "if_you", where))
             continue;
         struct subject_of what = {c->r->words.at[where.first].start, where,
                                   said_words(c->r, where)};

@@ -19,7 +19,7 @@ static bool tells_none(const struct checker *c, const struct match *m,
 }
 
 /* "A quarter cup of honey. Did I say a quarter? A third": said in the next breath. */
-#define BREATH_WORDS 30
+#define BREATH_WORDS 20
 static bool corrects(const struct checker *c, const struct match *m, const struct went_in *in)
 {
     return in->dish == c->number && in->other->id + BREATH_WORDS > m->words.first
@@ -59,12 +59,17 @@ bool number_in(const struct checker *c, const struct sentence *s, struct span wh
 static void check_count(struct checker *c, const struct sentence *s, struct span where)
 {
     struct went_in in;
-    struct amount count;
+    struct amount count = {0};
+    struct text unit = TEXT_EMPTY;
     for (size_t i = where.last + 1; i <= s->last && i <= where.last + 3; i++) {
         const struct word *w = &c->r->words.at[i];
+        if ((w->tag == TAG_UNIT || w->tag == TAG_COUNTER) && w->entry)
+            unit = entry_value(w->entry); /* "all six cloves of garlic" */
         if (w->tag != TAG_FOOD || !w->entry)
             continue;
-        if (number_in(c, s, where, &count) && told_otherwise(c, w->entry, where.first, &count, &in))
+        bool counted = number_in(c, s, where, &count);
+        count.unit = unit;
+        if (counted && told_otherwise(c, w->entry, where.first, &count, &in))
             report_otherwise(c, (struct span){where.first, i}, entry_shown(w->entry), c->number,
                              in.other);
         return;

@@ -5,7 +5,7 @@
 #include "check/again.h"
 
 /* What is taken back in the next breath is a correction, which the builder has heeded. */
-#define BREATH_WORDS 30
+#define BREATH_WORDS 20
 /* The other amount stands so near behind the question. */
 #define ANSWER_WORDS 14
 /* Cooks round what they add up. */

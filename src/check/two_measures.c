@@ -26,11 +26,28 @@ static bool measured_in(const struct checker *c, const struct match *m, struct a
     return true;
 }
 
+/* The food of the amount, right behind it; NULL: none is named. */
+#define OF_WORDS 4
+static const struct entry *food_behind(const struct checker *c, const struct match *m)
+{
+    for (size_t i = m->words.last + 1; i <= m->words.last + OF_WORDS && i < c->r->words.count; i++)
+        if (c->r->words.at[i].tag == TAG_FOOD)
+            return c->r->words.at[i].entry;
+    return NULL;
+}
+
+/* "350 grams of water, that's about a pound of flour". */
+static bool of_two_foods(const struct checker *c, const struct match *a, const struct match *b)
+{
+    const struct entry *x = food_behind(c, a), *y = food_behind(c, b);
+    return x && y && !one_names_both(entry_value(x), entry_value(y));
+}
+
 static void check_measures(struct checker *c, const struct match *a, const struct match *b)
 {
     struct amount one, other;
     if (!same_again(c, "same_amount", a, b) || !measured_in(c, a, &one)
-        || !measured_in(c, b, &other) || text_equal(one.unit, other.unit))
+        || !measured_in(c, b, &other) || text_equal(one.unit, other.unit) || of_two_foods(c, a, b))
         return;
     double as = amount_in(c, &one, one.unit, other.unit), said = ratio_double(other.min);
     if (as > 0 && said > 0 && (as > said * ROUNDED || said > as * ROUNDED))

@@ -89,11 +89,12 @@ bool in_passing(const struct checker *c, const struct ingredient *line)
     const struct word *w = food_word(c, line);
     const struct sentence *s = w ? sentence_of(c->r, line->id) : NULL;
     struct span where, rest = s ? (struct span){s->first, s->last} : NO_WORDS;
-    if (s && s->flags & SENTENCE_QUESTION && s->last + 1 < c->r->words.count)
-        rest.last =
-            sentence_of(c->r, s->last + 1)->last; /* "Raisins? Some families put raisins." */
+    const bool asks = s && s->flags & SENTENCE_QUESTION; /* "Raisins? Some families put raisins." */
+    if (s && s->last + 1 < c->r->words.count
+        && (asks || c->r->words.at[s->last].after < AFTER_COMMA))
+        rest.last = sentence_of(c->r, s->last + 1)->last;
     while (s && rest.first <= rest.last && said_find(&c->sayings, c->r, "passing", rest, &where)) {
-        if ((where.first <= line->id && line->id <= where.last) || where.first > s->last)
+        if ((where.first <= line->id && line->id <= where.last) || (asks && where.first > s->last))
             return true;
         rest.first = where.first + 1;
     }

@@ -14,7 +14,9 @@ static bool is_share(const struct checker *c, const struct ingredient *line)
         && where.first == behind.first)
         return true;
     return line->words.first < line->id
-           && span_has_tag(c->r, (struct span){line->words.first, line->id - 1}, TAG_THE);
+           && span_has_tag(c->r, (struct span){line->words.first, line->id - 1}, TAG_THE)
+           && (amount_elsewhere(c->dish, line) || known_elsewhere(c, line)
+               || (line->entry && line->entry->marks & MARK_OF(generic)));
 }
 
 /* "Serves four with some crusty bread", "two thighs each, and a spoonful of potatoes". */

@@ -63,7 +63,7 @@ bar	bar
 thumb	thumb		thumb sized piece | thumb size piece | knuckle
 
 @forms none
-bits	piece	plural
+bits	piece	plural generic
 @forms noun
 
 @tag CONTAINER

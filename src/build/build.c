@@ -253,7 +253,8 @@ bool build_recipes(struct recording *r, const struct pack *k, struct problems *p
                 read_heat(&b, &r->sentences.at[n]);
             if (yield_is_of(r, b.dish, n, inside))
                 build_yield(&b, &r->sentences.at[n]);
-            else if (r->sentences.at[n].last < r->dishes.at[0].words.first)
+            else if (r->sentences.at[n].last < r->dishes.at[0].words.first
+                     || yield_is_shared(r, &r->sentences.at[n]))
                 share_yield(&b, &r->sentences.at[n]);
         }
         settle_steps(&b);

@@ -104,6 +104,8 @@ void build_yield(struct builder *b, const struct sentence *s);
 /* The same where it is said before all dishes, of everybody who will eat: of each dish that says
  * nothing else. */
 void share_yield(struct builder *b, const struct sentence *s);
+/* Whether the sentence tells a yield that holds for all dishes: "all of this feeds eight". */
+bool yield_is_shared(const struct recording *r, const struct sentence *s);
 /* Whether what sentence `n` says of a yield is of this dish: of the one that is named there or
  * beside it, else of the one whose words it is among (`inside`). */
 bool yield_is_of(const struct recording *r, const struct dish *d, size_t n, bool inside);

@@ -73,6 +73,8 @@ void chunks_make(struct chunks *c, const struct recording *r, const struct sente
         *k = (struct chunk){.first = i, .last = last, .match = m};
         k->entry = m ? NULL : r->words.at[last].entry;
         k->tag = m && m->rule->tag ? m->rule->tag : r->words.at[last].tag;
+        if (m && k->tag == TAG_ACTION)
+            k->tag = TAG_OTHER; /* a verb within a match is none of its own */
         c->shapes |= k->entry ? entry_shape(k->entry) : 0;
         for (; i <= last; i++) {
             k->scope |= r->words.at[i].scope;

@@ -18,7 +18,8 @@ static size_t named_near(const struct recording *r, size_t n)
 bool yield_is_elsewhere(const struct recording *r, size_t n)
 {
     const struct sentence *s = &r->sentences.at[n];
-    return s->last < r->dishes.at[0].words.first || (s->match_count && named_near(r, n));
+    return s->last < r->dishes.at[0].words.first
+           || (s->match_count && (named_near(r, n) || yield_is_shared(r, s)));
 }
 
 bool yield_is_of(const struct recording *r, const struct dish *d, size_t n, bool inside)

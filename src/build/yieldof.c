@@ -124,7 +124,7 @@ struct text piece_name(const struct entry *e)
 {
     struct text shown = entry_shown(e), kind = entry_value(e);
     if (e->tag != TAG_DISH)
-        return shown;
+        return e->marks & MARK_OF(generic) ? kind : shown; /* "bits" are pieces */
     return ends_so(shown, kind) ? text_last_word(kind) : text_last_word(shown);
 }
 
@@ -162,7 +162,9 @@ struct text yield_counted(const struct builder *b, const struct match *m)
     const struct entry *e = yield_eater(b, m);
     if (!e && text_is(m->rule->option, "cut"))
         return cut_into(b, m);
-    if (text_is(m->rule->option, "serving") || text_is(m->rule->option, "served") || !e
+    bool whole = e && e->tag == TAG_DISH && !(e->marks & MARK_OF(plural)) /* "tabbouleh, four" */
+                 && match_slot(m, SLOT_eater).first < match_slot(m, SLOT_number).first;
+    if (text_is(m->rule->option, "serving") || text_is(m->rule->option, "for") || !e || whole
         || e->tag == TAG_SIDE || e->tag == TAG_PART)
         return TEXT_OF("serving");
     const struct entry *eater = eater_reading(b->k, e);

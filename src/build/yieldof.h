@@ -21,6 +21,12 @@ const struct entry *dish_piece(const struct builder *b);
 const struct entry *yield_eater(const struct builder *b, const struct match *m);
 /* "Big bowls" are bowls, which people eat from; NULL for what they do not. */
 const struct entry *eater_reading(const struct pack *k, const struct entry *e);
+/* Whether the dish was made before, and nothing goes into it any more: what is filled then is the
+ * dish, whatever else is said of it. */
+bool dish_is_filled(const struct builder *b);
+/* Whether they count what the dish makes, and nothing else. Pieces that are only cut count where
+ * the dish is named after them; vessels where people eat from them. */
+bool yield_counts(const struct builder *b, const struct match *m);
 /* "Apple turnovers" are counted as turnovers, cheeseburgers as burgers. */
 struct text piece_name(const struct entry *e);
 /* Whether the words count pieces without saying of what: the title, which may not be made yet,

@@ -223,7 +223,7 @@ ball up	shape
 press	press	prep	press down | press in | press into | press out | press together | squish | smush
 pat	pat dry			verb2
 pat down	press		pat in	verb2
-pat out	flatten		pat it out | pat that out | pat them out | pat it down flat | pat it out flat	verb2
+pat out	pat out		pat it out | pat that out | pat them out | pat it down flat | pat it out flat	verb2
 pinch	pinch		pinch together
 tap				verb2
 knock on	tap		knock on it | knock on the bottom	verb:knocks,knocking,knocked,knocked

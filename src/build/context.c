@@ -6,6 +6,7 @@
 #include "build/instruction.h"
 #include "build/wetpan.h"
 #include "build/wording.h"
+#include "match/capture.h"
 #include "match/clause.h"
 
 /* Whether food cooks in a frying pan now. */
@@ -109,6 +110,24 @@ static bool ends_on_top(const struct builder *b, size_t verb)
     size_t top = find_done(b, TAG_FINISH);
     return top != NOWHERE && !(top + 1 < b->chunks.count && b->chunks.at[top + 1].tag == TAG_OF)
            && (verb == NOWHERE || is_together(b, verb, top));
+}
+
+static bool says_vague(const struct builder *b, const struct chunk *c)
+{
+    for (size_t i = c->first; i <= c->last; i++)
+        if (b->r->words.at[i].tag == TAG_VAGUE)
+            return true;
+    return false;
+}
+
+bool is_poured(const struct builder *b)
+{
+    size_t line = find_done(b, TAG_LINE);
+    const struct match *m = line == NOWHERE ? NULL : b->chunks.at[line].match;
+    const struct entry *food = m ? entry_at(b->r, match_slot(m, SLOT_food)) : NULL;
+    bool little = line != NOWHERE && says_vague(b, &b->chunks.at[line]); /* "a bit of milk" */
+    return food && !little && !(food->marks & MARK_OF(produce))          /* nor "tomatoes on top" */
+           && step_words_list(b->k, "liquid", text_last_word(entry_value(food)));
 }
 
 /* Whether raw meat or fish stands with something that gives it taste: ground meat is only kept
@@ -246,7 +265,7 @@ static bool is_place(const struct builder *b, struct text place, uint64_t heat, 
     if (text_is(place, "side"))
         return is_laid(b, verb);
     if (text_is(place, "finish"))
-        return ends_on_top(b, verb);
+        return ends_on_top(b, verb) && !is_poured(b);
     return text_equal(place, b->group) || was_made(b, place, heat) || names(b, place, verb);
 }
 

@@ -22,4 +22,7 @@ uint64_t last_heat(const struct builder *b);
  * in which it can rise. */
 bool is_proving(const struct builder *b);
 
+/* "A litre of stock on top": the sentence's first food is poured, not sprinkled. */
+bool is_poured(const struct builder *b);
+
 #endif

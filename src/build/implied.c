@@ -291,6 +291,8 @@ static struct text implied_action(const struct builder *b, enum implied_kind kin
         kind == IMPLIED_LINE || kind == IMPLIED_GARNISH ? amount_action(b, chunk) : TEXT_EMPTY;
     if (amount.length)
         return amount;
+    if (kind == IMPLIED_GARNISH && is_poured(b))
+        kind = IMPLIED_LINE;
     struct text row = text_from(kinds[kind].row), here = action_in_context(b, row, NOWHERE);
     return text_equal(row, here) ? action_in_context(b, implied_row(b->k, kinds[kind].row), NOWHERE)
                                  : here;

@@ -2,9 +2,8 @@
  * SPDX-License-Identifier: MIT */
 #include "build/heatof.h"
 
-#include <math.h>
-
 #include "build/heat.h"
+#include "build/heatinside.h"
 #include "build/implied.h"
 #include "build/instruction.h"
 #include "build/wording.h"
@@ -16,13 +15,8 @@
 /* "Oven on. One eighty.": what a number without a thing is of may stand so many sentences before.
  */
 #define HEATED_SENTENCES 2
-#define BARE_LEAST 50
 #define OVEN_LEAST 90
 #define OIL_LEAST 150 /* in Celsius; less is read in what is fried */
-#define INSIDE_F_MOST 212
-/* A bare number below it is no heat that a Fahrenheit thermometer is waited for. */
-#define INSIDE_F_LEAST 110
-
 /* "Preheat": the verb names the oven itself. */
 static bool is_preheating(const struct entry *e)
 {
@@ -111,34 +105,6 @@ static bool says_pan(const struct builder *b)
         if (b->chunks.at[i].tag == TAG_VESSEL && chunk_marks(&b->chunks.at[i]) & MARK_OF(fries))
             return true;
     return text_is(b->heated, "pan") && b->heated_age <= HEATED_SENTENCES;
-}
-
-/* A number that the inside of a food can have. */
-static bool may_be_inside(const struct builder *b, const struct chunk *c)
-{
-    double value = ratio_double(c->match->low);
-    return value >= (b->scale == 'F' ? INSIDE_F_LEAST : BARE_LEAST) && value <= INSIDE_F_MOST;
-}
-
-static bool has_meat(const struct dish *d)
-{
-    const uint64_t meat = MARK_OF(meat) | MARK_OF(poultry) | MARK_OF(fish) | MARK_OF(shellfish);
-    for (size_t i = 0; i < d->ingredients.count; i++)
-        if (d->ingredients.at[i].entry && d->ingredients.at[i].entry->marks & meat)
-            return true;
-    return false;
-}
-
-/* A dial is set in fives: "that one's one sixty-eight" is read in a food. */
-#define DIAL_STEP 5
-
-static bool is_no_dial(const struct builder *b, const struct chunk *c)
-{
-    double value = ratio_double(c->match->low);
-    unsigned char lead = c > b->chunks.at ? (c - 1)->tag : (unsigned char) TAG_SO;
-    return text_is(c->match->rule->option, "bare") && may_be_inside(b, c) && has_meat(b->dish)
-           && fmod(value, DIAL_STEP) != 0.0
-           && (lead == TAG_THERE || lead == TAG_BE || lead == TAG_IT);
 }
 
 /* "The middle is ninety Celsius." */
@@ -246,60 +212,6 @@ static bool is_beside_oven(const struct builder *b, const struct chunk *c)
     return scale && ratio_double(c->match->low) >= OVEN_LEAST;
 }
 
-/* What may stand between "at" or "reads" and the number, or between a verb and "at": "them", "the
- * chops". */
-static bool is_passed_over(const struct chunk *c)
-{
-    return c->tag == TAG_AT || c->tag == TAG_IT || c->tag == TAG_THE || c->tag == TAG_HEDGE
-           || c->tag == TAG_OTHER || c->tag == TAG_LINE || c->tag == TAG_PART;
-}
-
-/* "It reads one forty-five", "pull it at 135", "take the chops off at 140": a heat that a food has
- * inside. */
-static bool is_read_inside(const struct builder *b, const struct chunk *c)
-{
-    const struct chunk *begin = b->chunks.at, *before = c;
-    double value = ratio_double(c->match->low);
-    if (value < BARE_LEAST || value > INSIDE_F_MOST)
-        return false;
-    while (before > begin && is_passed_over(before - 1))
-        before--;
-    if (before-- == begin)
-        return false;
-    if (before->tag == TAG_BE)
-        return chunk_marks(before) & MARK_OF(tells);
-    const struct entry *does =
-        (c - 1)->tag == TAG_AT ? action_entry(b->k, said_verb(b, (size_t) (before - begin)).action)
-                               : NULL;
-    return does && does->marks & MARK_OF(takes) && may_be_inside(b, c);
-}
-
-/* "It's one sixty-five in there", "one eighty in the breast". */
-static bool is_within(const struct builder *b, const struct chunk *c)
-{
-    const struct chunk *begin = b->chunks.at, *end = begin + b->chunks.count, *at = c + 1;
-    if (c == begin || at == end || at->tag != TAG_INTO || !may_be_inside(b, c)
-        || ((c - 1)->tag != TAG_THERE && (c - 1)->tag != TAG_BE && (c - 1)->tag != TAG_AT
-            && !is_step_word(b, c - 1, "wants")))
-        return false;
-    at++;
-    while (at < end && at->tag == TAG_THE)
-        at++;
-    return at < end && (at->tag == TAG_LINE || at->tag == TAG_PART || is_step_word(b, at, "there"));
-}
-
-/* "165 in the breast, and the thigh's at 180": of what the heat before it is of. */
-static bool is_inside_too(const struct builder *b, const struct chunk *c)
-{
-    if (c == b->chunks.at || ((c - 1)->tag != TAG_AT && (c - 1)->tag != TAG_THERE)
-        || !may_be_inside(b, c))
-        return false;
-    for (const struct chunk *k = c - 1; k >= b->chunks.at; k--)
-        if (k->tag == TAG_HEATED && k->match)
-            return text_is(temperature_of(b, k), "inside");
-    return false;
-}
-
 /* Whether the sentence speaks of a grill or of its lid. */
 static bool says_grill(const struct builder *b)
 {
@@ -317,8 +229,7 @@ struct text temperature_of(const struct builder *b, const struct chunk *c)
     struct text of = heated_thing(b, c);
     if (!of.length && is_beside_oven(b, c))
         return TEXT_OF("oven");
-    if (!of.length
-        && (is_read_inside(b, c) || is_within(b, c) || is_inside_too(b, c) || is_no_dial(b, c)))
+    if (!of.length && (is_read_inside(b, c) || is_inside_too(b, c)))
         return TEXT_OF("inside");
     if (!text_is(of, "inside") || ratio_double(c->match->low) <= INSIDE_F_MOST)
         return of;

@@ -4,6 +4,7 @@
 
 #include <string.h>
 
+#include "build/doer.h"
 #include "build/noorder.h"
 #include "build/ordered.h"
 #include "build/wording.h"

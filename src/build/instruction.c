@@ -64,6 +64,19 @@ static bool is_told_short(const struct builder *b, size_t i)
     return begins && i + 1 < b->chunks.count && b->chunks.at[i + 1].tag == TAG_IT;
 }
 
+/* "A loaf tin, greased and lined": what has to be done to a vessel, said behind it. */
+static bool is_readied(const struct builder *b, size_t i)
+{
+    const struct chunk *c = &b->chunks.at[i];
+    if (c->tag != TAG_DONE || !i || c->scope & (SCOPE_NOT_DONE | SCOPE_UNTIL)
+        || !step_words_list(b->k, "readies", entry_value(c->entry)))
+        return false;
+    size_t n = i - 1;
+    while (n && (b->chunks.at[n].tag == TAG_AND || b->chunks.at[n].tag == TAG_DONE))
+        n--;
+    return b->chunks.at[n].tag == TAG_VESSEL;
+}
+
 /* "Ten minutes, turning them now and then", "whisking all the time": beside what goes on. */
 static bool is_done_meanwhile(const struct builder *b, size_t i)
 {
@@ -84,7 +97,7 @@ static bool is_going_on(const struct builder *b, size_t i)
 {
     const struct chunk *c = &b->chunks.at[i];
     struct phrasal split;
-    if (is_told_short(b, i) || is_done_meanwhile(b, i))
+    if (is_told_short(b, i) || is_readied(b, i) || is_done_meanwhile(b, i))
         return true;
     if ((c->tag != TAG_DOING && c->tag != TAG_DONE) || !i
         || c->scope & (SCOPE_NOT_DONE | SCOPE_UNTIL))

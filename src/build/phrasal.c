@@ -214,6 +214,17 @@ static bool is_alone(const struct builder *b, size_t i)
                    && b->r->words.at[b->chunks.at[i - 1].last].after >= AFTER_COMMA));
 }
 
+/* "Turn the music down": what is turned, between chunks `i` and `at`, is no word of a kitchen. */
+static bool is_of_the_room(const struct builder *b, size_t i, size_t at, struct text action)
+{
+    const struct entry *e = action_entry(b->k, action);
+    for (size_t n = i + 1; e && e->marks & MARK_OF(changes) && n < at; n++)
+        if (b->chunks.at[n].tag == TAG_OTHER && !b->chunks.at[n].entry
+            && b->chunks.at[n - 1].tag == TAG_THE)
+            return true;
+    return false;
+}
+
 /* Whether the row's other words stand behind chunk `i`. */
 static bool fits(const struct builder *b, size_t i, const struct phrasal_row *row,
                  struct phrasal *out)
@@ -227,7 +238,7 @@ static bool fits(const struct builder *b, size_t i, const struct phrasal_row *ro
                     ? kept_food(b, i)
                     : find_particle(b, i, row->particle,
                                     has_subject(b, i, row->object) ? any : row->object);
-    bool none = text_is(row->action, "-");
+    bool none = text_is(row->action, "-") || (at && is_of_the_room(b, i, at, row->action));
     if (at && is_object(b, i) && (!ends_clause(b, at) || b->chunks.at[at].tag == TAG_FINISH))
         return false; /* "put the pan on the scales", "put a pan on top" */
     if (!at || (none && is_led_to(b, i, at)))

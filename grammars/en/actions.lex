@@ -89,7 +89,8 @@ snip	snip		snip in	verb2
 run a knife through	chop		run the knife through | run your knife through	verb:runs,running,ran,run
 tear	tear		tear up | tear in | tear apart	verb:tears,tearing,tore,torn
 rip	tear		rip up	verb2
-pull apart	shred		pull
+pull apart	shred
+pull	pull
 shell	shell
 husk	husk
 shuck	shuck

@@ -505,7 +505,8 @@ smoked brisket
 sauerbraten		names
 piroshki
 stuffed shells
-salad			green salad | kachumber | kachumber salad | raita | caesar salad | potato salad | greek salad | chicken salad | tuna salad | egg salad | fruit salad | side salad | waldorf salad | nicoise salad | cobb salad | bean salad | quinoa salad | tomato salad | caprese | caprese salad | cucumber salad | warm salad | rice salad | noodle salad | beet salad | broccoli salad | panzanella | macaroni salad | garden salad | house salad | kale salad | spinach salad | lentil salad | orzo salad
+salad			green salad | kachumber salad | caesar salad | potato salad | greek salad | chicken salad | tuna salad | egg salad | fruit salad | side salad | waldorf salad | nicoise salad | cobb salad | bean salad | quinoa salad | tomato salad | caprese salad | cucumber salad | warm salad | rice salad | noodle salad | beet salad | broccoli salad | macaroni salad | garden salad | house salad | kale salad | spinach salad | lentil salad | orzo salad
+kachumber	salad	names	raita | caprese | panzanella
 coleslaw
 omelette			omelet | spanish omelette | tortilla espanola
 frittata

@@ -182,12 +182,18 @@ static void add_parts_of(struct candidates *c, struct span phrase, size_t starts
     }
 }
 
+/* "The tagine's lamb": what follows is told of it. */
+static bool is_contracted(const struct word *w)
+{
+    return w->entry && text_ends(w->text, "'s") && !text_ends(entry_words(w->entry), "'s");
+}
+
 /* The noun phrase that begins at word `i`. */
 static struct span phrase_at(const struct recording *r, const struct sentence *s, size_t i)
 {
     size_t last = i;
     while (last < s->last && last - i < PHRASE_WORDS && r->words.at[last].after < AFTER_COMMA
-           && stands_in_name(&r->words.at[last + 1]))
+           && !is_contracted(&r->words.at[last]) && stands_in_name(&r->words.at[last + 1]))
         last++;
     return (struct span){i, last};
 }

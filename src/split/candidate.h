@@ -42,6 +42,7 @@ struct candidate {
     size_t dish;
     size_t home;           /* times */
     size_t cut;            /* of these, as a part of a longer noun phrase */
+    size_t fuller;         /* longer names that end with it, with what tells more before it */
     struct span words;     /* where it is said first there */
     struct said_bits said; /* of all these places */
 };
@@ -61,6 +62,7 @@ struct candidates {
     LIST(struct candidate) all;
     size_t *table, room;       /* by hash: a number of `all` plus one */
     const struct table *known; /* words of the language; borrowed */
+    double about_most;         /* how much the dish that is looked at is about one food, at most */
     /* What the rules of phrases chose for the dish that is looked at, and how sure they are. */
     struct span chosen; /* first > last: nothing */
     uint64_t chosen_hash;

@@ -1,6 +1,7 @@
 /* split/look.c: the names that are said in a dish, and near it.
  * SPDX-License-Identifier: MIT */
 #include "split/candidate.h"
+#include "split/topic.h"
 
 /* What is said so many sentences before or behind a dish, and in no other, is looked at too. */
 #define AHEAD_SENTENCES 5
@@ -21,7 +22,7 @@ static bool is_near(const struct candidates *c, size_t d, size_t i)
 static void begin_look(struct candidate *n, size_t d, struct span words)
 {
     n->dish = d + 1;
-    n->home = n->cut = 0;
+    n->home = n->cut = n->fuller = 0;
     n->words = words;
     n->said = (struct said_bits){{0, 0}};
 }
@@ -35,6 +36,31 @@ static void look_at(struct candidates *c, size_t d, const struct saying *p, stru
     n->cut += p->words.first > p->phrase.first || p->words.last < p->phrase.last;
     n->said.at[0] |= said.at[0];
     n->said.at[1] |= said.at[1];
+}
+
+/* Whether a word before the last makes a name tell more: "tea biscuits", never "hot biscuits". */
+static bool tells_more(const struct word *w)
+{
+    return w->tag == TAG_FOOD || w->tag == TAG_DISH || w->tag == TAG_OTHER || w->tag == TAG_INSIDE
+           || (w->tag == TAG_DONE && w->entry && w->entry->marks & MARK_OF(heats));
+}
+
+/* What the names of a place say of the dish: how much it is about their food, and that there is a
+ * fuller name than their last word. */
+static void weigh_place(struct candidates *c, size_t d, const struct saying *p)
+{
+    const struct word *at = c->r->words.at, *end = &at[p->words.last];
+    const struct candidate *n = &c->all.at[p->candidate];
+    if (end->tag == TAG_FOOD && end->entry && n->dish == d + 1) {
+        double about = telling(end->entry->marks) * (double) n->home;
+        c->about_most = about > c->about_most ? about : c->about_most;
+    }
+    if (end->entry_first <= p->words.first || !tells_more(&at[end->entry_first - 1]))
+        return;
+    const struct candidate *last =
+        candidate_find(c, name_hash(c->r, (struct span){end->entry_first, p->words.last}));
+    if (last && last->dish == d + 1)
+        c->all.at[last - c->all.at].fuller++;
 }
 
 /* What the rules of phrases chose is said elsewhere: "the soup and the salad, then" at the end of
@@ -64,6 +90,11 @@ void candidates_of(struct candidates *c, size_t d, struct stretch within, name_t
             for (size_t n = c->from[i]; n < c->from[i + 1]; n++)
                 look_at(c, d, &c->places.at[n], said_of(c, &c->places.at[n], &here));
         }
+    c->about_most = 0;
+    for (size_t i = from; i < end; i++)
+        for (size_t n = c->from[i]; n < c->from[i + 1]; n++)
+            if (c->all.at[c->places.at[n].candidate].dish == d + 1)
+                weigh_place(c, d, &c->places.at[n]);
     for (size_t i = from; i < end; i++)
         for (size_t n = c->from[i]; n < c->from[i + 1]; n++) {
             const struct candidate *name = &c->all.at[c->places.at[n].candidate];

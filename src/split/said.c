@@ -212,6 +212,8 @@ struct said_bits said_of(const struct candidates *c, const struct saying *p,
     add_before(r, s, p->words, &b);
     add_behind(r, s, p->words, &b);
     add_slots(c, there, p->words, &b);
+    if (r->words.at[p->words.last].capital && p->words.last > s->first)
+        add(&b, SAID_CAPITAL);
     if (scope & (SCOPE_UNREAL | SCOPE_SUPPOSED | SCOPE_INSTEAD))
         add(&b, SAID_UNREAL);
     if (scope & SCOPE_NEGATED)

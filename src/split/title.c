@@ -2,13 +2,9 @@
  * SPDX-License-Identifier: MIT */
 #include "split/title.h"
 
-#include <string.h>
-
-#include "base/arena.h"
 #include "match/clause.h"
 
 #define TITLE_WORDS 9
-#define TITLE_BYTES 120
 
 /* Whether a word can be what a finished dish is called: "stew", and "rolls" though it is first of
  * all a verb. */
@@ -275,34 +271,4 @@ bool sentence_says(const struct recording *r, const struct sentence *s, const st
         if (r->words.at[i].entry && text_equal(entry_value(r->words.at[i].entry), entry_value(e)))
             return true;
     return false;
-}
-
-struct text capitalised(const struct recording *r, struct text t)
-{
-    if (!t.length || t.at[0] < 'a' || t.at[0] > 'z')
-        return arena_text(r->arena, t);
-    return arena_format(r->arena, "%c%.*s", t.at[0] - 'a' + 'A', (int) t.length - 1, t.at + 1);
-}
-
-/* "Parkin's a ginger cake": the entry that was found there has no "'s". */
-static struct text without_is(const struct word *last, struct text title)
-{
-    bool is = text_ends(title, "'s") && last->entry && !text_ends(entry_words(last->entry), "'s");
-    return is ? text_slice(title, 0, title.length - 2) : title;
-}
-
-struct text title_text(const struct recording *r, struct span title)
-{
-    char at[TITLE_BYTES];
-    size_t length = 0;
-    for (size_t i = title.first; i <= title.last; i++) {
-        const struct word *w = &r->words.at[i];
-        if ((w->filler && i < title.last) || length + w->text.length + 2 > sizeof at)
-            continue;
-        if (length)
-            at[length++] = r->words.at[i - 1].after == AFTER_HYPHEN ? '-' : ' ';
-        memcpy(at + length, w->text.at, w->text.length);
-        length += w->text.length;
-    }
-    return capitalised(r, without_is(&r->words.at[title.last], (struct text){at, length}));
 }

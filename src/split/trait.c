@@ -148,7 +148,7 @@ static void add_food_marks(const struct word *w, double *x)
 
 /* What is counted of the words of a name. */
 struct word_counts {
-    double share, spread, foods, fit;
+    double share, spread, foods, fit, about;
     const struct candidate *last;
 };
 
@@ -166,6 +166,8 @@ static void count_word(const struct candidates *c, const struct candidate *n, si
     if (w->tag == TAG_FOOD && w->entry) {
         counts->foods++;
         counts->fit += here && word->home > n->home;
+        if (here)
+            counts->about = fmax(counts->about, telling(w->entry->marks) * (double) word->home);
     }
 }
 
@@ -194,6 +196,8 @@ static void add_words(const struct candidates *c, const struct candidate *n, dou
     x[TRAIT_SPREAD] = counts.spread;
     x[TRAIT_HAS_FOODS] = counts.foods > 0 ? counts.fit / counts.foods : 0;
     x[TRAIT_MISFIT] = counts.foods > 0 && counts.fit <= 0;
+    x[TRAIT_MAIN] = c->about_most > 0 ? fmin(counts.about / c->about_most, 1) : 0;
+    x[TRAIT_FULLER] = n->fuller > 0;
     if (here && last->home > n->home)
         x[TRAIT_AGAIN] = log1p((double) (last->home - n->home));
     if (here && has(&last->said, SAID_LINE))

@@ -12,6 +12,7 @@
 #include "split/choose.h"
 #include "split/feature.h"
 #include "split/name.h"
+#include "split/title.h"
 #include "split/topic.h"
 #include "talk_reader.h"
 
@@ -47,13 +48,9 @@ struct printing {
 static void print_words(const struct printing *p, const struct candidates *c,
                         const struct candidate *n, bool kind)
 {
-    if (kind) {
-        printf("%.*s", TEXT(fuller_name(p->r, c->f, p->first, n->words)));
-        return;
-    }
-    for (size_t i = n->words.first; i <= n->words.last; i++)
-        if (!c->r->words.at[i].filler)
-            printf("%.*s ", TEXT(c->r->words.at[i].text));
+    struct text title =
+        kind ? fuller_name(p->r, c->f, p->first, n->words) : title_text(p->r, n->words);
+    printf("%.*s", TEXT(title));
 }
 
 static void print_name(void *to, const struct candidates *c, const struct candidate *n)

@@ -47,12 +47,13 @@ static bool joins_names(unsigned char tag)
 }
 
 /* No "nan's bobotie": whose it is, is no part of what it is called; "shepherd's pie" is one entry.
- */
+ * No "made salmon cakes". */
 static bool may_begin(const struct recording *r, struct span phrase, size_t first)
 {
     const struct word *w = &r->words.at[first];
     return (first == phrase.first || w[-1].tag != TAG_INSIDE)
-           && !(w->tag == TAG_OTHER && text_ends(w->key, "'s"));
+           && !(w->tag == TAG_OTHER && text_ends(w->key, "'s"))
+           && !(w->tag == TAG_DONE && w->entry && w->entry->marks & MARK_OF(light));
 }
 
 /* "Roast them", never "the roast". */

@@ -202,6 +202,37 @@ static void add_slots(const struct candidates *c, const struct surrounding *here
         add(b, SAID_FOREIGN);
 }
 
+static bool has(const struct said_bits *b, enum said bit)
+{
+    return b->at[bit / 64] >> bit % 64 & 1;
+}
+
+/* What is so in one place, where the bits of all places together would not tell. */
+static void add_both(struct said_bits *b)
+{
+    bool named = has(b, SAID_IN_OPENING) || has(b, SAID_IN_NAMING) || has(b, SAID_OPENING)
+                 || has(b, SAID_CLOSING);
+    bool initial = has(b, SAID_INITIAL);
+    if (has(b, SAID_FIRST) || has(b, SAID_AHEAD)) {
+        if (named)
+            add(b, SAID_FIRST_NAMED);
+        if (initial)
+            add(b, SAID_FIRST_INITIAL);
+    }
+    if (has(b, SAID_MIDDLE)) {
+        if (named)
+            add(b, SAID_MIDDLE_NAMED);
+        if (initial)
+            add(b, SAID_MIDDLE_INITIAL);
+    }
+    if (has(b, SAID_END) || has(b, SAID_LAST) || has(b, SAID_BEHIND)) {
+        if (named)
+            add(b, SAID_LAST_NAMED);
+        if (initial)
+            add(b, SAID_LAST_INITIAL);
+    }
+}
+
 struct said_bits said_of(const struct candidates *c, const struct saying *p,
                          const struct surrounding *there)
 {
@@ -214,6 +245,7 @@ struct said_bits said_of(const struct candidates *c, const struct saying *p,
     add_slots(c, there, p->words, &b);
     if (r->words.at[p->words.last].capital && p->words.last > s->first)
         add(&b, SAID_CAPITAL);
+    add_both(&b);
     if (scope & (SCOPE_UNREAL | SCOPE_SUPPOSED | SCOPE_INSTEAD))
         add(&b, SAID_UNREAL);
     if (scope & SCOPE_NEGATED)

@@ -541,7 +541,7 @@ cheesecake			baked cheesecake | no bake cheesecake
 brownie			blondie
 cookie			chocolate chip cookie | sugar cookie | oatmeal cookie | peanut butter cookie | biscotti | snickerdoodle | ginger cookie | macaroon | macaron | anzac biscuit | thumbprint cookie | cutout cookie | bar cookie
 shortbread			shortbread bars | millionaire's shortbread
-flapjack
+flapjack		names
 bars	bars	plural	lemon bars	none
 granola bar	bars		energy ball | energy bite | traybake | cereal bar | lemon bar
 chocolate truffles	truffles

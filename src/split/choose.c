@@ -70,12 +70,21 @@ static struct span in_full(const struct candidates *c, struct span name)
     return c->chosen;
 }
 
+/* "Stew, chicken stew", said with no comma, is chicken stew; "puff puff" is whole. */
+static struct span once(const struct recording *r, struct span name)
+{
+    bool again = name.last > name.first + 1
+                 && text_equal(r->words.at[name.first].key, r->words.at[name.last].key);
+    return (struct span){name.first + again, name.last};
+}
+
 void choose_names(struct naming *n, const struct pack *k, size_t dishes)
 {
     struct candidates c = candidates_of_dishes(n, k);
     for (size_t d = 0; d < dishes; d++) {
         struct choice best = {{1, 0}, no_name_score()};
         tell_candidates(n, &c, d, compare, &best);
-        n->best[d] = best.words.first <= best.words.last ? in_full(&c, best.words) : best.words;
+        n->best[d] =
+            best.words.first <= best.words.last ? once(n->r, in_full(&c, best.words)) : best.words;
     }
 }

@@ -58,8 +58,8 @@ cube	cube
 block	block		slab | brick
 ball	ball
 bulb	bulb
-loaf	loaf
-bar	bar
+loaf	loaf	names
+bar	bar	names
 thumb	thumb		thumb sized piece | thumb size piece | knuckle
 
 @forms none

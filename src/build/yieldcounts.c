@@ -102,8 +102,16 @@ static bool counts_other(const struct builder *b, const struct match *m)
 /* What is said of pieces is only what the cook sees: "it makes a ribbon", "one out of the bag". */
 static bool is_one_of_many(const struct builder *b, const struct match *m, const struct entry *e)
 {
-    return ratio_equal(m->high, RATIO(1)) && !yield_serves(b->r, m)
-           && (!e || (e->tag == TAG_COUNTER && text_is(entry_value(e), "piece")));
+    if (!ratio_equal(m->high, RATIO(1)))
+        return false;
+    return e ? e->tag == TAG_COUNTER && text_is(entry_value(e), "piece") : !yield_serves(b->r, m);
+}
+
+/* A piece that comes of a dish: "eight wedges", "two loaves"; never "two sprigs". */
+static bool is_of_dish(const struct builder *b, const struct entry *e)
+{
+    return text_is(entry_value(e), "piece") || e->marks & MARK_OF(names)
+           || entry_as(pack_find(b->k, entry_shown(e), NULL), TAG_DISH);
 }
 
 /* What must hold besides, by the option of the rule that found the words. */
@@ -127,9 +135,9 @@ static bool kind_holds(const struct builder *b, const struct match *m, const str
     if (e->tag == TAG_CONTAINER && b->r->words.at[m->words.first].tag != TAG_ARTICLE
         && dish_is_filled(b))
         return true;
-    return (e->tag == TAG_COUNTER && is_like_title(b, e))
-           || ((e->tag == TAG_COUNTER || e->tag == TAG_CONTAINER || e->tag == TAG_VESSEL)
-               && is_at_end(b));
+    if (e->tag == TAG_COUNTER)
+        return is_like_title(b, e) || (is_of_dish(b, e) && is_at_end(b));
+    return (e->tag == TAG_CONTAINER || e->tag == TAG_VESSEL) && is_at_end(b);
 }
 
 static bool end_holds(const struct builder *b, const struct match *m, const struct entry *e)

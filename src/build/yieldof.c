@@ -123,8 +123,8 @@ const struct entry *eater_reading(const struct pack *k, const struct entry *e)
 struct text piece_name(const struct entry *e)
 {
     struct text shown = entry_shown(e), kind = entry_value(e);
-    if (e->tag != TAG_DISH)
-        return e->marks & MARK_OF(generic) ? kind : shown; /* "bits" are pieces */
+    if (e->tag != TAG_DISH) /* "bits" are pieces, "half pint jars" jars */
+        return e->marks & MARK_OF(generic) || e->tag == TAG_CONTAINER ? kind : shown;
     return ends_so(shown, kind) ? text_last_word(kind) : text_last_word(shown);
 }
 

@@ -141,15 +141,28 @@ static bool preheats(const struct step *s)
     return false;
 }
 
-/* An oven that is heated after it was needed, or long before. */
+/* Where another dish is cooked between, what it waits for, and whose oven it is, cannot be told. */
+static bool interleaved(const struct checker *c)
+{
+    for (size_t i = 0; i < c->r->dishes.count; i++) {
+        struct span other = c->r->dishes.at[i].words;
+        if (i != c->number && other.first <= c->dish->words.last
+            && other.last >= c->dish->words.first)
+            return true;
+    }
+    return false;
+}
+
+/* An oven that is heated after it was needed ("the oven is at 220" tells how hot it is already), or
+ * long before. */
 static void find_preheat(struct checker *c)
 {
     const struct step *bakes = NULL, *heats = NULL;
     double waits = 0;
-    for (size_t i = 0; i < c->dish->steps.count; i++) {
+    for (size_t i = 0; i < c->dish->steps.count && !interleaved(c); i++) {
         const struct step *s = &c->dish->steps.at[i];
         uint64_t marks = step_marks(c, s);
-        if (preheats(s) && bakes && !heats)
+        if (preheats(s) && bakes && !heats && said_with(c, "heats_oven", s->words))
             REPORT_PLAIN(c, preheat_late, subject_step(c->r, s));
         if (preheats(s))
             heats = s;

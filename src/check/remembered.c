@@ -91,10 +91,68 @@ static const struct match *wait_before(const struct checker *c, const match_list
     return NULL;
 }
 
+/* ---- "the potatoes had their hour": a time without its number */
+
+#define HOUR_SECONDS 3600
+#define NEAR_HOUR 2
+#define LONG_AGO_WORDS 400
+
+/* Whether an hour, or a range that has one, was told before the word, of this dish or another. */
+static bool hour_told(const struct checker *c, size_t before)
+{
+    for (size_t i = 0; i < c->r->matches.count; i++) {
+        const struct match *m = &c->r->matches.at[i];
+        if (m->words.first >= before)
+            return false;
+        if (m->rule->kind == RULE_duration && m->words.first + LONG_AGO_WORDS >= before
+            && overlap(HOUR_SECONDS, HOUR_SECONDS, ratio_double(m->low), ratio_double(m->high)))
+            return true;
+    }
+    return false;
+}
+
+/* The last of the dish's times before the word that an hour may be meant for; NULL: there is none,
+ * or one is an hour.
+ */
+static const struct match *near_hour(const match_list *times, size_t before)
+{
+    const struct match *last = NULL;
+    for (size_t i = 0; i < times->count && times->at[i]->words.last < before; i++) {
+        double seconds = ratio_double(times->at[i]->low);
+        if (overlap(HOUR_SECONDS, HOUR_SECONDS, seconds, ratio_double(times->at[i]->high)))
+            return NULL;
+        if (seconds * NEAR_HOUR >= HOUR_SECONDS && seconds <= HOUR_SECONDS * NEAR_HOUR)
+            last = times->at[i];
+    }
+    return last;
+}
+
+/* "Its hour and a half". */
+static bool and_more(const struct checker *c, size_t last)
+{
+    return last + 1 < c->r->words.count && c->r->words.at[last + 1].tag == TAG_AND
+           && c->r->words.at[last].after < AFTER_COMMA;
+}
+
+static void find_hours(struct checker *c, const match_list *times)
+{
+    for (size_t i = 0; i < c->parts.count; i++) {
+        struct span where, rest = c->parts.at[i];
+        while (rest.first <= rest.last && said_find(&c->sayings, c->r, "had_hour", rest, &where)) {
+            const struct match *other =
+                hour_told(c, where.first) ? NULL : near_hour(times, where.first);
+            rest.first = where.last + 1;
+            if (other && !and_more(c, where.last))
+                REPORT(c, said_otherwise, subject_words(c, where), said_words(c->r, other->words));
+        }
+    }
+}
+
 void find_remembered(struct checker *c)
 {
     match_list times = {0};
     add_matches(c, RULE_duration, SCOPE_NEGATED | SCOPE_INSTEAD, &times);
+    find_hours(c, &times);
     for (size_t n = 1; n < times.count; n++) {
         const struct match *m = times.at[n], *other = NULL;
         if (sums_up(c, m))

@@ -24,7 +24,8 @@ static bool has_line(const struct dish *d, struct text kind, size_t word)
 {
     for (size_t i = 0; i < d->ingredients.count; i++) {
         const struct ingredient *line = &d->ingredients.at[i];
-        bool here = line->id == word && !line->amount.known;
+        bool far = line->words.first > word + PART_WORDS; /* what goes in later has the amount */
+        bool here = line->id == word && (!line->amount.known || far);
         if (!here && line->id + PART_WORDS > word && line->id < word + PART_WORDS
             && text_share_part(line->kind, kind, ' '))
             return true;
@@ -72,7 +73,8 @@ static void find_seasoning(struct checker *c, struct span part)
             const struct entry *food =
                 w->entry ? entry_as(pack_find(c->k, entry_value(w->entry), NULL), TAG_FOOD) : NULL;
             bool none = i && c->r->words.at[i - 1].tag == TAG_NOT; /* "pepper but no salt" */
-            if (food && !none && w->tag != TAG_INSIDE && !has_line(c->dish, entry_value(food), i))
+            if (food && !none && !(food->marks & MARK_OF(water)) && w->tag != TAG_INSIDE
+                && !has_line(c->dish, entry_value(food), i))
                 REPORT_PLAIN(c, no_amount,
                              ((struct subject_of){w->start, where,
                                                   w->tag == TAG_FOOD ? entry_shown(w->entry)

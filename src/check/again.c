@@ -7,6 +7,7 @@
 #define BEHIND_WORDS 2
 #define AFTER_WORDS 8
 #define TIMER_WORDS 9
+#define NEXT_WORDS 4
 
 /* Whether the set's words stand right before word `next`. */
 static bool leads_to(const struct checker *c, const char *set, size_t from, size_t next)
@@ -38,6 +39,14 @@ bool stands_before(const struct checker *c, const char *set, struct span words)
         return false;
     size_t from = words.first > s->first + LEAD_WORDS ? words.first - LEAD_WORDS : s->first;
     return leads_to(c, set, from, words.first);
+}
+
+bool stands_behind(const struct checker *c, const char *set, struct span words)
+{
+    const struct span behind = {words.last + 1, words.last + NEXT_WORDS};
+    struct span where;
+    return behind.last < c->r->words.count && said_find(&c->sayings, c->r, set, behind, &where)
+           && where.first == behind.first;
 }
 
 /* "The full thirty minutes". */

@@ -56,6 +56,8 @@ void report_otherwise(struct checker *c, struct span words, struct text about, s
 struct text amount_words(const struct checker *c, const struct ingredient *line);
 /* Whether the set's words stand right before the words, in their sentence. */
 bool stands_before(const struct checker *c, const char *set, struct span words);
+/* Whether they stand right behind them. */
+bool stands_behind(const struct checker *c, const char *set, struct span words);
 
 /* Whether the time was said before, of this dish or another: where dishes lie between each other,
  * the words that look back may be of either. */

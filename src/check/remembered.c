@@ -10,13 +10,24 @@
 /* What is eaten so early stands so near the wait. */
 #define WAIT_WORDS 60
 
-/* Whether one of the set stands right behind the words. */
-static bool stands_behind(const struct checker *c, const char *set, struct span words)
+/* Whether the dish named the food or part behind the words before them: what is only now begun has
+ * no time yet ("so ten minutes on the onions first"). */
+#define BEHIND_WORDS 4
+static bool named_before(const struct checker *c, struct span words)
 {
-    const struct span behind = {words.last + 1, words.last + 4};
-    struct span where;
-    return behind.last < c->r->words.count && said_find(&c->sayings, c->r, set, behind, &where)
-           && where.first == behind.first;
+    const struct entry *what = NULL;
+    for (size_t i = words.last + 1; !what && i <= words.last + BEHIND_WORDS; i++) {
+        const struct word *w = i < c->r->words.count ? &c->r->words.at[i] : NULL;
+        if (w && (w->tag == TAG_FOOD || w->tag == TAG_PART || w->tag == TAG_DISH))
+            what = w->entry;
+    }
+    for (size_t i = c->dish->words.first; what && i < words.first; i++) {
+        const struct word *w = &c->r->words.at[i];
+        if (w->entry && w->tag != TAG_INSIDE
+            && one_names_both(entry_value(w->entry), entry_value(what)))
+            return true;
+    }
+    return false;
 }
 
 /* "So forty minutes on the beans": what it takes, summed up. */
@@ -24,7 +35,7 @@ static bool sums_up(const struct checker *c, const struct match *m)
 {
     struct span where, before = {m->words.first ? m->words.first - 1 : 0, m->words.first - 1};
     return m->words.first && said_find(&c->sayings, c->r, "sums_up", before, &where)
-           && stands_behind(c, "time_of", m->words);
+           && stands_behind(c, "time_of", m->words) && named_before(c, m->words);
 }
 
 /* The last verb before the time, in its sentence. */

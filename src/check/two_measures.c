@@ -74,6 +74,7 @@ static void check_times(struct checker *c, const match_list *times, size_t n)
     const struct entry *x = time_unit(c, a), *y = time_unit(c, b);
     if (!x || !y || text_equal(entry_value(x), entry_value(y)) || !ratio_finite(a->high)
         || !same_again(c, "same_time", a, b)
+        || stands_behind(c, "time_of", b->words) /* "two hours. So ten minutes on the onions" */
         || (n + 1 < times->count && times->at[n + 1]->words.first <= b->words.last + PART_WORDS))
         return;
     if (!overlap(ratio_double(a->low) / ROUNDED, ratio_double(a->high) * ROUNDED,

@@ -263,6 +263,20 @@ bool one_names_both(struct text a, struct text b)
     return words_within(a, b) || words_within(b, a);
 }
 
+/* "Vanilla ice cream" is no vanilla; chicken thighs are chicken, lemon juice is lemon. */
+static bool only_begins(const struct ingredient *other, const struct ingredient *line)
+{
+    const uint64_t meats =
+        MARK_OF(meat) | MARK_OF(ground) | MARK_OF(poultry) | MARK_OF(fish) | MARK_OF(shellfish);
+    const uint64_t both =
+        other->entry && line->entry ? other->entry->marks & line->entry->marks : 0;
+    const struct text name = line->food;
+    const bool whole = line->entry && line->entry->marks & MARK_OF(produce);
+    return !(both & meats) && !whole && other->food.length > name.length
+           && other->food.at[name.length] == ' '
+           && text_equal((struct text){other->food.at, name.length}, name);
+}
+
 /* Whether another line that may be the same food says how much: "chicken" after "eight chicken
  * thighs", "peaches" after "three ripe peaches". */
 bool amount_elsewhere(const struct dish *d, const struct ingredient *line)
@@ -270,7 +284,8 @@ bool amount_elsewhere(const struct dish *d, const struct ingredient *line)
     for (size_t i = 0; i < d->ingredients.count; i++) {
         const struct ingredient *other = &d->ingredients.at[i];
         if (other != line && (other->amount.known || other->to_taste)
-            && (text_equal(other->kind, line->kind) || one_names_both(other->food, line->food)))
+            && (text_equal(other->kind, line->kind)
+                || (one_names_both(other->food, line->food) && !only_begins(other, line))))
             return true;
     }
     return false;

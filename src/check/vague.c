@@ -103,9 +103,10 @@ static bool no_measure(const struct checker *c, const struct ingredient *line)
 /* "A lump of bicarb tastes of soap", after a teaspoon of it went in, is talk. */
 bool lacks_measure(const struct checker *c, const struct ingredient *line)
 {
-    return !(line->to_taste && !line->vague) && !said_with(c, "to_taste", line->words) && !is_share(c, line)
-           && !no_measure(c, line) && !said_with(c, "served_beside", line->words)
-           && !all_spices(line) && !is_serving(c, line) && !sized(c, line) && !told_after(c, line)
+    return !(line->to_taste && !line->vague) && !said_with(c, "to_taste", line->words)
+           && !is_share(c, line) && !no_measure(c, line)
+           && !said_with(c, "served_beside", line->words) && !all_spices(line)
+           && !is_serving(c, line) && !sized(c, line) && !told_after(c, line)
            && !(vague_matters(line) && amount_elsewhere(c->dish, line));
 }
 

@@ -58,6 +58,27 @@ static bool tells_source(const struct builder *b, size_t index, const struct ent
            && text_equal(text_slice(line->food, 0, kind.length), kind);
 }
 
+/* "On the shelf above the lamb": where something else is. */
+static bool is_near(const struct builder *b, size_t index, const struct said_amount *said)
+{
+    const struct chunk *c = &b->chunks.at[index];
+    return index && b->chunks.at[index - 1].tag == TAG_OTHER && !said->amount.known && !said->vague
+           && b->r->words.at[c->first].tag == TAG_THE
+           && is_step_word(b, &b->chunks.at[index - 1], "near");
+}
+
+/* "That's four jars of plum jam": what was cooked. */
+static bool is_jarred(const struct builder *b, size_t index, const struct entry *food,
+                      const struct said_amount *said)
+{
+    const struct text unit = said->amount.known ? said->amount.unit : TEXT_EMPTY;
+    if (!food || !unit.length || !index || chunk_tag(&b->chunks, index - 1) != TAG_THERE
+        || !b->dish->steps.count || b->dish->ingredients.count < 2
+        || !entry_as(pack_find(b->k, unit, NULL), TAG_CONTAINER))
+        return false;
+    return entry_as(pack_find(b->k, text_last_word(entry_words(food)), NULL), TAG_DISH);
+}
+
 /* "Sardines for the toast", "butter for the pancakes": what something else is for. */
 static bool is_purpose(const struct builder *b, size_t index, const struct said_amount *said)
 {
@@ -197,7 +218,8 @@ bool is_no_line(const struct builder *b, size_t index, const struct entry *food,
     return (!old
             && ((is_too_vague(food, said, b->chunks.at[index].scope)
                  && !is_announced(b, index, food))
-                || is_purpose(b, index, said) || is_taken_out(b, index, said)
+                || is_purpose(b, index, said) || is_near(b, index, said)
+                || is_jarred(b, index, food, said) || is_taken_out(b, index, said)
                 || is_of_the_pot(b, index, food)))
            || is_share_of_each(b, index, old, said) || tells_source(b, index, food)
            || is_possessed(b, index) || names_a_thing(b, index) || tells_sort(b, index)

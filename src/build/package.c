@@ -68,6 +68,7 @@ static bool may_tell_size(const struct word *w)
     case TAG_AND:
     case TAG_IT:
     case TAG_ME:
+    case TAG_WILL: /* "the big can" */
     case TAG_BE:
     case TAG_ONES:
     case TAG_HEDGE:

@@ -121,6 +121,8 @@ enum repeat judge(const struct builder *b, const struct ingredient *old, const s
     if (!said && scope & SCOPE_TASTE && old->amount.known)
         return REPEAT_NEW;
     unsigned char before = tag_before(b->r, m->words.first);
+    the |= said && before == TAG_THE && !now->more /* "the four cups of stock that are left" */
+           && b->r->words.at[m->words.first].tag != TAG_FOOD;
     if (now->vague && (before == TAG_THERE || before == TAG_THE))
         return REPEAT_SAME; /* "that's a lot of sugar", "isn't that a lot of sugar" */
     if (!said && !now->more)

@@ -248,6 +248,8 @@ void build_line(struct builder *b, const struct chunk *c, size_t index)
     if (old && (share || repeat == REPEAT_SAME)) {
         if (!share)
             read_prep_before(b, old, index);
+        if (!share && chunk_tag(&b->chunks, index - 1) == TAG_THERE && index && old == last_line(b))
+            read_prep_after(b, old, index); /* "it's white bread, with the crusts off" */
         use_again(b, old, c, used && !share);
         return;
     }

@@ -149,6 +149,14 @@ static size_t goes_in(const struct builder *b, size_t i)
     return comma && chunk_tag(&b->chunks, i + 1) == TAG_DONE ? i : 0;
 }
 
+/* "Peeled", "in cubes": what was done begins at chunk `i`. */
+static bool is_done_next(const struct builder *b, size_t i)
+{
+    unsigned char tag = chunk_tag(&b->chunks, i);
+    return (tag == TAG_DONE && chunk_marks(&b->chunks.at[i]) & MARK_OF(prep))
+           || (tag == TAG_INTO && i < b->chunks.count && pieces_end(b, i));
+}
+
 /* ", my uncle grows them, peeled": whatever is said between two commas, as long as it names no
  * other food and tells to do nothing. */
 static size_t between_commas(const struct builder *b, size_t i)
@@ -166,10 +174,7 @@ static size_t between_commas(const struct builder *b, size_t i)
             return 0;
         unsigned char after = b->r->words.at[k->last].after;
         if (after >= AFTER_COMMA)
-            return after == AFTER_COMMA && chunk_tag(c, end + 1) == TAG_DONE
-                           && chunk_marks(&c->at[end + 1]) & MARK_OF(prep)
-                       ? end
-                       : 0;
+            return after == AFTER_COMMA && is_done_next(b, end + 1) ? end : 0;
     }
     return 0;
 }

@@ -50,7 +50,7 @@ struct prep_phrase removed_at(const struct builder *b, size_t i)
                 && (chunk_tag(c, i + 1) == TAG_IT || chunk_tag(c, i + 1) == TAG_THE);
     if (verb || !is_removed(b, i, &done) || !done.length)
         return (struct prep_phrase){0}; /* "don't peel them" */
-    if (without) /* "without the stones" */
+    if (without)                        /* "without the stones" */
         return (struct prep_phrase){done, i};
     size_t off = i + 1;
     while (off < c->count && c->at[off].tag == TAG_DONE && !is_off(b, off))

@@ -55,6 +55,22 @@ static size_t past_like(const struct builder *b, size_t i)
     return past > next ? past : i;
 }
 
+/* "Cut them up like inch pieces": the chunk behind the particle that says how long the pieces are.
+ */
+static size_t like_after(const struct builder *b, size_t index)
+{
+    const struct chunks *c = &b->chunks;
+    size_t i = index + 1;
+    while (i < index + 4
+           && (chunk_tag(c, i) == TAG_OTHER || chunk_tag(c, i) == TAG_LIKE
+               || chunk_tag(c, i) == TAG_HEDGE))
+        i++;
+    unsigned char tag = chunk_tag(c, i);
+    bool long_pieces = i > index + 1 && (tag == TAG_LENGTH || tag == TAG_MEASURE)
+                       && i + 1 < c->count && c->at[i + 1].tag == TAG_COUNTER;
+    return long_pieces ? i : 0;
+}
+
 size_t pieces_begin(const struct builder *b, size_t index)
 {
     const struct chunks *c = &b->chunks;
@@ -62,7 +78,7 @@ size_t pieces_begin(const struct builder *b, size_t index)
     if (leads_to_pieces(b, &c->at[index]) || half_inch)
         return past_like(b, index + 1); /* "cut in half inch cubes" */
     size_t into = into_after(b, index);
-    return into ? past_like(b, into) : 0;
+    return into ? past_like(b, into) : like_after(b, index);
 }
 
 size_t pieces_end(const struct builder *b, size_t index)

@@ -94,7 +94,8 @@ static struct text broken_into(struct builder *b, size_t verb, size_t food)
 {
     const struct chunk *c = &b->chunks.at[verb];
     size_t end = pieces_end(b, food);
-    bool pieces = end && is_counter(b, end)
+    const uint64_t puts = chunk_marks(c) & (MARK_OF(puts) | MARK_OF(prep)); /* "put it in stems" */
+    bool pieces = end && is_counter(b, end) && puts != MARK_OF(puts)
                   && b->r->words.at[b->chunks.at[end].last].entry->marks & MARK_OF(plural);
     const struct entry *done = pieces && c->tag == TAG_ACTION && !(c->scope & SCOPE_NOT_DONE)
                                    ? participle(b->k, c->entry)

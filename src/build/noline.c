@@ -181,12 +181,28 @@ static bool has_flour(const struct builder *b)
     return false;
 }
 
+/* Nobody makes these. */
+#define RAW                                                                                  \
+    (MARK_OF(poultry) | MARK_OF(meat) | MARK_OF(ground) | MARK_OF(fish) | MARK_OF(shellfish) \
+     | MARK_OF(produce) | MARK_OF(egg))
+
+/* "A minute or two and it's gravy": what it is by then. */
+static bool becomes(const struct builder *b, size_t index, const struct entry *food,
+                    const struct said_amount *said)
+{
+    return food && !(food->marks & RAW) && index && !said->amount.known && !said->vague
+           && b->dish->steps.count && chunk_tag(&b->chunks, index - 1) == TAG_THERE
+           && entry_as(pack_find(b->k, entry_words(food), NULL), TAG_DISH);
+}
+
 /* "So, six flatbreads, done", "I get about nine biscuits", "it's basically a truffle": what is
  * made. */
 static bool is_made(const struct builder *b, size_t index, const struct entry *food,
                     const struct said_amount *said)
 {
     const struct chunk *c = &b->chunks.at[index];
+    if (becomes(b, index, food, said))
+        return true;
     if (!food || b->cooks || !said->amount.known || said->amount.unit.length
         || !b->dish->steps.count || !entry_as(pack_find(b->k, entry_words(food), NULL), TAG_DISH))
         return false;
@@ -226,11 +242,6 @@ bool is_no_line(const struct builder *b, size_t index, const struct entry *food,
            || is_made(b, index, food, said) || is_test(b, &b->chunks.at[index], said)
            || is_shared_out(b, index, old, said) || is_likened(b, index, said);
 }
-
-/* Nobody makes these. */
-#define RAW                                                                                  \
-    (MARK_OF(poultry) | MARK_OF(meat) | MARK_OF(ground) | MARK_OF(fish) | MARK_OF(shellfish) \
-     | MARK_OF(produce) | MARK_OF(egg))
 
 bool is_made_here(struct builder *b, size_t index, const struct entry *food,
                   const struct said_amount *said)

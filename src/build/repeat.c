@@ -7,6 +7,8 @@
 
 /* An amount said again so soon after is the same one. */
 #define REPEAT_SECONDS 6.0
+/* And by another speaker so soon. */
+#define ECHO_SECONDS 15.0
 
 /* "the cream" is the heavy cream, "the stock" the beef stock; "black pepper" is no bell pepper. */
 static bool same_food(const struct ingredient *line, struct text kind, struct text name)
@@ -81,13 +83,16 @@ struct ingredient *generic_of(struct builder *b, const struct chunk *c, const st
     if (!food || said->amount.known || said->vague || c->scope & SCOPE_BESIDE)
         return NULL;
     uint64_t sort = food->marks & ANIMAL;
+    if (food->marks & MARK_OF(egg) && span_has_tag(b->r, c->match->words, TAG_THE)
+        && !span_has_tag(b->r, (struct span){b->sentence->first, c->first}, TAG_ACTION))
+        sort = MARK_OF(egg); /* "the whites set, the yolks firm" */
     if (!sort && step_words_list(b->k, "classes", entry_value(food)))
         sort = food->marks & ~(MARK_OF(generic) | MARK_OF(uncounted) | MARK_OF(plural));
     const uint64_t other = CLASSED & ~food->marks; /* beans are no onion, though both are savory */
     for (size_t i = b->dish->ingredients.count; i-- > 0;) {
         struct ingredient *line = &b->dish->ingredients.at[i];
         if (line->entry && line->entry->marks & sort && !(line->entry->marks & other)
-            && names_animal_of(line, food))
+            && (sort == MARK_OF(egg) || names_animal_of(line, food)))
             return line;
     }
     return NULL;
@@ -111,6 +116,16 @@ static unsigned char tag_before(const struct recording *r, size_t i)
     if (word->tag == TAG_THERE)
         return TAG_THERE;
     return word->alone ? word->alone->tag : (unsigned char) TAG_SO;
+}
+
+/* "The fennel. Two. | Two bulbs of fennel, shaved": another speaker says the number again. */
+static bool is_echoed(const struct builder *b, const struct ingredient *old, const struct match *m,
+                      const struct said_amount *now)
+{
+    return now->amount.known && old->amount.known && ratio_equal(old->amount.min, now->amount.min)
+           && ratio_equal(old->amount.max, now->amount.max)
+           && b->r->words.at[b->sentence->first].new_speaker && old->words.last < b->sentence->first
+           && said_at(b, m->words.first) - old->at < ECHO_SECONDS;
 }
 
 enum repeat judge(const struct builder *b, const struct ingredient *old, const struct match *m,
@@ -142,6 +157,8 @@ enum repeat judge(const struct builder *b, const struct ingredient *old, const s
         return is_apart(old, m) ? REPEAT_NEW : REPEAT_FILLS;
     if (old->announced || the)
         return REPEAT_SAME;
+    if (is_echoed(b, old, m, now))
+        return old->amount.unit.length ? REPEAT_SAME : REPEAT_CORRECTS;
     if (same_amount(&old->amount, &now->amount)
         && said_at(b, m->words.first) - old->at < REPEAT_SECONDS)
         return REPEAT_SAME;

@@ -624,6 +624,7 @@ confit
 strung
 snapped
 slivered
+scraped
 knotted
 podded
 riced

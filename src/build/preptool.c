@@ -51,6 +51,8 @@ struct prep_phrase tool_at(const struct builder *b, size_t i)
 {
     const struct chunks *c = &b->chunks;
     bool led = false;
+    if (i && c->at[i - 1].tag == TAG_DONE)
+        return (struct prep_phrase){0}; /* "shredded on the mandoline" says it itself */
     for (size_t k = i; k < c->count && k < i + TOOL_CHUNKS; k++) {
         const struct chunk *tool = &c->at[k];
         if (tool->match || tool->scope & SCOPE_NOT_DONE)

@@ -258,9 +258,11 @@ static struct text doing_since(const struct builder *b, size_t index)
     unsigned char had = index > 1 ? b->chunks.at[index - 2].tag : (unsigned char) TAG_SO;
     bool since = before == TAG_RETURN || (before == TAG_BE && had == TAG_HAVE)
                  || ((before == TAG_IT || before == TAG_THE) && had == TAG_HAVE);
-    const struct entry *verb = since ? action_entry(b->k, entry_value(c->entry)) : NULL;
-    bool waits =
-        verb && verb->marks & MARK_OF(prep) && verb->marks & (MARK_OF(waits) | MARK_OF(takes));
+    const bool wanted = index && is_step_word(b, &b->chunks.at[index - 1], "wants")
+                        && had == TAG_IT; /* "they want slicing" */
+    const struct entry *verb = since || wanted ? action_entry(b->k, entry_value(c->entry)) : NULL;
+    bool waits = verb && verb->marks & MARK_OF(prep)
+                 && verb->marks & (MARK_OF(waits) | MARK_OF(takes) | (wanted ? MARK_OF(cuts) : 0U));
     const struct entry *done =
         waits && !(c->scope & SCOPE_NOT_DONE) ? participle(b->k, verb) : NULL;
     return done ? plain_participle(b, done) : TEXT_EMPTY;

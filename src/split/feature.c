@@ -6,6 +6,7 @@
 #include "match/capture.h"
 #include "split/order.h"
 #include "split/phrase.h"
+#include "split/settle.h"
 #include "split/told.h"
 #include "split/turn.h"
 

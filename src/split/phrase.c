@@ -157,155 +157,105 @@ static bool announces_food(const struct recording *r, const struct sentence *s,
            && (title.last == s->last || r->words.at[title.last].after >= AFTER_COMMA);
 }
 
+/* The name that a phrase has, and how sure it is. */
+struct name_said {
+    struct span title;
+    int sure;
+    bool counted;   /* so many of them, which says that they are made */
+    bool announces; /* a food that is made */
+};
+
+static struct name_said name_said(const struct recording *r, const struct sentence *s,
+                                  const struct match *m)
+{
+    struct name_said n = {.title = named(r, s, m)};
+    n.sure = title_weight(r, n.title);
+    if (!n.sure && text_is(m->rule->option, "meanwhile-the") && span_has_tag(r, n.title, TAG_FOOD))
+        n.sure = 1; /* "in the meantime, the fish" */
+    n.counted = n.sure > 1 && is_counted(r, m, n.title);
+    n.announces = n.sure < 2 && announces_food(r, s, m, n.title);
+    if (n.announces)
+        n.sure = 2;
+    if (m->rule->kind != RULE_opening && n.sure > 1 && is_one_word(r, n.title))
+        n.sure = 1;
+    return n;
+}
+
+/* Whether the phrase only tells a name, less sure than those that open or close. */
+static bool tells_name(const struct recording *r, const struct sentence *s, const struct match *m,
+                       const struct name_said *n)
+{
+    if (m->rule->kind != RULE_naming || !is_told_so(r, m))
+        return false;
+    if (is_only_told(m))
+        return n->sure > 0 && n->title.last > n->title.first;
+    return (n->sure > 0 && has_match(r, s, RULE_count)) || may_be_told(r, m, n->title);
+}
+
+/* Whether a phrase that names must be that sure, and is. */
+static bool names_surely(const struct recording *r, const struct sentence *s, const struct match *m,
+                         const struct name_said *n)
+{
+    const struct span slot = match_slot(m, SLOT_title);
+    const bool bare = text_is(m->rule->option, "bare");
+    if (n->sure == 0 && slot.first <= slot.last)
+        return false;
+    if (m->rule->kind != RULE_naming)
+        return true;
+    return n->sure >= (has_match(r, s, RULE_yield) || n->counted || bare ? 1 : 2)
+           && (n->sure > 1 || !tells_only(r, m));
+}
+
+/* "A scoop of ice cream": words that stand alone, and no name. */
+static bool is_bare_talk(const struct recording *r, const struct sentence *s, struct span title)
+{
+    return !turns_to(r, s, title)
+           && (!title_alone(r, s, title) || span_has_tag(r, title, TAG_UNIT));
+}
+
+/* The phrase opens the dish that it names, or closes it. */
+static void take_name(const struct recording *r, const struct match *m, const struct name_said *n,
+                      struct feature *f)
+{
+    const bool opens = m->rule->kind == RULE_opening;
+    double *sum = opens ? &f->opens : &f->closes, weight = m->rule->weight + n->sure;
+    struct span *name = opens ? &f->opening_title : &f->closing_title;
+    if (weight > *sum)
+        *sum = weight;
+    if (!n->sure || !is_longer(n->title, *name))
+        return;
+    *name = n->title;
+    f->announces_food = n->announces;
+    if (n->sure > 1)
+        mark_title(r, n->title);
+}
+
 void read_phrase(const struct recording *r, const struct sentence *s, const struct match *m,
                  struct feature *f)
 {
-    bool opens = m->rule->kind == RULE_opening;
-    struct span title = named(r, s, m);
-    int sure = title_weight(r, title);
-    if (sure == 0 && text_is(m->rule->option, "meanwhile-the") && span_has_tag(r, title, TAG_FOOD))
-        sure = 1; /* "in the meantime, the fish" */
-    double weight = m->rule->weight;
-    bool counted = is_counted(r, m, title) && sure > 1;
-    bool announces = sure < 2 && announces_food(r, s, m, title);
-    if (announces)
-        sure = 2;
-    if (!opens && sure > 1 && is_one_word(r, title))
-        sure = 1;
-    bool told_only = is_only_told(m);
-    bool made = told_only && !(s->flags & SENTENCE_STORY); /* "I made you a coconut cake" */
+    const bool opens = m->rule->kind == RULE_opening, bare = text_is(m->rule->option, "bare");
+    const struct name_said n = name_said(r, s, m);
+    const struct span slot = match_slot(m, SLOT_title);
+    const bool made = is_only_told(m) && !(s->flags & SENTENCE_STORY); /* "I made you a cake" */
     if ((!made && is_told(r, s, m)) || !may_name(r, m) || (opens && numbers_pieces(r, s, m)))
         return;
-    if (m->rule->kind == RULE_naming && is_told_so(r, m) && is_longer(title, f->told_title)
-        && (told_only ? sure > 0 && title.last > title.first
-                      : (sure > 0 && has_match(r, s, RULE_count)) || may_be_told(r, m, title)))
-        f->told_title = title;
-    if (match_slot(m, SLOT_title).first <= match_slot(m, SLOT_title).last && sure == 0)
+    if (tells_name(r, s, m, &n) && is_longer(n.title, f->told_title))
+        f->told_title = n.title;
+    if (is_only_told(m) || (bare && is_bare_talk(r, s, n.title)))
         return;
-    if (told_only)
-        return;
-    if (m->rule->kind == RULE_naming
-        && sure < (has_match(r, s, RULE_yield) || counted || text_is(m->rule->option, "bare") ? 1
-                                                                                              : 2))
-        return;
-    bool bare = text_is(m->rule->option, "bare"), turn = bare && turns_to(r, s, title);
-    if (bare && !turn && (!title_alone(r, s, title) || span_has_tag(r, title, TAG_UNIT)))
-        return; /* "a scoop of ice cream" */
-    if (opens && sure < sure_enough(r, m) && !is_strong(r, m)) {
+    if (opens && n.sure < sure_enough(r, m) && !is_strong(r, m)
+        && (n.sure || slot.first > slot.last)) {
         f->opens_food = true;
         return;
     }
-    if (m->rule->kind == RULE_naming && sure < 2 && tells_only(r, m))
+    if (!names_surely(r, s, m, &n))
         return;
     f->weak |= m->rule->kind == RULE_naming && tells_only(r, m);
     f->returns |= text_is(m->rule->option, "return");
     if (bare) {
-        f->bare = weight + sure;
-        f->bare_title = title;
+        f->bare = m->rule->weight + n.sure;
+        f->bare_title = n.title;
     }
-    if (turn)
-        return;
-    double *sum = opens ? &f->opens : &f->closes;
-    struct span *name = opens ? &f->opening_title : &f->closing_title;
-    if (weight + sure > *sum)
-        *sum = weight + sure;
-    if (sure && is_longer(title, *name)) {
-        *name = title;
-        f->announces_food = announces;
-        if (sure > 1)
-            mark_title(r, title);
-    }
-}
-
-/* Amounts in so many whole sentences after a name that stands alone make it the beginning of that
- * dish. */
-#define BARE_SENTENCES 5.0
-#define BARE_LINES 3
-
-/* "White bean soup. One onion, two carrots ...": the name opens; with no amounts behind it, it ends
- * a dish. */
-void settle_bare(const struct recording *r, struct feature *f, size_t i)
-{
-    size_t count = r->sentences.count;
-    size_t lines = 0;
-    double seen = 0;
-    for (size_t n = i + 1; n < count && seen < BARE_SENTENCES; n++) {
-        lines += f[n].lines;
-        seen += f[n].weight;
-    }
-    if (f[i].bare == 0 || lines < BARE_LINES || f[i].finished || f[i].past
-        || f[i].bare_title.last < r->sentences.at[i].last)
-        return;
-    f[i].opens = f[i].opens > f[i].bare ? f[i].opens : f[i].bare;
-    f[i].closes = 0;
-    f[i].opening_title = f[i].bare_title;
-    f[i].closing_title = (struct span){1, 0};
-}
-
-/* How many sentences before and after a name are searched for what it names. */
-#define NAME_BEFORE 20
-#define NAME_AFTER 12
-
-/* How often the entry's food or dish is said where something is cooked, in sentences [first, last].
- */
-static size_t times_said(const struct recording *r, const struct feature *f, size_t first,
-                         size_t last, const struct entry *e)
-{
-    size_t times = 0;
-    for (size_t s = first; s <= last; s++) {
-        for (size_t i = r->sentences.at[s].first; f[s].cooking > 0 && i <= r->sentences.at[s].last;
-             i++) {
-            const struct word *w = &r->words.at[i];
-            times +=
-                w->tag == e->tag && w->entry && text_equal(entry_value(w->entry), entry_value(e));
-        }
-    }
-    return times;
-}
-
-/* How often what a name says is spoken of before sentence `i`, and after it. */
-struct lean {
-    size_t before, after;
-};
-
-static struct lean lean_of(const struct recording *r, const struct feature *f, size_t i,
-                           struct span title)
-{
-    struct lean lean = {0, 0};
-    size_t last = i + NAME_AFTER;
-    unsigned char tag = span_has_tag(r, title, TAG_FOOD)
-                            ? TAG_FOOD
-                            : TAG_DISH; /* the food tells more than "traybake" */
-    if (last >= r->sentences.count)
-        last = r->sentences.count - 1;
-    for (size_t w = title.first; w <= title.last; w++) {
-        const struct entry *e = r->words.at[w].entry;
-        if (!e || e->tag != tag || r->words.at[w].tag != tag)
-            continue;
-        if (i > 0)
-            lean.before += times_said(r, f, i > NAME_BEFORE ? i - NAME_BEFORE : 0, i - 1, e);
-        if (i < last)
-            lean.after += times_said(r, f, i + 1, last, e);
-    }
-    return lean;
-}
-
-/* "It's lemon couscous": a name of what comes is an opening, a name of what was is a closing. */
-void settle_name(const struct recording *r, struct feature *f, size_t i)
-{
-    struct span title = f[i].closing_title;
-    struct lean lean = lean_of(r, f, i, title);
-    f[i].past = lean.before > 0 && lean.after <= lean.before;
-    if (lean.after <= lean.before) {
-        if (f[i].weak) {
-            f[i].closes = 0;
-            f[i].closing_title = (struct span){1, 0};
-        }
-        return;
-    }
-    if (f[i].opens < f[i].closes)
-        f[i].opens = f[i].closes;
-    f[i].closes = 0;
-    f[i].opening_title = title;
-    f[i].closing_title = (struct span){1, 0};
+    if (!bare || !turns_to(r, s, n.title))
+        take_name(r, m, &n, f);
 }

@@ -10,9 +10,5 @@ bool is_unreal(const struct recording *r, struct span words);
 /* Adds to the sentence's feature what the match of an opening, a naming or a closing says. */
 void read_phrase(const struct recording *r, const struct sentence *s, const struct match *m,
                  struct feature *f);
-/* Once all sentences were read: whether the name in sentence `i` is of what comes or of what was;
- * and one that stands alone. */
-void settle_name(const struct recording *r, struct feature *f, size_t i);
-void settle_bare(const struct recording *r, struct feature *f, size_t i);
 
 #endif

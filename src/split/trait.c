@@ -58,53 +58,28 @@ static enum name_kind kind_of(enum trait last)
     }
 }
 
+/* What a word before the last is, where its tag tells; the first trait is none of these. */
+static const unsigned char TRAIT_OF_TAG[TAG_CODES] = {
+    [TAG_FOOD] = TRAIT_OF_FOOD,      [TAG_DISH] = TRAIT_OF_DISH,
+    [TAG_STATE] = TRAIT_OF_STATE,    [TAG_SIZE] = TRAIT_OF_STATE,
+    [TAG_UNIT] = TRAIT_OF_UNIT,      [TAG_COUNTER] = TRAIT_OF_UNIT,
+    [TAG_CONTAINER] = TRAIT_OF_UNIT, [TAG_WITH] = TRAIT_WITH,
+    [TAG_AND] = TRAIT_AND,           [TAG_OF] = TRAIT_OF,
+    [TAG_INTO] = TRAIT_INTO,         [TAG_THE] = TRAIT_THE,
+    [TAG_ARTICLE] = TRAIT_THE};
+
 /* A word before the last. */
 static void add_word(const struct candidates *c, const struct word *w, enum trait last, double *x)
 {
     uint64_t marks = w->entry ? w->entry->marks : 0;
-    switch (w->tag) {
-    case TAG_FOOD:
-        x[TRAIT_OF_FOOD] = 1;
+    if (TRAIT_OF_TAG[w->tag])
+        x[TRAIT_OF_TAG[w->tag]] = 1;
+    if (w->tag == TAG_FOOD)
         x[TRAIT_FOOD_DISH] = kind_of(last) == NAME_DISH;
-        break;
-    case TAG_DISH:
-        x[TRAIT_OF_DISH] = 1;
-        break;
-    case TAG_DONE:
-    case TAG_ACTION: /* "roast carrots" */
-        x[(marks & MARK_OF(heats)) ? TRAIT_COOKED : TRAIT_DONE] = 1;
-        break;
-    case TAG_OTHER:
+    if (w->tag == TAG_DONE || w->tag == TAG_ACTION) /* "roast carrots" */
+        x[marks & MARK_OF(heats) ? TRAIT_COOKED : TRAIT_DONE] = 1;
+    if (w->tag == TAG_OTHER)
         x[is_known(c, w->key) ? TRAIT_OF_KNOWN : TRAIT_OF_STRANGE] = 1;
-        break;
-    case TAG_STATE:
-    case TAG_SIZE:
-        x[TRAIT_OF_STATE] = 1;
-        break;
-    case TAG_UNIT:
-    case TAG_COUNTER:
-    case TAG_CONTAINER:
-        x[TRAIT_OF_UNIT] = 1;
-        break;
-    case TAG_WITH:
-        x[TRAIT_WITH] = 1;
-        break;
-    case TAG_AND:
-        x[TRAIT_AND] = 1;
-        break;
-    case TAG_OF:
-        x[TRAIT_OF] = 1;
-        break;
-    case TAG_INTO:
-        x[TRAIT_INTO] = 1;
-        break;
-    case TAG_THE:
-    case TAG_ARTICLE:
-        x[TRAIT_THE] = 1;
-        break;
-    default:
-        break;
-    }
     if (text_ends(w->key, "'s"))
         x[TRAIT_OWNED] = 1;
 }

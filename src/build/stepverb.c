@@ -196,61 +196,112 @@ static bool is_change(const struct writer *w, struct text action)
     return e && e->marks & MARK_OF(changes);
 }
 
-void write_verb(struct writer *w, size_t begin, size_t verb, size_t end)
+/* A clause's verb on its way into the text. */
+struct clause_verb {
+    const struct chunk *c;
+    struct said_verb said;
+    struct text action, apart;
+    size_t begin, subject, verb, rest, end; /* chunks: of the clause, of what is said of it */
+    bool thing;                             /* "oven on": it is no verb */
+    bool takes;                             /* the foods that wait for it */
+};
+
+static struct clause_verb clause_verb(struct writer *w, size_t begin, size_t verb, size_t end)
 {
-    const struct chunk *c = &w->b->chunks.at[verb];
-    struct text apart = TEXT_EMPTY;
-    struct said_verb said = written_verb(w, verb, &apart);
-    struct text action = step_action(w, said.action);
-    size_t subject = subject_before(w, begin, verb), rest = verb + 1;
-    bool thing = c->tag != TAG_ACTION && c->tag != TAG_DOING;
-    bool bare = w->pending_count && subject == verb && !said.split && is_reworded(c, action)
+    struct clause_verb v = {.c = &w->b->chunks.at[verb], .apart = TEXT_EMPTY, .begin = begin};
+    v.verb = verb;
+    v.end = end;
+    v.said = written_verb(w, verb, &v.apart);
+    v.action = step_action(w, v.said.action);
+    v.subject = subject_before(w, begin, verb);
+    v.rest = verb + 1;
+    v.thing = v.c->tag != TAG_ACTION && v.c->tag != TAG_DOING;
+    bool bare = w->pending_count && v.subject == verb && !v.said.split && is_reworded(v.c, v.action)
                 && !is_object_word(w, verb + 1);
-    bool takes = bare || takes_pending(w, subject, verb, end);
-    if (!takes)
-        flush_pending(w);
-    say_lead(w, begin, subject);
-    if (lets(w, begin, subject, verb)
-        && (text_equal(action, entry_value(c->entry))
-            || step_words_list(w->b->k, "keep", action))) {
-        say_let(w, subject, verb, entry_value(c->entry), takes);
-        takes = false;
-    } else if (said.split && is_food_word(c)) {
-        prose_word(&w->p, action, false); /* "onions in" */
-        prose_word(&w->p, step_word(w->b->k, "the"), true);
-        if (c->tag == TAG_LINE)
-            say_food(w->b, &w->p, c, true);
-        else
-            say_range(w, verb, rest);
-    } else if (said.split && thing) {
-        if (!say_action(w, action, true)) /* "oven on" */
-            prose_word(&w->p, action, false);
-        if (says_tag(w, verb, end, TAG_HEATED))
-            return;
-    } else if (said.split && is_change(w, action) && !says_object(w, verb, said.phrasal.end)
-               && say_action(w, action, true)) {
+    v.takes = bare || takes_pending(w, v.subject, verb, end);
+    return v;
+}
+
+static bool says_let(const struct writer *w, const struct clause_verb *v)
+{
+    return lets(w, v->begin, v->subject, v->verb)
+           && (text_equal(v->action, entry_value(v->c->entry))
+               || step_words_list(w->b->k, "keep", v->action));
+}
+
+/* "Onions in". */
+static void say_food_in(struct writer *w, const struct clause_verb *v)
+{
+    prose_word(&w->p, v->action, false);
+    prose_word(&w->p, step_word(w->b->k, "the"), true);
+    if (v->c->tag == TAG_LINE)
+        say_food(w->b, &w->p, v->c, true);
+    else
+        say_range(w, v->verb, v->rest);
+}
+
+/* The verb with what stands before it; false where no more is to be said. */
+static bool say_head(struct writer *w, struct clause_verb *v)
+{
+    if (says_let(w, v)) {
+        say_let(w, v->subject, v->verb, entry_value(v->c->entry), v->takes);
+        v->takes = false;
+    } else if (v->said.split && is_food_word(v->c)) {
+        say_food_in(w, v);
+    } else if (v->said.split && v->thing) {
+        if (!say_action(w, v->action, true)) /* "oven on" */
+            prose_word(&w->p, v->action, false);
+        return !says_tag(w, v->verb, v->end, TAG_HEATED);
+    } else if (v->said.split && is_change(w, v->action)
+               && !says_object(w, v->verb, v->said.phrasal.end) && say_action(w, v->action, true)) {
         w->named = true; /* "heat down": "lower the heat" */
     } else {
-        say_verb(w, &said, takes ? verb : subject, verb, takes && holds_object(c));
+        say_verb(w, &v->said, v->takes ? v->verb : v->subject, v->verb,
+                 v->takes && holds_object(v->c));
     }
-    if (takes) {
+    return true;
+}
+
+/* The foods that wait, or what a pronoun stands for. */
+static void say_its_object(struct writer *w, struct clause_verb *v)
+{
+    const bool plain = v->subject == v->verb && !v->said.split;
+    if (v->takes) {
         say_taken(w);
-        rest += is_pronoun(w, rest, end);
-    } else if (subject == verb && !said.split && is_pronoun(w, rest, end)) {
-        rest += name_pronoun(w, verb, rest, end);
+        v->rest += is_pronoun(w, v->rest, v->end);
+    } else if (plain && is_pronoun(w, v->rest, v->end)) {
+        v->rest += name_pronoun(w, v->verb, v->rest, v->end);
     }
     w->named = true;
-    if (!takes && subject == verb && !said.split && lacks_object(w, c, action, rest, end))
+    if (!v->takes && plain && lacks_object(w, v->c, v->action, v->rest, v->end))
         w->doubts++;
-    bool turned = subject < verb || is_reworded(c, action);
-    if (said.split)
-        rest = say_split(w, &said.phrasal, thing ? said.phrasal.end : rest, end, apart);
-    else if (subject < verb && rest < end && w->b->chunks.at[rest].tag == TAG_LINE)
+}
+
+/* The small word that leads to the rest, where the verb was turned round or divided. */
+static void say_link(struct writer *w, struct clause_verb *v)
+{
+    const bool turned = v->subject < v->verb || is_reworded(v->c, v->action);
+    if (v->said.split)
+        v->rest = say_split(w, &v->said.phrasal, v->thing ? v->said.phrasal.end : v->rest, v->end,
+                            v->apart);
+    else if (v->subject < v->verb && v->rest < v->end && w->b->chunks.at[v->rest].tag == TAG_LINE)
         prose_word(&w->p, step_word(w->b->k, "and"), true); /* "it goes in with butter" */
-    else if (turned && is_into(w, verb) && is_place_word(w, rest, end)
-             && !step_text(w->b->k, "turned", entry_words(c->entry)).length)
-        say_to(w, action);
-    else if (turned && comes_from(w, rest, end) && chunk_marks(c) & MARK_OF(takes))
+    else if (turned && is_into(w, v->verb) && is_place_word(w, v->rest, v->end)
+             && !step_text(w->b->k, "turned", entry_words(v->c->entry)).length)
+        say_to(w, v->action);
+    else if (turned && comes_from(w, v->rest, v->end) && chunk_marks(v->c) & MARK_OF(takes))
         prose_word(&w->p, step_word(w->b->k, "from"), true); /* "those come off the grill" */
-    say_rest(w, c, action, rest, end);
+}
+
+void write_verb(struct writer *w, size_t begin, size_t verb, size_t end)
+{
+    struct clause_verb v = clause_verb(w, begin, verb, end);
+    if (!v.takes)
+        flush_pending(w);
+    say_lead(w, begin, v.subject);
+    if (!say_head(w, &v))
+        return;
+    say_its_object(w, &v);
+    say_link(w, &v);
+    say_rest(w, v.c, v.action, v.rest, end);
 }

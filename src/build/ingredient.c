@@ -92,15 +92,26 @@ static bool replaces_food(const struct builder *b, const struct chunk *c, size_t
     return taken_back;
 }
 
-static void replace_food(struct builder *b, struct ingredient *line, const struct chunk *c,
-                         struct span food, const struct entry *entry, struct text name,
-                         const struct said_amount *said)
+/* A food as it was said, with its amount. */
+struct said_food {
+    const struct chunk *c;
+    size_t index;      /* the chunk's */
+    struct span words; /* the food's */
+    const struct entry *entry;
+    struct text name;
+    struct said_amount said;
+    bool offered; /* in place of the one before */
+    bool share;   /* "half of the sugar": of what is listed */
+    bool used;    /* it goes in here */
+};
+
+static void replace_food(struct builder *b, struct ingredient *line, const struct said_food *f)
 {
-    name_line(line, food, entry, name);
-    line->words.last = c->last;
-    if (said->amount.known)
-        set_said(line, said);
-    read_prep_inside(b, line, c->match);
+    name_line(line, f->words, f->entry, f->name);
+    line->words.last = f->c->last;
+    if (f->said.amount.known)
+        set_said(line, &f->said);
+    read_prep_inside(b, line, f->c->match);
 }
 
 /* "two tablespoons of its juice": of the fruit that was spoken of last. */
@@ -186,103 +197,142 @@ static bool corrects_denied(struct builder *b, size_t index)
     return true;
 }
 
+/* Whether the chunk names a food that may be a line. */
+static bool names_food(struct builder *b, struct said_food *f)
+{
+    const struct chunk *c = f->c;
+    f->words = food_slot(b, c->match);
+    f->offered = is_offered(b, f->index);
+    if (span_is_empty(f->words) || (is_left_out(c) && !f->offered))
+        return false;
+    if (is_food(b, c, f->words))
+        return !is_compound(b, f->index);
+    if (!is_left_out(c) && text_is(c->match->rule->option, "unknown")) {
+        line_amount(b->r, b->sentence, c->match, &f->said);
+        keep_broken(b, f->index, &f->said);
+    }
+    return false;
+}
+
+/* The food, and how much of it, as said here or before. */
+static void read_food(struct builder *b, struct said_food *f)
+{
+    f->entry = food_entry(b, f->index, &f->words);
+    f->name = name_of_food(b, f->words);
+    line_amount(b->r, b->sentence, f->c->match, &f->said);
+    add_top(b->r, b->k, b->sentence, f->c->match, &f->said);
+    carry_each(b, f->c, f->index, &f->said);
+    carry_unit(b, f->c, f->entry, &f->said);
+    carry_same(b, f->c, &f->said);
+    count_pieces(f->entry, &f->said, &f->name);
+    take_broken(b, f->index, &f->said);
+}
+
+/* Whether it only tells more of what was said before: a yield, the other one of two, the kind, the
+ * right one. */
+static bool tells_more(struct builder *b, const struct said_food *f)
+{
+    if (yields_title(b, f->c, f->index, f->entry, &f->said.amount))
+        return true;
+    if (f->offered || is_alternative(b, f->index)) {
+        if (!f->offered)
+            give_to_both(last_line(b), &f->said);
+        add_alternative(b, last_line(b), f->name);
+        return true;
+    }
+    if (names_kind(b, f->index, &f->said))
+        return true;
+    if (!replaces_food(b, f->c, f->index, last_line(b)))
+        return false;
+    replace_food(b, last_line(b), f);
+    return true;
+}
+
+/* The line that it may be said of again; NULL: there is none. */
+static struct ingredient *line_of(struct builder *b, const struct said_food *f)
+{
+    struct ingredient *old = find_food(b, f->entry, f->name);
+    if ((old && !old->questioned) || f->share)
+        return old;
+    struct ingredient *meant = generic_of(b, f->c, f->entry, &f->said);
+    return meant && !meant->questioned ? meant : old;
+}
+
+/* The line was there, and is the one that was meant. */
+static void change_line(struct builder *b, struct ingredient *line, const struct said_food *f)
+{
+    if (line->questioned)
+        name_line(line, f->words, f->entry, f->name);
+    set_said(line, &f->said);
+    line->questioned = false;
+    line->at = said_at(b, f->c->first);
+    line->words = (struct span){f->c->first, f->c->last};
+    read_prep_before(b, line, f->index);
+    read_prep_inside(b, line, f->c->match);
+    read_prep_after(b, line, f->index);
+    use_again(b, line, f->c, f->used);
+}
+
+/* `again`: as a portion more of what is listed. */
+static void add_new_line(struct builder *b, const struct said_food *f, bool again)
+{
+    const struct text option = f->c->match->rule->option;
+    if (text_is(option, "both"))
+        add_first_of_both(b, f->c, &f->said);
+    struct ingredient *line = add_line(b, f->c, f->words, f->entry, f->name);
+    set_said(line, &f->said);
+    set_scope(line, line_scope(b, f->index, &f->said));
+    line->questioned = !f->used && !again;
+    line->laid_out = is_laid_out(b, f->index);
+    read_prep_before(b, line, f->index);
+    read_prep_inside(b, line, f->c->match);
+    if (text_is(option, "either"))
+        name_either(b, line, match_slot(f->c->match, SLOT_state));
+    read_prep_after(b, line, f->index);
+    b->last_said = said_at(b, f->c->first);
+    b->last_line = b->dish->ingredients.count;
+    b->group_age = 0;
+    if (text_is(option, "each"))
+        carry_back(b, f->index, &f->said);
+}
+
+static void take_food(struct builder *b, const struct said_food *f)
+{
+    struct ingredient *old = line_of(b, f);
+    if (!f->share
+        && (is_no_line(b, f->index, f->entry, old, &f->said)
+            || (!old && is_made_here(b, f->index, f->entry, &f->said))))
+        return;
+    const unsigned scope = is_tasted_for(b, f->index) ? f->c->scope | SCOPE_TASTE : f->c->scope;
+    const bool again = old && !f->share && goes_in_again(b, f->index, old, &f->said);
+    enum repeat repeat = old && !again ? judge(b, old, f->c->match, &f->said, scope) : REPEAT_NEW;
+    if (old && (f->share || repeat == REPEAT_SAME)) {
+        if (!f->share)
+            read_prep_before(b, old, f->index);
+        if (!f->share && f->index && chunk_tag(&b->chunks, f->index - 1) == TAG_THERE
+            && old == last_line(b))
+            read_prep_after(b, old, f->index); /* "it's white bread, with the crusts off" */
+        use_again(b, old, f->c, f->used && !f->share);
+    } else if (old && repeat != REPEAT_NEW) {
+        change_line(b, old, f);
+    } else if (!f->share) {
+        add_new_line(b, f, again);
+    }
+}
+
 void build_line(struct builder *b, const struct chunk *c, size_t index)
 {
-    struct span food = food_slot(b, c->match);
-    struct said_amount said;
+    struct said_food f = {.c = c, .index = index};
     if (is_sort(c))
         build_sort(b, c);
     if (text_is(c->match->rule->option, "its"))
         build_its(b, c);
-    if (corrects_denied(b, index))
+    if (corrects_denied(b, index) || !names_food(b, &f))
         return;
-    bool offered = is_offered(b, index);
-    bool no_food = !span_is_empty(food) && !is_left_out(c) && !is_food(b, c, food);
-    if (no_food && text_is(c->match->rule->option, "unknown")) {
-        line_amount(b->r, b->sentence, c->match, &said);
-        keep_broken(b, index, &said);
-    }
-    if (span_is_empty(food) || (is_left_out(c) && !offered) || !is_food(b, c, food)
-        || is_compound(b, index))
+    read_food(b, &f);
+    if (tells_more(b, &f))
         return;
-    const struct entry *entry = food_entry(b, index, &food);
-    struct text name = name_of_food(b, food);
-    line_amount(b->r, b->sentence, c->match, &said);
-    add_top(b->r, b->k, b->sentence, c->match, &said);
-    carry_each(b, c, index, &said);
-    carry_unit(b, c, entry, &said);
-    carry_same(b, c, &said);
-    count_pieces(entry, &said, &name);
-    take_broken(b, index, &said);
-    if (yields_title(b, c, index, entry, &said.amount))
-        return;
-    if (offered) {
-        add_alternative(b, last_line(b), name);
-        return;
-    }
-    if (is_alternative(b, index)) {
-        give_to_both(last_line(b), &said);
-        add_alternative(b, last_line(b), name);
-        return;
-    }
-    if (names_kind(b, index, &said))
-        return;
-    if (replaces_food(b, c, index, last_line(b))) {
-        replace_food(b, last_line(b), c, food, entry, name, &said);
-        return;
-    }
-    struct ingredient *old = find_food(b, entry, name);
-    bool share = text_is(c->match->rule->option, "share");
-    bool used = is_used_here(b, c, index, &said);
-    if ((!old || old->questioned) && !share) {
-        struct ingredient *meant = generic_of(b, c, entry, &said);
-        old = meant && !meant->questioned ? meant : old;
-    }
-    if (!share
-        && (is_no_line(b, index, entry, old, &said)
-            || (!old && is_made_here(b, index, entry, &said))))
-        return;
-    const unsigned scope = is_tasted_for(b, index) ? c->scope | SCOPE_TASTE : c->scope;
-    const bool again = old && !share && goes_in_again(b, index, old, &said);
-    enum repeat repeat = old && !again ? judge(b, old, c->match, &said, scope) : REPEAT_NEW;
-    if (old && (share || repeat == REPEAT_SAME)) {
-        if (!share)
-            read_prep_before(b, old, index);
-        if (!share && chunk_tag(&b->chunks, index - 1) == TAG_THERE && index && old == last_line(b))
-            read_prep_after(b, old, index); /* "it's white bread, with the crusts off" */
-        use_again(b, old, c, used && !share);
-        return;
-    }
-    if (share)
-        return;
-    if (old && repeat != REPEAT_NEW) {
-        if (old->questioned)
-            name_line(old, food, entry, name);
-        set_said(old, &said);
-        old->questioned = false;
-        old->at = said_at(b, c->first);
-        old->words = (struct span){c->first, c->last};
-        read_prep_before(b, old, index);
-        read_prep_inside(b, old, c->match);
-        read_prep_after(b, old, index);
-        use_again(b, old, c, used);
-        return;
-    }
-    if (text_is(c->match->rule->option, "both"))
-        add_first_of_both(b, c, &said);
-    struct ingredient *line = add_line(b, c, food, entry, name);
-    set_said(line, &said);
-    set_scope(line, line_scope(b, index, &said));
-    line->questioned = !used && !again;
-    line->laid_out = is_laid_out(b, index);
-    read_prep_before(b, line, index);
-    read_prep_inside(b, line, c->match);
-    if (text_is(c->match->rule->option, "either"))
-        name_either(b, line, match_slot(c->match, SLOT_state));
-    read_prep_after(b, line, index);
-    b->last_said = said_at(b, c->first);
-    b->last_line = b->dish->ingredients.count;
-    b->group_age = 0;
-    if (text_is(c->match->rule->option, "each"))
-        carry_back(b, index, &said);
+    f.share = text_is(c->match->rule->option, "share");
+    f.used = is_used_here(b, c, index, &f.said);
+    take_food(b, &f);
 }

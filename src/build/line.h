@@ -53,6 +53,10 @@ bool is_made_here(struct builder *b, size_t index, const struct entry *food,
  */
 bool is_no_line(const struct builder *b, size_t index, const struct entry *food,
                 const struct ingredient *old, const struct said_amount *said);
+/* instead.c. "One red pepper, sorry, one green pepper": the food that was said last, of `line`, was
+ * not meant. */
+bool replaces_food(const struct builder *b, const struct chunk *c, size_t index,
+                   struct ingredient *line);
 /* "Tomatoes, the cherry ones": whether the chunk says which sort of food the line before is, and
  * what it does to that line. */
 bool is_sort(const struct chunk *c);

@@ -195,6 +195,17 @@ static void unlike_amounts_are_not_joined(void **state)
     session_end(&s);
 }
 
+static void no_line_is_joined_with_itself(void **state)
+{
+    (void) state;
+    struct session s = session_begin(TRANSCRIPT);
+    assert_true(session_try(&s, "{'kind':'line-join','on':'%s','to':'%s'}",
+                            session_line_id(&s, 1, "rice"), session_line_id(&s, 1, "rice")));
+    assert_non_null(dishtake_edit_unplaced(s.d, 1));
+    assert_non_null(session_line(&s, 1, "rice"));
+    session_end(&s);
+}
+
 static void steps_are_set_added_moved_joined_removed(void **state)
 {
     (void) state;
@@ -642,6 +653,7 @@ int main(void)
         cmocka_unit_test(odd_requests_are_refused),
         cmocka_unit_test(lines_are_added_moved_joined_removed),
         cmocka_unit_test(unlike_amounts_are_not_joined),
+        cmocka_unit_test(no_line_is_joined_with_itself),
         cmocka_unit_test(steps_are_set_added_moved_joined_removed),
         cmocka_unit_test(borders_are_moved_cut_joined),
         cmocka_unit_test(a_new_dish_begins_empty),

@@ -35,11 +35,10 @@ static bool reckon_recipes(struct recording *r, const struct means *m)
 /* The list is read once the dishes are known, since its headings name them. */
 static bool check_with_list(struct recording *r, const struct means *m, struct problems *p)
 {
-    struct ingredient_list list;
+    struct ingredient_list list = {.file = m->list_name};
     if (!m->list_name)
         return check_recipes(r, m->k, NULL, p);
-    return list_read(&list, m->list, m->list_name, r, m->k, m->matcher, p)
-           && check_recipes(r, m->k, &list, p);
+    return list_read(&list, m->list, r, m->k, m->matcher, p) && check_recipes(r, m->k, &list, p);
 }
 
 /* ---- the parts. The cook's edits enter where what they correct has been found, and before

@@ -3,6 +3,7 @@
  * SPDX-License-Identifier: MIT */
 #include "check/list.h"
 
+#include "check/listdish.h"
 #include "check/said.h"
 #include "match/capture.h"
 #include "read/read.h"
@@ -177,41 +178,6 @@ static bool add_unknown(struct list_reader *l, const struct cue *c, struct span 
 
 /* ---- headings */
 
-/* How many words of a dish's title the heading has, in hundredths of all words of both. */
-static size_t likeness(const struct list_reader *l, struct span heading, struct text title)
-{
-    size_t shared = 0, of_title = 0, words = heading.last - heading.first + 1;
-    struct text part;
-    while (title.length && text_part(&title, ' ', &part)) {
-        char folded[64];
-        bool there = false;
-        if (part.length * 3 > sizeof folded)
-            continue;
-        struct text key = {folded, fold_word(part, folded, sizeof folded)};
-        of_title++;
-        for (size_t i = heading.first; i <= heading.last; i++)
-            there |= text_equal(l->lines.words.at[i].key, key);
-        shared += there;
-    }
-    size_t all = words + of_title - shared;
-    return all ? 100 * shared / all : 0;
-}
-
-/* The dish whose title is likest to the words; FINDING_NO_DISH where none is like them. */
-#define LIKE_TITLE 50
-static size_t dish_titled(const struct list_reader *l, struct span heading)
-{
-    size_t best = FINDING_NO_DISH, most = LIKE_TITLE - 1;
-    for (size_t i = 0; i < l->talk->dishes.count; i++) {
-        size_t like = likeness(l, heading, l->talk->dishes.at[i].title);
-        if (like > most) {
-            most = like;
-            best = i;
-        }
-    }
-    return best;
-}
-
 /* A line without an amount that ends in a colon, names a dish or a part of one ("the sauce"), or is
  * the title of `dish`. */
 static bool is_heading(const struct list_reader *l, const struct cue *c, struct span words,
@@ -245,91 +211,20 @@ static bool is_instruction(const struct recording *r, struct span words)
 static void read_line(struct list_reader *l, size_t cue, struct span words)
 {
     const struct cue *c = &l->lines.cues.at[cue];
-    size_t dish = dish_titled(l, words);
+    size_t dish = dish_titled(&l->lines, words, l->talk);
     if (is_heading(l, c, words, dish))
         add_section(l, text_slice(c->text, 0, c->text.length - 1), dish);
     else if (!is_instruction(&l->lines, words) && !add_matches(l, c, words))
         add_unknown(l, c, words);
 }
 
-/* ---- sections -> dishes */
-
-/* "flour" of "plain flour": the words that the longer name ends in. */
-static bool ends_in(struct text name, struct text end)
-{
-    return name.length > end.length && end.length
-           && text_equal(text_slice(name, name.length - end.length, name.length), end)
-           && name.at[name.length - end.length - 1] == ' ';
-}
-
-int foods_alike(struct text kind, struct text food, struct text other_kind, struct text other_food)
-{
-    if (text_equal(kind, other_kind) || text_equal(food, other_food))
-        return 2;
-    return ends_in(food, other_food) || ends_in(other_food, food) || ends_in(kind, other_kind)
-           || ends_in(other_kind, kind);
-}
-
-static size_t foods_heard(const struct list_reader *l, size_t section, const struct dish *d)
-{
-    size_t heard = 0;
-    for (size_t i = 0; i < l->list->foods.count; i++) {
-        const struct listed *f = &l->list->foods.at[i];
-        bool there = false;
-        for (size_t n = 0; n < d->ingredients.count && !there && f->section == section; n++)
-            there =
-                foods_alike(f->kind, f->food, d->ingredients.at[n].kind, d->ingredients.at[n].food);
-        heard += there;
-    }
-    return heard;
-}
-
-/* The dish that has most of the section's foods; FINDING_NO_DISH where none has any. */
-static size_t dish_of_foods(const struct list_reader *l, size_t section)
-{
-    size_t best = FINDING_NO_DISH, most = 0;
-    for (size_t i = 0; i < l->talk->dishes.count; i++) {
-        size_t heard = foods_heard(l, section, &l->talk->dishes.at[i]);
-        if (heard > most) {
-            most = heard;
-            best = i;
-        }
-    }
-    return best;
-}
-
-/* A heading that is no dish's title ("For the sauce") goes on with the dish before it, unless
- * another has more than twice as many of its foods. */
-static size_t dish_of_section(const struct list_reader *l, size_t section, size_t before)
-{
-    size_t likest = dish_of_foods(l, section);
-    if (before == FINDING_NO_DISH || likest == FINDING_NO_DISH)
-        return before == FINDING_NO_DISH ? likest : before;
-    return foods_heard(l, section, &l->talk->dishes.at[likest])
-                   > 2 * foods_heard(l, section, &l->talk->dishes.at[before])
-               ? likest
-               : before;
-}
-
-static void place_sections(struct list_reader *l)
-{
-    size_t before = FINDING_NO_DISH;
-    for (size_t i = 0; i < l->list->sections.count; i++) {
-        struct list_section *s = &l->list->sections.at[i];
-        if (s->dish == FINDING_NO_DISH)
-            s->dish = dish_of_section(l, i, before);
-        before = s->dish;
-    }
-}
-
-bool list_read(struct ingredient_list *list, struct text bytes, const char *name,
-               const struct recording *r, const struct pack *k, struct matcher *m,
-               struct problems *p)
+bool list_read(struct ingredient_list *list, struct text bytes, const struct recording *r,
+               const struct pack *k, struct matcher *m, struct problems *p)
 {
     struct list_reader l = {.list = list, .talk = r, .k = k};
-    struct place at = {.file = name};
-    *list = (struct ingredient_list){.file = name};
-    l.lines = (struct recording){.arena = r->arena, .file = name};
+    struct place at = {.file = list->file};
+    *list = (struct ingredient_list){.file = list->file};
+    l.lines = (struct recording){.arena = r->arena, .file = list->file};
     if (bytes.length > LIST_BYTES_MAX)
         return problem(p, at, "has %zu bytes; a list has at most %zu", bytes.length,
                        LIST_BYTES_MAX);
@@ -344,7 +239,7 @@ bool list_read(struct ingredient_list *list, struct text bytes, const char *name
         if (!span_is_empty(words))
             read_line(&l, cue, words);
     }
-    place_sections(&l);
+    place_sections(list, r);
     return list->foods.count
            || problem(p, at, "has no ingredient: expected a food a line, as \"2 cups flour\"");
 }

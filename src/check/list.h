@@ -37,11 +37,11 @@ struct ingredient_list {
 };
 
 /* Reads lines as they are pasted from a description: bullets, headings, times and sentences of
- * instruction may stand between them. Says of each section which of r's dishes it is of. False,
- * with an error, when the bytes are no text, too many, or hold no ingredient. Arena. */
-bool list_read(struct ingredient_list *list, struct text bytes, const char *name,
-               const struct recording *r, const struct pack *k, struct matcher *m,
-               struct problems *p);
+ * instruction may stand between them; list->file is their name. Says of each section which of r's
+ * dishes it is of. False, with an error, when the bytes are no text, too many, or hold no
+ * ingredient. Arena. */
+bool list_read(struct ingredient_list *list, struct text bytes, const struct recording *r,
+               const struct pack *k, struct matcher *m, struct problems *p);
 
 /* How alike two foods are: 2 the same, 1 one is a kind of the other ("flour", "plain flour"), 0
  * neither. */

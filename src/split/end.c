@@ -4,6 +4,7 @@
 #include "split/end.h"
 
 #include <math.h>
+#include <strings.h>
 
 #include "base/arena.h"
 #include "split/topic.h"
@@ -13,6 +14,8 @@
 #define OWN_TIMES 2
 /* Less than this says nothing of a dish: salt, milk. */
 #define TELLING_LEAST 0.5
+/* A name is looked for among so many dishes that began before the sentence. */
+#define NAMED_DISHES 16
 /* So near its end a dish is finished. */
 #define LAST_SENTENCES 6
 
@@ -71,6 +74,41 @@ static void end_mentioned(struct ending *e, size_t i)
     }
 }
 
+static bool says_word(const struct recording *r, const struct sentence *s, struct text word)
+{
+    for (size_t i = s->first; i <= s->last; i++) {
+        struct text said = r->words.at[i].text;
+        if (said.length == word.length && strncasecmp(said.at, word.at, word.length) == 0)
+            return true;
+    }
+    return false;
+}
+
+/* Whether it says all words of a name, which is of more than one: "and the plum crumble can wait".
+ */
+static bool says_title(const struct recording *r, const struct sentence *s, struct text title)
+{
+    struct text rest = title, word;
+    size_t words = 0;
+    for (; text_part(&rest, ' ', &word); words++)
+        if (!says_word(r, s, word))
+            return false;
+    return words > 1;
+}
+
+/* `begun` dishes began before sentence `i`. */
+static void end_titled(struct ending *e, size_t i, size_t begun)
+{
+    const struct sentence *s = &e->r->sentences.at[i];
+    if (s->flags & SENTENCE_STORY)
+        return;
+    for (size_t d = begun > NAMED_DISHES ? begun - NAMED_DISHES : 0; d < begun; d++) {
+        struct dish *dish = &e->r->dishes.at[d];
+        if (d != e->dish[i] && dish->title_said && says_title(e->r, s, dish->title))
+            spoken_of(e->r, dish, i);
+    }
+}
+
 static bool is_unfinished(const struct recording *r, const struct feature *f, const struct dish *d)
 {
     size_t last = sentence_from(r, d->words.last);
@@ -99,7 +137,10 @@ void find_ends(struct recording *r, const struct feature *f, const struct stretc
     share_sentences(&e, s, count, dish);
     for (size_t d = 0; d < r->dishes.count; d++)
         e.unfinished[d] = is_unfinished(r, f, &r->dishes.at[d]);
-    for (size_t i = 0; i < r->sentences.count; i++) {
+    for (size_t i = 0, begun = 0; i < r->sentences.count; i++) {
+        while (begun < r->dishes.count && r->dishes.at[begun].id <= r->sentences.at[i].first)
+            begun++;
+        end_titled(&e, i, begun);
         end_named(&e, i);
         end_mentioned(&e, i);
     }

@@ -3,6 +3,7 @@
 #include "split/border.h"
 
 #include "base/arena.h"
+#include "split/both.h"
 #include "split/evidence.h"
 
 /* So near each other, with so few foods between them, there is room for no dish. */
@@ -25,6 +26,7 @@ static void weigh(const struct talk *t, size_t i, const struct borders *b)
         b->begins[i] += WEIGHTS[n][0] * x[n];
         b->returns[i] += WEIGHTS[n][1] * x[n];
     }
+    find_both(x, b->both + i * BOTHS);
     b->places[i] = b->begins[i] - WEIGHTS[AT_START][0] * x[AT_START];
 }
 
@@ -63,8 +65,11 @@ struct borders weigh_borders(const struct recording *r, const struct feature *f,
 {
     const struct talk t = talk_make(r, f, count);
     const size_t size = (count + 1) * sizeof(double);
-    const struct borders b = {arena_alloc(r->arena, size), arena_alloc(r->arena, size),
-                              arena_alloc(r->arena, size), arena_alloc(r->arena, size)};
+    const struct borders b = {.begins = arena_alloc(r->arena, size),
+                              .returns = arena_alloc(r->arena, size),
+                              .peaks = arena_alloc(r->arena, size),
+                              .places = arena_alloc(r->arena, size),
+                              .both = arena_alloc(r->arena, (count + 1) * BOTHS * sizeof(float))};
     for (size_t i = 0; i < count; i++)
         weigh(&t, i, &b);
     for (size_t i = 0; i < count; i++)

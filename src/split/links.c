@@ -5,6 +5,7 @@
 #include <string.h>
 
 #define SOON_SENTENCES 3
+#define ABOUT_SENTENCES 4
 #define COMMON (MARK_OF(dairy) | MARK_OF(egg) | MARK_OF(flour))
 #define COMMON_WEIGHT 0.25F
 
@@ -25,7 +26,10 @@ static void look_back(const struct feature *f, size_t i, const struct mention *m
 void find_things(const struct feature *f, size_t count, size_t i, struct things *out)
 {
     out->count = 0;
+    out->about = (struct affinity){0};
     for (size_t n = i; n < count && n < i + LINK_SENTENCES; n++) {
+        if (n < i + ABOUT_SENTENCES)
+            affinity_join(&out->about, &f[n].about);
         enum nearness nearness = n == i ? NOW : n < i + SOON_SENTENCES ? SOON : LATER;
         for (size_t k = 0; k < f[n].mentions_count; k++) {
             const struct mention *m = &f[n].mentions[k];

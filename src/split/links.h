@@ -26,6 +26,7 @@ struct thing {
 struct things {
     struct thing at[THINGS_MOST];
     size_t count;
+    struct affinity about; /* what the first few of the sentences are about */
 };
 
 /* Whose they are in one way to share the sentences: a bit for each dish that spoke of the thing,

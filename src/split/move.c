@@ -68,6 +68,7 @@ static void find_on(const struct standings *s, const struct move_place *at, doub
     x[ON_RUN] = log_after(at->logs, at->i - on->since);
     x[ON_SENTENCES] = log_after(at->logs, on->sentences);
     x[ON_FEW] = few_lines(on);
+    x[ON_GOES] = affinity_between(&on->about, &at->things->about);
 }
 
 static void find_all(const struct standings *s, const struct move_place *at, double *x)
@@ -91,6 +92,7 @@ static void find_its(const struct move_base *b, size_t dish, double *x)
     x[WAITS] = waits(its);
     x[WAITS_UNFINISHED] = waits(its) && !finished;
     x[HAS_FEW] = few_lines(its);
+    x[GOES] = affinity_between(&its->about, &b->things->about);
 }
 
 /* Evidence is first of things, then of the dish; then it is the same for all dishes of a way. */
@@ -110,10 +112,12 @@ struct move_base find_base(const struct standings *s, const struct move_place *a
     struct move_base b = {.standings = s, .f = &at->f[at->i], .i = at->i};
     b.things = at->things;
     b.logs = at->logs;
+    b.both = at->both;
     find_on(s, at, b.x);
     find_all(s, at, b.x);
     for (int what = 0; what < 2; what++)
-        b.score[what] = weigh(b.x, what, OF_ALL, MOVES);
+        b.score[what] =
+            weigh(b.x, what, OF_ALL, MOVES) + weigh_both(b.both, b.x, what, 0, BOTH_ITS_FIRST);
     return b;
 }
 
@@ -157,5 +161,6 @@ double speaks_for(const struct move_base *b, struct links *links, size_t dish)
     const int what = dish != NO_DISH;
     double x[OF_ALL] = {0};
     find_dish(b, dish, x);
-    return b->score[what] + things_speak(b, links, dish) + weigh(x, what, OF_DISH, OF_ALL);
+    return b->score[what] + things_speak(b, links, dish) + weigh(x, what, OF_DISH, OF_ALL)
+           + weigh_both(b->both, x, what, BOTH_ITS_FIRST, BOTHS);
 }

@@ -4,6 +4,7 @@
 #ifndef DISHTAKE_SPLIT_MOVE_H
 #define DISHTAKE_SPLIT_MOVE_H
 
+#include "split/both.h"
 #include "split/links.h"
 #include "split/logs.h"
 #include "split/standing.h"
@@ -17,21 +18,23 @@ enum move_evidence {
 
 /* What is the same for all that can be done at a sentence in one way. */
 struct move_base {
-    const struct standings *standings; /* borrowed, as are the next three */
+    const struct standings *standings; /* borrowed, as are the next four */
     const struct feature *f;           /* the sentence's */
     const struct things *things;
     const struct logs *logs;
-    size_t i; /* the sentence */
+    const float *both; /* of find_both */
+    size_t i;          /* the sentence */
     double x[MOVES];
     double score[2]; /* for a dish that begins, and for one that goes on */
 };
 
 /* A sentence, the things of it and of those behind it, and what all of them need. */
 struct move_place {
-    const struct feature *f; /* of all sentences; borrowed, as are the next two */
+    const struct feature *f; /* of all sentences; borrowed, as are the next three */
     const struct things *things;
     const struct logs *logs;
-    size_t i, count; /* the sentence, of so many */
+    const float *both; /* of find_both, for the sentence */
+    size_t i, count;   /* the sentence, of so many */
 };
 struct move_base find_base(const struct standings *s, const struct move_place *at);
 /* Fills in x[MOVES] for dish `dish`, which goes on with the sentence; NO_DISH: for one that begins.

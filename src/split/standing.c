@@ -64,6 +64,7 @@ void stand(struct standings *s, const struct feature *f, size_t i, size_t dish, 
     s->finished = is_finished(d) ? s->finished | bit : s->finished & ~bit;
     if (!counts)
         return;
+    affinity_join(&d->about, &f[i].about);
     d->lines += (float) f[i].lines;
     d->sweet += f[i].sweet;
     d->savory += f[i].savory;

@@ -11,13 +11,14 @@
 
 /* Where a dish stands. */
 struct standing {
-    float sweet, savory; /* foods that are found in desserts only, and in no dessert */
-    float lines;         /* foods with an amount */
-    uint32_t since;      /* the first sentence of its last stretch */
-    uint32_t last;       /* its last sentence */
-    uint32_t sentences;  /* how many it has */
-    uint32_t ended;      /* 1 + the last sentence with a yield, a garnish or a leave; 0: none */
-    uint32_t timed;      /* 1 + the last one that says how long something takes; 0: none */
+    float sweet, savory;   /* foods that are found in desserts only, and in no dessert */
+    float lines;           /* foods with an amount */
+    struct affinity about; /* what it is made of, and what was done */
+    uint32_t since;        /* the first sentence of its last stretch */
+    uint32_t last;         /* its last sentence */
+    uint32_t sentences;    /* how many it has */
+    uint32_t ended;        /* 1 + the last sentence with a yield, a garnish or a leave; 0: none */
+    uint32_t timed;        /* 1 + the last one that says how long something takes; 0: none */
 };
 
 /* So many of the dishes that were left last are told apart by when they were. */

@@ -12,16 +12,16 @@
 #include "split/title.h"
 
 /* Scores of a sentence, in the units of border.def. */
-#define CHAT_INSIDE 0.02      /* a sentence without cooking inside a dish */
-#define COOKING_OUTSIDE 0.13  /* for each unit of cooking left outside */
-#define FAREWELL_COST (-0.03) /* a sentence of talk after the dish was named */
-#define AFTER_CLOSE 0.94      /* a dish begins after another was closed */
-#define ASIDE_COST 0.96       /* talk begins inside a dish that goes on after it */
-#define ASIDE_TALK (-0.19)    /* each sentence of it */
-#define RENAMED_COST 1.66     /* a dish gets a second name that has nothing of the first */
-#define AGAIN_COST 2.42       /* the dish that was on goes on, after other talk */
-#define TASTE_COST 3.22       /* a food that is found in desserts only, in a dish of others */
-#define NEW_LEAST (-5.0)      /* what must speak for another dish, so that it is looked at */
+#define CHAT_INSIDE 0.41      /* a sentence without cooking inside a dish */
+#define COOKING_OUTSIDE 0.02  /* for each unit of cooking left outside */
+#define FAREWELL_COST (-0.06) /* a sentence of talk after the dish was named */
+#define AFTER_CLOSE 0.32      /* a dish begins after another was closed */
+#define ASIDE_COST 0.61       /* talk begins inside a dish that goes on after it */
+#define ASIDE_TALK (-0.08)    /* each sentence of it */
+#define RENAMED_COST 1.42     /* a dish gets a second name that has nothing of the first */
+#define AGAIN_COST 3.32       /* the dish that was on goes on, after other talk */
+#define TASTE_COST 2.74       /* a food that is found in desserts only, in a dish of others */
+#define NEW_LEAST (-5.00)     /* what must speak for another dish, so that it is looked at */
 /* How many ways are kept. */
 #define WAYS_MOST 12
 
@@ -183,6 +183,12 @@ static uint64_t bit(const struct standings *s, size_t dish)
     return dish == NO_DISH || dish < first_kept(s) ? 0 : (uint64_t) 1 << dish % DISHES_KEPT;
 }
 
+/* A dish of which there is its first sentence only is not left for another that was. */
+static bool is_only_begun(const struct standings *s)
+{
+    return s->on != NO_DISH && standing_of(s, s->on)->sentences == 1;
+}
+
 /* To a dish of which something is spoken, or to that which was left last; in the order in which
  * they began. */
 static void go_back(struct search *x, const struct way *w, const struct move_base *b, double inside,
@@ -190,6 +196,8 @@ static void go_back(struct search *x, const struct way *w, const struct move_bas
 {
     const struct standings *s = &w->dishes;
     double score = x->borders->returns[b->i] + inside;
+    if (is_only_begun(s))
+        return;
     size_t first = first_kept(s), turn = first % DISHES_KEPT;
     uint64_t dishes = (links->any | bit(s, s->left[0])) & ~bit(s, s->on);
     for (dishes = dishes >> turn | dishes << (DISHES_KEPT - turn) % DISHES_KEPT; dishes;
@@ -239,7 +247,8 @@ static void move_on(struct search *x, const struct way *w, size_t i)
         take_leave(x, w, f->closes, inside - named);
     struct links *links = links_of(x, w);
     const struct move_base base =
-        find_base(&w->dishes, &(struct move_place){x->f, &x->things, &x->logs, i, x->count});
+        find_base(&w->dishes, &(struct move_place){x->f, &x->things, &x->logs,
+                                                   x->borders->both + i * BOTHS, i, x->count});
     if (x->borders->peaks[i] > NEW_LEAST)
         begin_new(x, w, &base, inside, links);
     go_on_again(x, w, i, inside);

@@ -84,6 +84,7 @@ static void print_moves(const struct recording *r, const struct feature *f, FILE
     const struct segment *chain = &nothing;
     struct standings s;
     static struct logs logs;
+    static const float both[BOTHS]; /* their weights are not asked */
     logs_make(&logs, count + 1);
     standings_init(&s);
     for (size_t i = 0; i < count; i++) {
@@ -95,7 +96,7 @@ static void print_moves(const struct recording *r, const struct feature *f, FILE
         find_things(f, count, i, &things);
         find_links(&things, chain, &s, &links);
         const struct move_base base =
-            find_base(&s, &(struct move_place){f, &things, &logs, i, count});
+            find_base(&s, &(struct move_place){f, &things, &logs, both, i, count});
         print_move(&base, &links, NO_DISH);
         for (size_t d = first_kept(&s); d < s.dishes; d++)
             if (d != s.on)

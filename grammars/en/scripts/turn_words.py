@@ -1,12 +1,12 @@
 #!/usr/bin/env python3
 """Writes turn-words.tsv: how much the words around a place speak for a dish that begins there, or one that goes on; and prints the
-weights for src/split/border.def and move.def.
+weights for src/split/border.def, move.def and both.def.
 
   turn_words.py TALK_UNITS > turn-words.tsv            (`make turn-words` does it; run it where the Makefile is)
   turn_words.py --test TALK_UNITS                      what both are worth on recordings left out
 
 TALK_UNITS is the program that tests/tools/talk_units.c makes. What is learned from are the recordings with gold under tests/ (but not
-those of tests/recordings/seventh) and the talks of tests/split/shares.
+those of tests/recordings/unseen) and the talks of tests/split/shares.
 
 All are logistic regressions with an L2 penalty. The points, in hundredths of log odds, are the weights of runs of words ("near  now
 the LEAD") that stand often enough. The weights are two more, of sentences with which a dish begins and of those with which one of the
@@ -32,7 +32,7 @@ sys.path.insert(0, "tests/split")
 import test_shares  # noqa: E402
 
 GOLD_SETS = ("corpus", "recordings", "recordings/flawless", "recordings/second", "recordings/third", "recordings/fourth",
-             "recordings/fifth", "recordings/sixth")
+             "recordings/fifth", "recordings/sixth", "recordings/seventh")
 # Sets whose cooks or writers are the same are left out together.
 TOGETHER = {"recordings/flawless": "recordings", "recordings/second": "turns", "recordings/third": "turns",
             "recordings/fourth": "turns"}
@@ -42,12 +42,13 @@ NEAR, LATER, BEFORE, RUN = 7, 28, 8, 3
 SEEN = 6  # times, at least
 SMALLEST = 3  # hundredths: less is left out
 WORDS_PENALTY, BORDER_WEIGHT = 0.1, 3.0
+WORDS_GOLD = 2.0  # a sentence of a recording with gold counts for so many of a talk
 # As src/split/evidence.c has it.
 LEAST, MOST, NONE, UNIT = 4.0, 8.0, 2.0, 0.5
 PENALTY = 40.0  # of the weights; a fifth of it for the words' sums
 # How much a sentence counts: recordings with gold are what the program is for, and the talks are many.
 COUNTS = {"corpus": 15.0, "recordings": 8.0}
-COUNTS_GOLD, COUNTS_TALK = 5.0, 1.0
+COUNTS_GOLD, COUNTS_TALK = 5.0, 0.5
 NEW, BACK = 1, 2
 
 
@@ -229,6 +230,7 @@ class Sentences:
     def __init__(self, talks, names):
         self.talks, self.names = talks, names
         self.group = numpy.array([talk.group for talk in talks for _ in talk.times])
+        self.counts = numpy.array([1.0 if group.startswith("talks") else WORDS_GOLD for group in self.group])
         self.labels = numpy.array([-1 if label is None else label for talk in talks for label in talk.labels])
         self.evidence = numpy.array([[one.get(name, 0.0) for name in names] for talk in talks for one in talk.evidence])
         self.rows = [rows for talk in talks for rows in rows_of(talk)]
@@ -245,7 +247,7 @@ class Sentences:
             some = self.sure & ~numpy.isin(self.group, sorted(out))
             wanted = self.labels[some] == label
             fit = LogisticRegression(C=WORDS_PENALTY, max_iter=300, solver="liblinear", random_state=0)
-            fit.fit(self.table[some], wanted, sample_weight=numpy.where(wanted, BORDER_WEIGHT, 1.0))
+            fit.fit(self.table[some], wanted, sample_weight=numpy.where(wanted, BORDER_WEIGHT, 1.0) * self.counts[some])
             points = numpy.round(100 * fit.coef_[0])
             points[numpy.abs(points) < SMALLEST] = 0
             self.models[key] = round(100 * fit.intercept_[0]), points
@@ -277,8 +279,11 @@ def no_neighbours(labels):
 class Moves:
     """Sentences with which a dish could begin (BACK: with which one of those that are left could go on), and whether it does."""
 
-    def __init__(self, all_, names, label, out=()):
+    def __init__(self, all_, names, products, label, out=()):
         filled, rows, self.wanted, self.group = all_.with_words(out), [], [], []
+        pieces = {("AT", name): n for n, name in enumerate(all_.names)}
+        pieces |= {("OF", name): len(all_.names) + n for n, name in enumerate(names)}
+        one, other = ([pieces[row[n:n + 2]] for row in products] for n in (0, 2))
         before = 0
         for talk in all_.talks:
             seen, sure = set(), no_neighbours(talk.labels)
@@ -290,7 +295,8 @@ class Moves:
                 else:
                     wanted = here == dish
                 if (dish is None) == (label == NEW) and (wanted or sure[n]):
-                    rows.append(numpy.concatenate([filled[before + n], [evidence.get(name, 0.0) for name in names]]))
+                    row = numpy.concatenate([filled[before + n], [evidence.get(name, 0.0) for name in names]])
+                    rows.append(numpy.concatenate([row, row[one] * row[other]]))
                     self.wanted.append(wanted)
                     self.group.append(talk.group)
             before += len(talk.times)
@@ -313,15 +319,15 @@ def loss(weights, moves, some):
     return numpy.log1p(numpy.exp(numpy.where(moves.wanted[some], -odds, odds))).sum()
 
 
-def test(all_, names):
+def test(all_, names, products):
     """The losses of each group, in nats, by what was learned without it: of dishes that begin, and of those that go on."""
     total = numpy.zeros(2)
     for group in sorted(set(all_.group)):
         here = numpy.zeros(2)
         for n, label in enumerate((NEW, BACK)):
-            moves = Moves(all_, names, label, {group})
+            moves = Moves(all_, names, products, label, {group})
             held = moves.group == group
-            here[n] = loss(fit_weights(all_.names + names, moves, ~held), moves, held)
+            here[n] = loss(fit_weights(all_.names + names + list(map(shown, products)), moves, ~held), moves, held)
         total += here
         print(f"{group}\t{here[0]:.0f}\t{here[1]:.0f}")
     print(f"all\t{total[0]:.1f}\t{total[1]:.1f}")
@@ -340,13 +346,17 @@ def write_table(all_):
             print(*names[n][::-1], *(number or "" for number in pair), sep="\t")
 
 
-def print_weights(all_, names):
-    both = []
+def shown(product):
+    return f"{product[1]} * {product[3]}"
+
+
+def print_weights(all_, names, products):
+    both, all_names = [], all_.names + names + list(map(shown, products))
     for label in (NEW, BACK):
-        moves = Moves(all_, names, label)
-        both.append(fit_weights(all_.names + names, moves, numpy.ones(len(moves.group), bool)))
-    for name, new, back in zip(all_.names + names, *both):
-        print(f"{name:18} {new:6.2f} {back:6.2f}", file=sys.stderr)
+        moves = Moves(all_, names, products, label)
+        both.append(fit_weights(all_names, moves, numpy.ones(len(moves.group), bool)))
+    for name, new, back in zip(all_names, *both):
+        print(f"{name:30} {new:6.2f} {back:6.2f}", file=sys.stderr)
 
 
 def kinds_of(macro, path):
@@ -354,16 +364,22 @@ def kinds_of(macro, path):
         return re.findall(rf"^{macro}\((\w+),", file.read(), re.M)
 
 
+def products_of(path):
+    with open(path, encoding="utf-8") as file:
+        return re.findall(r"^BOTH(?:_ITS)?\((AT|OF), (\w+), (AT|OF), (\w+),", file.read(), re.M)
+
+
 def main():
     program = sys.argv[-1]
     names = kinds_of("EVIDENCE", "src/split/border.def")
     moves = kinds_of("MOVE", "src/split/move.def")
+    products = products_of("src/split/both.def")
     all_ = Sentences(read_talks(program), names)
     if sys.argv[1] == "--test":
-        test(all_, moves)
+        test(all_, moves, products)
         return
     write_table(all_)
-    print_weights(all_, moves)
+    print_weights(all_, moves, products)
 
 
 if __name__ == "__main__":

@@ -65,6 +65,7 @@ void read_amount(const struct recording *r, const struct sentence *s, const stru
 {
     const struct entry *unit = entry_at(r, match_slot(m, SLOT_unit));
     struct ratio low = m->low, high = m->high;
+    *out = (struct said_amount){0};
     if (m->rule->kind == RULE_vague) {
         out->vague = true;
         return;

@@ -1,5 +1,5 @@
-/* check/portion.c: portions and their total: all that is said to be "of the butter" must not be more
- * than the butter that was listed.
+/* check/portion.c: portions and their total: all that is said to be "of the butter" must not be
+ * more than the butter that was listed.
  * SPDX-License-Identifier: MIT */
 #include "check/again.h"
 #include "match/capture.h"

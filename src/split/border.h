@@ -20,7 +20,7 @@ struct stretch {
 struct borders {
     double *begins, *returns;
     double *peaks; /* `begins` of the best of those near each other; of all others IMPOSSIBLE */
-    float *both; /* of find_both, BOTHS a sentence */
+    float *both;   /* of find_both, BOTHS a sentence */
     double *
         places; /* `begins` without how early in the talk it is: which of two is the better place */
 };

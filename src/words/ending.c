@@ -90,16 +90,22 @@ static size_t add_unit(struct endings *e, struct recording *r, const struct pack
     return last;
 }
 
+/* A filler behind a unit is of it. */
+static void add_filler(struct endings *e, size_t i)
+{
+    if (!e->units.count)
+        return;
+    e->units.at[e->units.count - 1].last = i;
+    e->units.at[e->units.count - 1].words++;
+}
+
 static void units_make(struct endings *e, struct recording *r, const struct pack *k)
 {
     for (size_t i = 0; i < r->words.count; i++) {
-        struct unit_of_words *before = e->units.count ? &e->units.at[e->units.count - 1] : NULL;
-        if (!r->words.at[i].filler)
+        if (r->words.at[i].filler)
+            add_filler(e, i);
+        else
             i = add_unit(e, r, k, i);
-        else if (before) {
-            before->last = i;
-            before->words++;
-        }
     }
 }
 

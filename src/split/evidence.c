@@ -5,6 +5,7 @@
 #include <math.h>
 
 #include "base/arena.h"
+#include "split/spoken.h"
 #include "words/clock.h"
 
 /* A talk of fewer sentences has room for less of a dish, and is asked for less. */
@@ -26,16 +27,12 @@
 #define TIMED_SENTENCES 3
 #define NEAR_SENTENCES 4
 #define PHASE_SENTENCES 6
-#define LATER_SENTENCES 7
 #define CLOSED_SENTENCES 8
 #define LINES_SENTENCES 10
 #define TASTE_SENTENCES 12
 #define UNITS_SENTENCES 3
 #define UNITS_MOST 4
-/* A thing named longer ago than so many sentences is far. */
-#define NEAR_LINK 10
 /* No more than this counts. */
-#define LINKS_MOST 6.0
 #define SILENCE_MOST 10.0
 /* Log odds of words: what speaks against a border is the rule, and tells little. */
 #define WORDS_LEAST 4.0
@@ -43,9 +40,7 @@
 #define WORDS_NONE 2.0
 #define WORDS_UNIT 0.5
 #define PHASE_MOST 3
-#define SOON_MOST 3
 #define LATER_MOST 6
-#define AGAIN_MOST 4
 #define LINES_MOST 8
 #define COOKING_MOST 10
 #define CLOSED_MOST 6
@@ -180,61 +175,6 @@ static double taste(const struct sums *s)
     return (s->sweet - s->savory) / (s->sweet + s->savory + 1);
 }
 
-/* What of the things in the next sentences was spoken of before border `i`, and when. */
-struct novelty {
-    double fresh, near, far, again;
-};
-
-static struct novelty novelty_at(const struct talk *t, size_t i, size_t sentences)
-{
-    const struct feature *f = t->f;
-    struct novelty v = {0};
-    for (size_t s = i; s < t->count && s < i + sentences; s++)
-        for (size_t n = 0; n < f[s].mentions_count; n++) {
-            const struct mention *m = &f[s].mentions[n];
-            if (m->marks & PLAIN_MARKS || (m->before >= i && m->before < s))
-                continue;
-            if (m->before == s)
-                v.fresh += !m->part;
-            else if (i - m->before <= NEAR_LINK)
-                v.near++;
-            else
-                v.far++;
-            v.again += m->fresh && m->before < i && i - m->before > NEAR_LINK;
-        }
-    return v;
-}
-
-/* The lead of the first food of sentence `i`, if it is new there. */
-static double first_lead(const struct feature *f, size_t i)
-{
-    for (const struct mention *m = f->mentions; m && m < f->mentions + f->mentions_count; m++)
-        if (!m->part)
-            return m->before == i ? m->lead : 0;
-    return 0;
-}
-
-/* What the new foods of the next sentences are: what dishes are made of, or what goes into any. */
-static void find_lead(const struct talk *t, size_t i, double *x)
-{
-    const struct feature *f = t->f;
-    double all = 0;
-    size_t count = 0;
-    x[LEAD_NEW] = 0; /* there may be no such food */
-    for (size_t s = i; s < t->count && s < i + NEAR_SENTENCES; s++)
-        for (size_t n = 0; n < f[s].mentions_count; n++) {
-            const struct mention *m = &f[s].mentions[n];
-            if (m->part || m->before < i)
-                continue;
-            if (!count++)
-                x[LEAD_NEW] = m->lead;
-            all += m->lead;
-        }
-    x[LEAD_FIRST] = first_lead(&f[i], i);
-    x[LEAD_MEAN] = count ? all / (double) count : 0;
-    x[NOTHING_NEW] = !count;
-}
-
 /* What the table's points come to, none over the least of a place that says nothing. */
 static double words_speak(double points)
 {
@@ -317,31 +257,6 @@ static void find_cooking(const struct talk *t, size_t i, double *x)
     x[LATE_BEFORE] = fmin(before.late, PHASE_MOST);
     x[GOES_WITH] = affinity_between(&last, &coming);
     x[TASTE] = fabs(taste(&long_next) - taste(&long_before));
-}
-
-/* Which things are spoken of, and when they were before. */
-static void find_spoken(const struct talk *t, size_t i, double *x)
-{
-    const struct novelty soon = novelty_at(t, i, SOON_SENTENCES),
-                         later = novelty_at(t, i, LATER_SENTENCES);
-    const struct feature *here = &t->f[i];
-    const struct mention *first =
-        here->first_thing < here->mentions_count ? &here->mentions[here->first_thing] : NULL;
-    bool tells = first && !(first->marks & PLAIN_MARKS), known = tells && first->before < i;
-    x[NEW_SOON] = fmin(soon.fresh, SOON_MOST);
-    x[NEAR_SOON] = fmin(soon.near, SOON_MOST);
-    x[FAR_SOON] = fmin(soon.far, SOON_MOST);
-    x[NEW_LATER] = fmin(later.fresh, LATER_MOST);
-    x[NEAR_LATER] = fmin(later.near, LATER_MOST);
-    x[FAR_LATER] = fmin(later.far, LATER_MOST);
-    x[AGAIN_LATER] = fmin(later.again, AGAIN_MOST);
-    bool kind_only = first && first->marks & MARK_OF(generic); /* "okay, so veg": of this dish */
-    x[FIRST_NEW] = tells && !known && !first->part && !kind_only;
-    x[FIRST_PART] = first && ((first->part && !first->dish) || kind_only);
-    x[FIRST_NEAR] = known && i - first->before <= NEAR_LINK;
-    x[FIRST_FAR] = known && i - first->before > NEAR_LINK;
-    x[LINKS] = fmin(t->chains[i], LINKS_MOST);
-    find_lead(t, i, x);
 }
 
 void find_evidence(const struct talk *t, size_t i, double *x)

@@ -8,8 +8,8 @@
 #include "split/evidence.h"
 #include "split/lead.h"
 #include "split/move.h"
+#include "split/rename.h"
 #include "split/segment.h"
-#include "split/title.h"
 
 /* Scores of a sentence, in the units of border.def. */
 #define CHAT_INSIDE 0.41      /* a sentence without cooking inside a dish */
@@ -124,35 +124,13 @@ static void begin(struct search *x, const struct way *w, size_t i, size_t dish, 
                                 segment_key(w->at, i, dish)});
 }
 
-/* ---- names */
-
-static struct span name_in(const struct feature *f)
-{
-    return f->closing_title.first <= f->closing_title.last ? f->closing_title : f->opening_title;
-}
-
-static const size_t *find_named(const struct recording *r, const struct feature *f, size_t count)
-{
-    size_t *named = arena_alloc(r->arena, (count + 1) * sizeof *named), last = 0;
-    for (size_t i = 0; i < count; i++) {
-        struct span name = name_in(&f[i]);
-        named[i] = last = name.first <= name.last ? i + 1 : last;
-    }
-    return named;
-}
+/* ---- moves */
 
 /* What it costs that sentence `i` is of that dish, when it says a name that is another dish's. */
 static double renaming(const struct search *x, const struct way *w, size_t i, size_t dish)
 {
-    struct span name = name_in(&x->f[i]);
-    if (name.first > name.last || dish == NO_DISH)
-        return 0;
-    size_t before = segment_named(w->at, dish, i, x->named);
-    return before == SIZE_MAX || titles_alike(x->r, name_in(&x->f[before]), name) ? 0
-                                                                                  : RENAMED_COST;
+    return renames(x->r, x->f, x->named, w->at, i, dish) ? RENAMED_COST : 0;
 }
-
-/* ---- moves */
 
 /* How much likelier a dish begins once another was closed. */
 static double after_close(const struct way *w)
@@ -301,7 +279,7 @@ static void begin_search(struct search *x, const struct recording *r, const stru
     x->f = f;
     x->borders = b;
     x->count = count;
-    x->named = find_named(r, f, count);
+    x->named = sentences_named(r, f, count);
     x->ways = x->room[0];
     x->next = x->room[1];
     x->ways_count = 1;

@@ -63,6 +63,21 @@ static bool is_dish(const struct tally *t, double room)
            && (t->announced || !is_talk(t->cooking, t->lines + t->announced, t->sentences));
 }
 
+/* What comes first is no part of another, so that less is enough: where something is done in every
+ * other sentence, or something goes in. */
+#define DONE_SHARE 0.45
+#define DONE_LEAST 3
+#define IN_SHARE 0.5
+
+static bool is_first_dish(const struct tally *t)
+{
+    double actions = (double) t->actions, lines = (double) t->lines;
+    bool done = t->actions >= DONE_LEAST && actions >= DONE_SHARE * t->sentences;
+    return (done && t->lines + 1 >= LINES_LEAST && t->measured > 0)
+           || (done && t->actions > DONE_LEAST && t->lines > LINES_LEAST)
+           || (t->lines >= LINES_LEAST && t->measured > 1 && lines >= IN_SHARE * t->sentences);
+}
+
 /* Enough of a stretch to tell what it is about, so that time does not grow with the square. */
 #define TELLING_SENTENCES 150
 /* How many stretches back a dish is looked for. */
@@ -163,7 +178,8 @@ size_t join_stretches(const struct recording *r, const struct feature *f, const 
         size_t t = s[k].thread;
         double least =
             dishes ? fmax(room(r->sentences.count), ROOM_BESIDE) : room(r->sentences.count);
-        if (number[t] == NO_DISH && is_dish(&tallies[t], least))
+        if (number[t] == NO_DISH
+            && (is_dish(&tallies[t], least) || (!dishes && is_first_dish(&tallies[t]))))
             number[t] = dishes++;
         dish[k] = number[t] != NO_DISH ? number[t] : nearest(r, f, s, k, dish);
     }

@@ -33,12 +33,17 @@ static bool is_of_a_part(const struct builder *b, size_t verb)
     return false;
 }
 
+/* After so many words something was done with a food, or nothing will be. */
+#define WORKED_WORDS 400
+
 /* Whether the food was put to something since: what is done then is done to the dish. */
 static bool is_worked_on(const struct builder *b, const struct ingredient *line, size_t before)
 {
     const uint64_t working =
         MARK_OF(puts) | MARK_OF(mixes) | MARK_OF(heats) | MARK_OF(waits) | MARK_OF(finishes);
     size_t said = b->told_amount ? told_end(b, line) : line->words.last;
+    if (said + WORKED_WORDS < before)
+        return true;
     for (size_t i = said + 1; i < before; i++) {
         const struct word *w = &b->r->words.at[i];
         if (w->tag == TAG_ACTION && w->entry && w->entry->marks & working

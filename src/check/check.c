@@ -31,16 +31,37 @@ static bool repeats(const struct checker *c, const struct finding *a, const stru
     return b->at - a->at < AGAIN_SECONDS && a->at - b->at < AGAIN_SECONDS;
 }
 
+/* Whether `a` was found so long before `b` that it is none of its repeats. */
+static bool is_long_before(const struct checker *c, const struct finding *a,
+                           const struct finding *b)
+{
+    bool none = a->words.first > a->words.last || b->words.first > b->words.last;
+    return b->at - a->at >= AGAIN_SECONDS
+           && (none || c->r->words.at[a->words.first].cue != c->r->words.at[b->words.first].cue);
+}
+
+/* Whether one of findings [first, end), which are in the order of time, is the same. */
+static bool is_repeat(const struct checker *c, size_t first, size_t end, const struct finding *f)
+{
+    const struct finding *at = c->r->findings.at;
+    for (size_t n = end; n-- > first && !is_long_before(c, &at[n], f);)
+        if (repeats(c, &at[n], f))
+            return true;
+    return false;
+}
+
+/* What stops a recipe stands before all else. */
 static void drop_repeats(const struct checker *c)
 {
     struct recording *r = c->r;
-    size_t kept = 0;
+    size_t kept = 0, stops = 0;
     for (size_t i = 0; i < r->findings.count; i++) {
-        bool again = false;
-        for (size_t n = 0; n < kept && !again; n++)
-            again = repeats(c, &r->findings.at[n], &r->findings.at[i]);
-        if (!again)
-            r->findings.at[kept++] = r->findings.at[i];
+        const struct finding f = r->findings.at[i];
+        bool stop = f.level == LEVEL_STOP;
+        if (is_repeat(c, 0, stops, &f) || (!stop && is_repeat(c, stops, kept, &f)))
+            continue;
+        r->findings.at[kept++] = f;
+        stops += stop;
     }
     r->findings.count = kept;
 }

@@ -36,11 +36,15 @@ static bool is_in_oven(const struct builder *b, uint64_t heat)
     return heat & MARK_OF(ovens) || (b->oven_at && is_after_pan(b, b->tin_at));
 }
 
+/* A dish that is heated at all is so within so many steps. */
+#define HEAT_STEPS 200
+
 /* The marks of the dish's last action that heats anything; 0 when nothing was heated. */
 uint64_t last_heat(const struct builder *b)
 {
     const uint64_t heating = MARK_OF(heats) | MARK_OF(ovens) | MARK_OF(waits);
-    for (size_t i = b->dish->steps.count; i-- > 0;) {
+    const size_t count = b->dish->steps.count;
+    for (size_t i = count; i-- > 0 && count - i <= HEAT_STEPS;) {
         const struct step *s = &b->dish->steps.at[i];
         for (size_t n = s->actions.count; n-- > 0;) {
             const struct entry *e = action_entry(b->k, s->actions.at[n]);

@@ -56,8 +56,8 @@ void find_links(const struct things *t, const struct segment *s, const struct st
         uint64_t whose = 0;
         for (size_t k = 0; k < t->at[n].times; k++) {
             size_t dish = segment_dish(s, t->at[n].before[k]);
-            if (dish != NO_DISH && dish >= kept)
-                whose |= (uint64_t) 1 << dish % DISHES_KEPT;
+            if (dish >= kept)
+                whose |= dish_bit(dish);
         }
         out->dishes[n] = whose;
         out->any |= whose;

@@ -29,8 +29,8 @@ struct things {
     struct affinity about; /* what the first few of the sentences are about */
 };
 
-/* Whose they are in one way to share the sentences: a bit for each dish that spoke of the thing,
- * dish d's is 1 << d % DISHES_KEPT. */
+/* Whose they are in one way to share the sentences: the dish_bit of each dish that spoke of
+ * the thing. */
 struct links {
     uint64_t dishes[THINGS_MOST];
     uint64_t any; /* all of them */

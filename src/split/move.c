@@ -27,16 +27,11 @@ static double at_most(double most, double value)
     return value < most ? value : most;
 }
 
-static uint64_t bit(size_t dish)
-{
-    return dish == NO_DISH ? 0 : (uint64_t) 1 << dish % DISHES_KEPT;
-}
-
 /* The things of the next sentences, by who has them. */
 static void count_things(const struct things *things, const struct links *links, size_t dish,
                          double *x)
 {
-    const uint64_t own = bit(dish), on = bit(links->on);
+    const uint64_t own = dish_bit(dish), on = dish_bit(links->on);
     for (size_t n = 0; n < things->count; n++) {
         const uint64_t dishes = links->dishes[n];
         bool has = dishes & own, on_has = dishes & on;
@@ -149,9 +144,9 @@ static double things_speak(const struct move_base *b, struct links *links, size_
     if (dish == NO_DISH && !links->new_scored) {
         links->new_score = weigh_things(b, links, dish);
         links->new_scored = true;
-    } else if (bit(dish) & ~links->scored) {
+    } else if (dish_bit(dish) & ~links->scored) {
         links->score[dish % DISHES_KEPT] = weigh_things(b, links, dish);
-        links->scored |= bit(dish);
+        links->scored |= dish_bit(dish);
     }
     return dish == NO_DISH ? links->new_score : links->score[dish % DISHES_KEPT];
 }

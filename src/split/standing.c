@@ -24,8 +24,7 @@ size_t unfinished(const struct standings *s)
 {
     const size_t kept = s->dishes - first_kept(s);
     const uint64_t all = kept < DISHES_KEPT ? ((uint64_t) 1 << kept) - 1 : UINT64_MAX;
-    const uint64_t on = s->on == NO_DISH ? 0 : (uint64_t) 1 << s->on % DISHES_KEPT;
-    return count_bits(all & ~s->finished & ~on);
+    return count_bits(all & ~s->finished & ~dish_bit(s->on));
 }
 
 /* The dish that was on is left for another. */
@@ -60,7 +59,7 @@ void stand(struct standings *s, const struct feature *f, size_t i, size_t dish, 
         d->ended = (uint32_t) i + 1;
     if (f[i].timed)
         d->timed = (uint32_t) i + 1;
-    const uint64_t bit = (uint64_t) 1 << dish % DISHES_KEPT;
+    const uint64_t bit = dish_bit(dish);
     s->finished = is_finished(d) ? s->finished | bit : s->finished & ~bit;
     if (!counts)
         return;

@@ -29,7 +29,7 @@ struct standings {
     size_t dishes;          /* how many were begun */
     size_t on;              /* the one that is on, or was last; NO_DISH: none so far */
     size_t left[LEFT_KEPT]; /* the others, that which was left last first; NO_DISH: none */
-    uint64_t finished;      /* a bit for each that is_finished, 1 << d % DISHES_KEPT */
+    uint64_t finished;      /* the dish_bit of each that is_finished */
     struct standing of[DISHES_KEPT];
 };
 
@@ -51,6 +51,11 @@ void stand(struct standings *s, const struct feature *f, size_t i, size_t dish, 
 static inline const struct standing *standing_of(const struct standings *s, size_t dish)
 {
     return &s->of[dish % DISHES_KEPT];
+}
+/* Where many dishes are told of at once each has a bit; NO_DISH has none. */
+static inline uint64_t dish_bit(size_t dish)
+{
+    return dish == NO_DISH ? 0 : (uint64_t) 1 << dish % DISHES_KEPT;
 }
 /* The first dish that is told apart. */
 static inline size_t first_kept(const struct standings *s)

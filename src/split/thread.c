@@ -158,7 +158,7 @@ static void begin_new(struct search *x, const struct way *w, const struct move_b
 
 static uint64_t bit(const struct standings *s, size_t dish)
 {
-    return dish == NO_DISH || dish < first_kept(s) ? 0 : (uint64_t) 1 << dish % DISHES_KEPT;
+    return dish < first_kept(s) ? 0 : dish_bit(dish);
 }
 
 /* A dish of which there is its first sentence only is not left for another that was. */

@@ -110,4 +110,20 @@ struct text said_of_it(struct builder *b, const struct ingredient *line, size_t 
 /* A fruit that is bought for its juice: table food-parts says so. */
 bool has_juice(const struct builder *b, const struct ingredient *line);
 
+/* prepverb.c, and prepnamed.c of a food that was named before. */
+/* "You slice it": a verb so few words after a food is done to that food alone. */
+#define NEAR_WORDS 24
+/* Whether the chunk is a verb of one of these sorts whose participle is printed on a line. */
+bool prepares(const struct chunk *c, uint64_t sorts);
+/* Whether the food was put to something since: what is done then is done to the dish. */
+bool is_worked_on(const struct builder *b, const struct ingredient *line, size_t before);
+/* The tag of the chunk before `i` that is no adverb nor "already": who did it. */
+unsigned char teller_of(const struct builder *b, size_t i);
+/* The participle of a chunk that says what is done, or what was: "mince", "I've minced"; "I fried"
+ * tells a step of the dish. NULL for none. */
+const struct entry *prepared_as(const struct builder *b, size_t i, uint64_t sorts);
+/* What the verb of chunk `verb` makes of a food that stands at chunk `food`, with the pieces behind
+ * it; empty when it prepares nothing: "cut the potatoes into chunks". */
+struct text prepared(struct builder *b, size_t verb, size_t food, uint64_t sorts);
+
 #endif

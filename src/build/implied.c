@@ -4,8 +4,7 @@
 
 #include "build/heat.h"
 #include "build/instruction.h"
-#include "build/wording.h"
-#include "match/capture.h"
+#include "build/stepwords.h"
 #include "match/clause.h"
 
 enum implied_kind {
@@ -139,48 +138,6 @@ static bool is_next(const struct builder *b)
 static size_t goes_on(const struct builder *b, size_t line)
 {
     return is_recap(b, line) || (list_goes_on(b, line) && !is_next(b)) ? NOWHERE : line;
-}
-
-/* "Black pepper, plenty." It seasons as salt does, but half a teaspoon of it is one of a list. */
-static bool is_pepper(const struct builder *b, const struct chunk *c, const struct entry *food)
-{
-    if (!step_words_list(b->k, "pepper", entry_value(food)))
-        return false;
-    for (size_t n = b->dish->ingredients.count; n-- > 0;) {
-        const struct ingredient *line = &b->dish->ingredients.at[n];
-        if (line->id >= c->first && line->id <= c->last)
-            return !line->amount.known || line->vague;
-    }
-    return true;
-}
-
-/* "On those", "over them": chunk `i` leads to what it goes on, and its clause ends there. */
-static bool is_over_it(const struct builder *b, size_t i)
-{
-    unsigned char next = chunk_tag(&b->chunks, i + 1);
-    return b->chunks.at[i].tag == TAG_INTO && (next == TAG_IT || next == TAG_THE)
-           && (i + 2 >= b->chunks.count
-               || b->r->words.at[b->chunks.at[i + 1].last].after >= AFTER_COMMA);
-}
-
-/* "And salt, a teaspoon": salt alone in what is being cooked. "Salt and pepper on both sides." */
-static bool is_seasoning(const struct builder *b)
-{
-    bool salt = false, alone = true, over = find_done(b, TAG_FINISH) != NOWHERE;
-    for (size_t i = 0; i < b->chunks.count; i++) {
-        const struct chunk *c = &b->chunks.at[i];
-        const struct entry *food =
-            c->tag == TAG_LINE && c->match ? entry_at(b->r, match_slot(c->match, SLOT_food)) : NULL;
-        uint64_t marks = food ? food->marks : 0;
-        if (food && is_pepper(b, c, food))
-            marks |= MARK_OF(salt);
-        over |= c->tag == TAG_SIDE || is_over_it(b, i);
-        salt |= (marks & MARK_OF(salt)) != 0;
-        alone &= (marks & MARK_OF(salt)) != 0 || c->tag != TAG_LINE;
-        if (c->tag == TAG_LINE && !(marks & (MARK_OF(salt) | MARK_OF(spice))))
-            return false;
-    }
-    return salt && (over || (alone && last_heat(b) & MARK_OF(heats)));
 }
 
 /* The oven of a sentence that says its heat, and no time. */

@@ -67,4 +67,8 @@ size_t find_pan_heat(const struct builder *b);
 size_t find_fat_pan(const struct builder *b);
 size_t find_thermometer(const struct builder *b);
 
+/* impliedsalt.c. "And salt, a teaspoon": salt alone in what is being cooked. "Salt and pepper on
+ * both sides." */
+bool is_seasoning(const struct builder *b);
+
 #endif

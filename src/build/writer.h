@@ -88,12 +88,13 @@ bool is_enough(const struct writer *w, struct text action);
 /* The step from its actions, foods and times; false when that is nothing. */
 bool write_step_plainly(struct writer *w, size_t not_before);
 
-/* stepverb.c. The action that the step has for this verb: its own, or what it means where the dish
- * is. */
+/* stepaction.c. The action that the step has for this verb: its own, or what it means where the
+ * dish is. */
 struct text step_action(const struct writer *w, struct text action);
 /* How the verb is written: with its particle ("whisk in"), as the saying it is, else as the plain
  * verb; `subject`: a thing stands before it. */
 struct text verb_words(const struct chunk *c, struct text action, bool subject);
+/* stepverb.c. */
 void write_verb(struct writer *w, size_t begin, size_t verb, size_t end);
 
 /* stepsplit.c. The verb as it is written; `apart` becomes its last word where that stands behind a

@@ -2,23 +2,11 @@
  * SPDX-License-Identifier: MIT */
 #include "build/ordered.h"
 
+#include "build/asked.h"
 #include "build/doer.h"
 #include "build/instruction.h"
 #include "build/noorder.h"
-#include "build/wording.h"
-
-/* A verb and what stands before it, as the rules below see it. */
-struct asked {
-    const struct builder *b;
-    size_t i;
-    const struct chunk *c;
-    uint64_t marks;
-    const struct chunk *lead; /* "let that soften", "while they rest": what stands before the thing
-                                 that the verb is said of; NULL for none */
-    unsigned char before;     /* the tag before the verb, or the one it amounts to */
-    bool comma;               /* a comma stands before it */
-    bool third;               /* "goes" */
-};
+#include "build/stepwords.h"
 
 static unsigned char tag_at(const struct asked *q, size_t back)
 {
@@ -75,14 +63,6 @@ static void ask(const struct builder *b, size_t i, struct asked *q)
         q->before = q->lead->tag;
     else if (is_how(q) || is_what_to_do(q) || is_job(q))
         q->before = TAG_SO;
-}
-
-/* What a rule says of a verb: nothing, that it is none, that it tells what to do. */
-enum verdict { PASS, NO, YES };
-
-static enum verdict yes_or_no(bool yes)
-{
-    return yes ? YES : NO;
 }
 
 /* "Before you cut it", "how I fold it" */
@@ -142,18 +122,6 @@ static enum verdict no_act(const struct asked *q)
                : PASS;
 }
 
-/* "While they | rest", "while it rests" */
-static enum verdict goes_on_meanwhile(const struct asked *q)
-{
-    const struct chunk *before = q->i ? q->c - 1 : NULL;
-    if (q->before == TAG_IT && q->lead && q->lead->tag == TAG_MEANWHILE)
-        return NO;
-    return before && q->before == TAG_MEANWHILE && ends_in_subject(q->b, before)
-                   && q->b->r->words.at[before->last].after < AFTER_COMMA
-               ? NO
-               : PASS;
-}
-
 /* "Let that soften" */
 static enum verdict is_allowed(const struct asked *q)
 {
@@ -170,36 +138,6 @@ static enum verdict says_what_for(const struct asked *q)
                    && (q->c - 1)->first < (q->c - 1)->last && is_step_word(q->b, q->c - 1, "leave")
                ? NO
                : PASS;
-}
-
-/* "It'll smoke the place out", "the kids will finish these off", "or it'll stick", "it's open" */
-static enum verdict would_happen(const struct asked *q)
-{
-    if (q->before == TAG_WILL && is_step_word(q->b, q->c - 1, "foretells")
-        && !is_done_by_thing(q->b, q->i, q->marks))
-        return NO;
-    if (q->before == TAG_WILL && q->lead && q->lead->tag == TAG_EATER)
-        return NO;
-    return is_consequence(q->b, q->i) || (q->before == TAG_THERE && !q->comma) ? NO : PASS;
-}
-
-/* "The dough goes in", but not "she goes in" */
-static enum verdict thing_does(const struct asked *q)
-{
-    if (!q->third)
-        return PASS;
-    return yes_or_no(q->before != TAG_ME && (q->before != TAG_THE || is_that(q->b, q->c - 1))
-                     && is_done_by_thing(q->b, q->i, q->marks));
-}
-
-/* "Those go in", "those wash them"; "the chop" is a thing, but "put the" goes on with another
- * verb. */
-static enum verdict after_the(const struct asked *q)
-{
-    if (q->before != TAG_THE || (q->lead && q->lead->tag == TAG_ACTION))
-        return PASS;
-    return yes_or_no(is_that(q->b, q->c - 1)
-                     && (is_done_by_thing(q->b, q->i, q->marks) || is_order(q->b, q->i)));
 }
 
 /* "The crumble's forty minutes", "smoke's going the wrong way": a thing with what is said of it. */
@@ -228,17 +166,6 @@ static enum verdict may_be_eaten(const struct asked *q)
                    && is_step_word(q->b, q->c - 1, "leave")
                ? NO
                : PASS;
-}
-
-/* "It should coat the spoon", "they just melt": what is seen when it is right. */
-static enum verdict shows_it(const struct asked *q)
-{
-    if (q->before != TAG_WILL || !q->lead)
-        return PASS;
-    bool alone = (q->c - 1)->first == (q->c - 1)->last
-                 && q->b->r->words.at[q->lead->last].after < AFTER_COMMA; /* not "and you" */
-    bool thing = alone && (q->lead->tag == TAG_IT || is_that(q->b, q->lead));
-    return thing && !is_done_by_thing(q->b, q->i, q->marks) ? NO : PASS;
 }
 
 /* "The pan, the one that can go in the oven": which thing it is. */
@@ -274,46 +201,11 @@ static enum verdict brings_about(const struct asked *q)
                : PASS;
 }
 
-/* "A chop", "two whisks", "of beat": a thing */
-static enum verdict is_noun(const struct asked *q)
-{
-    switch (q->before) {
-    case TAG_TO:
-    case TAG_THE:
-    case TAG_ARTICLE:
-    case TAG_OF:
-    case TAG_AMOUNT:
-    case TAG_VAGUE:
-    case TAG_EATER:
-    case TAG_WHOLE:
-    case TAG_BESIDE:
-        return NO;
-    default:
-        return is_noun_behind(q->b, q->i) ? NO : PASS;
-    }
-}
-
-/* What a food may do with nothing behind: "the onions go in", "it simmers". */
-static enum verdict behind_thing(const struct asked *q)
-{
-    const uint64_t does = MARK_OF(puts) | MARK_OF(heats) | MARK_OF(ovens) | MARK_OF(waits)
-                          | MARK_OF(boils) | MARK_OF(mixes);
-    if (q->before == TAG_LINE && !has_object(q->b, q->i) && q->i + 1 < q->b->chunks.count)
-        return yes_or_no(q->marks & does);
-    if (q->before == TAG_IT || q->before == TAG_OTHER)
-        return yes_or_no(q->marks & does || is_order(q->b, q->i));
-    return PASS;
-}
-
-/* The first that does not pass decides. Those of `heard` see what was said; those of `orders` take
- * a comma for the beginning of an order. */
+/* What was said decides; the first that does not pass. */
 static enum verdict (*const heard[])(const struct asked *) = {
     when_done, says_which,         names_vessel,  is_shortened, only_told,
     tidies_up, may_be_eaten,       says_what_for, brings_about, is_allowed,
     is_given,  goes_with_particle, gets_into,     no_act,
-};
-static enum verdict (*const orders[])(const struct asked *) = {
-    goes_on_meanwhile, shows_it, would_happen, thing_does, after_the, is_noun, behind_thing,
 };
 
 bool is_ordered(const struct builder *b, size_t i)
@@ -329,7 +221,5 @@ bool is_ordered(const struct builder *b, size_t i)
         said = heard[n](&q);
     if (q.comma && !q.third)
         q.before = TAG_SO;
-    for (size_t n = 0; said == PASS && n < sizeof orders / sizeof *orders; n++)
-        said = orders[n](&q);
-    return said != NO;
+    return (said == PASS ? told_by_subject(&q) : said) != NO;
 }

@@ -32,6 +32,7 @@ struct spent {
     const struct match *linked;
 };
 typedef LIST(struct spent) spent_list;
+typedef LIST(struct span) span_list;
 
 struct checker {
     struct recording *r;
@@ -41,17 +42,12 @@ struct checker {
     const struct ingredient_list *list; /* that the cook shows; NULL: there is none */
     struct dish *dish;                  /* the one being looked at */
     size_t number;                      /* its index */
-    LIST(struct span)
-    parts; /* its words: its spans, and talk between them that is no other dish's */
-    struct span
-        beside[2]; /* talk before and behind it that no dish has and that is nearest to it */
+    span_list parts;       /* its words: its spans, and talk between them that is no other dish's */
+    struct span beside[2]; /* talk before and behind it that no dish has, nearest to it */
     size_t beside_count;
     spent_list spent; /* of the whole recording: durations that look back, see again.h */
     bool spent_known;
 };
-
-/* Sets dish, number and parts. */
-void look_at(struct checker *c, size_t dish);
 
 /* False, with problems, where a row of the table is wrong. */
 bool findings_load(struct checker *c, struct problems *p);
@@ -89,8 +85,6 @@ uint64_t step_marks(const struct checker *c, const struct step *s);
  */
 double amount_in(const struct checker *c, const struct amount *amount, struct text said_unit,
                  struct text unit);
-/* The dish's words, and those around it that no dish has: talk there may be of this one. */
-struct span talk_around(const struct checker *c);
 /* "Beer" and "brown beer" may be one food, "chili oil" and "sesame oil" are two. */
 bool one_names_both(struct text a, struct text b);
 /* Whether another line of the dish that may be the same food says how much: "chicken" after "eight
@@ -116,12 +110,17 @@ bool resumed(const struct checker *c, size_t food);
 bool says_spoon(const struct checker *c, struct span words);
 /* Whether it is told, there or right behind, which spoons the words mean. */
 bool spoon_told(const struct checker *c, struct span said);
+
+/* dishwords.c. Makes it the dish that is looked at: sets dish, number, parts and what is beside. */
+void look_at(struct checker *c, size_t dish);
 /* Whether the word belongs to c->dish. */
 bool in_dish(const struct checker *c, size_t word);
 /* Whether the word belongs to c->dish, or to the talk beside it; and all words from the first to
  * the last of those. */
 bool in_talk(const struct checker *c, size_t word);
 struct span talk_near(const struct checker *c);
+/* The dish's words, and those around it that no dish has: talk there may be of this one. */
+struct span talk_around(const struct checker *c);
 
 /* One file a family. Each looks at c->dish. */
 void find_unmeasured(struct checker *c);

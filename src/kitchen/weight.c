@@ -3,160 +3,7 @@
 #include "kitchen/weight.h"
 
 #include "kitchen/print.h"
-
-#include <string.h>
-
-/* When what was not said makes a measure differ more than this, it is asked instead of answered. */
-static const struct ratio widest = {3, 2};
-/* A spoon or cup counts as USDA's own while their sizes are this near: 15 mL and 14.8 mL. */
-static const struct ratio own_size = {11, 10};
-
-#define WANTED_MAX 12
-
-/* The forms in which the food was said to be, best first. */
-struct wanted {
-    struct text forms[WANTED_MAX];
-    size_t count;
-};
-
-static void want(struct wanted *w, struct text forms)
-{
-    struct text form;
-    while (forms.length && text_part(&forms, '|', &form))
-        if (w->count < WANTED_MAX && form.length)
-            w->forms[w->count++] = form;
-}
-
-static struct wanted wanted_forms(const struct kitchen *k, const struct ingredient *line,
-                                  const struct food_name *name)
-{
-    struct wanted w = {.count = 0};
-    want(&w, name->form);
-    for (size_t i = 0; i < line->prep.count; i++)
-        want(&w, food_forms(&k->foods, line->prep.at[i]));
-    for (size_t i = 0; i < line->state.count; i++)
-        want(&w, food_forms(&k->foods, line->state.at[i]));
-    want(&w, line->size);
-    return w;
-}
-
-/* Whole words only: "chopped" is in "chopped or diced", "sliced" is not in "unsliced". */
-static bool form_has(struct text form, struct text word)
-{
-    for (size_t i = 0; word.length && i + word.length <= form.length; i++) {
-        bool begins = i == 0 || form.at[i - 1] == ' ' || form.at[i - 1] == '/';
-        char after = i + word.length < form.length ? form.at[i + word.length] : ' ';
-        if (begins && (after == ' ' || after == ',' || after == '/')
-            && memcmp(form.at + i, word.at, word.length) == 0)
-            return true;
-    }
-    return false;
-}
-
-/* 0 for the form wanted most; after the wanted ones the plain food, then every other form. */
-static size_t form_rank(const struct food_row *row, const struct wanted *w)
-{
-    for (size_t i = 0; i < w->count; i++)
-        if (form_has(row->form, w->forms[i]))
-            return i;
-    return row->form.length ? WANTED_MAX + 1 : WANTED_MAX;
-}
-
-static bool near_size(const struct unit *a, const struct unit *b)
-{
-    struct ratio times = ratio_divide(a->factor, b->factor);
-    return ratio_compare(times, own_size) <= 0
-           && ratio_compare(ratio_divide(RATIO(1), times), own_size) <= 0;
-}
-
-/* A row answers for its own measure, and by its density for every other volume. */
-static bool row_answers(const struct food_row *row, const struct unit *unit)
-{
-    if (row->use == USE_NEVER)
-        return false;
-    if (row->measure == unit)
-        return true;
-    /* USDA's dash is 1/15 teaspoon, others' 1/8: a size of habit gives no density. */
-    if (unit->dimension != DIMENSION_VOLUME || row->measure->dimension != DIMENSION_VOLUME
-        || row->measure->habit)
-        return false;
-    return row->use == USE_FREELY || near_size(row->measure, unit);
-}
-
-/* How far the row's measure is from the unit: a spoon's row is better for spoons than a cup's. */
-static struct ratio row_distance(const struct food_row *row, const struct unit *unit)
-{
-    struct ratio times =
-        row->measure == unit ? RATIO(1) : ratio_divide(row->measure->factor, unit->factor);
-    return ratio_compare(times, RATIO(1)) < 0 ? ratio_divide(RATIO(1), times) : times;
-}
-
-/* The rows to take: those of the best form; of each form, the measure that is nearest. */
-struct choice {
-    size_t rank;
-    struct ratio min, max, nearest;
-    const struct food_row *row; /* the first one taken */
-    bool mixed;                 /* rows of different forms */
-};
-
-static struct ratio row_grams(const struct food_row *row, const struct unit *unit)
-{
-    return row->measure == unit
-               ? row->grams
-               : ratio_multiply(row->grams, ratio_divide(unit->factor, row->measure->factor));
-}
-
-static void take_row(struct choice *c, const struct food_row *row, const struct unit *unit,
-                     size_t rank)
-{
-    struct ratio grams = row_grams(row, unit), far = row_distance(row, unit);
-    bool better = !c->row || rank < c->rank;
-    bool same = c->row && rank == c->rank && text_equal(row->form, c->row->form);
-    if (!better && rank > c->rank)
-        return;
-    if (better || (same && ratio_compare(far, c->nearest) < 0 && !c->mixed)) {
-        *c = (struct choice){.rank = rank, .min = grams, .max = grams, .nearest = far, .row = row};
-    } else if (!same && ratio_compare(far, c->nearest) <= 0) {
-        c->mixed = true;
-        c->min = ratio_compare(grams, c->min) < 0 ? grams : c->min;
-        c->max = ratio_compare(grams, c->max) > 0 ? grams : c->max;
-    }
-}
-
-static struct choice choose(const struct food *food, const struct unit *unit,
-                            const struct wanted *w)
-{
-    struct choice c = {.row = NULL};
-    for (size_t i = 0; i < food->rows.count; i++)
-        if (row_answers(&food->rows.at[i], unit))
-            take_row(&c, &food->rows.at[i], unit, form_rank(&food->rows.at[i], w));
-    return c;
-}
-
-static bool too_wide(const struct choice *c)
-{
-    return c->row && ratio_compare(c->max, ratio_multiply(c->min, widest)) > 0;
-}
-
-/* A plain count is of whole things, of the size that was said, else of the usual one. */
-static struct choice choose_counted(const struct kitchen *k, const struct food *food,
-                                    const struct ingredient *line, const struct unit *each,
-                                    const struct wanted *w)
-{
-    const struct unit *sized = unit_find(&k->units, line->size);
-    const struct unit *usual = unit_find(&k->units, food->usual);
-    struct choice c = {.row = NULL};
-    if (line->size.length && sized)
-        c = choose(food, sized, w);
-    if (!c.row)
-        c = choose(food, each, w);
-    if (c.row && c.rank <= WANTED_MAX)
-        return c;
-    /* "Each" is only some kind of it (a cherry tomato): the usual size is more like what was said.
-     */
-    struct choice sizes = usual ? choose(food, usual, w) : c;
-    return sizes.row ? sizes : c;
-}
+#include "kitchen/weight_row.h"
 
 static struct text row_source(const struct kitchen *k, struct arena *a, const struct food *food,
                               const struct food_row *row, enum fit fit)
@@ -174,19 +21,6 @@ static struct text row_source(const struct kitchen *k, struct arena *a, const st
 static struct measured not_known(struct text why)
 {
     return (struct measured){.known = false, .source = TEXT_EMPTY, .why_not = why};
-}
-
-static struct choice choose_for(const struct kitchen *k, const struct ingredient *line,
-                                const struct food_name *name, const struct unit *unit)
-{
-    struct wanted w = wanted_forms(k, line, name);
-    struct choice c = text_is(unit->name, "each") ? choose_counted(k, name->food, line, unit, &w)
-                                                  : choose(name->food, unit, &w);
-    if (c.row && c.rank <= WANTED_MAX && !too_wide(&c))
-        return c;
-    want(&w, name->food->usual); /* nothing fitted well: as it usually is */
-    struct choice usual = choose(name->food, unit, &w);
-    return usual.row && usual.rank < WANTED_MAX ? usual : c;
 }
 
 /* "A stick of celery" is a stalk. */
@@ -209,7 +43,7 @@ static const struct food_name *find_part(const struct kitchen *k, const struct i
     for (size_t i = 0; i < line->prep.count; i++) {
         const struct food_name *part =
             food_find(&k->foods, food_part(&k->foods, line->food, line->prep.at[i]));
-        if (part && unit && choose_for(k, line, part, unit).row)
+        if (part && unit && choose_row(k, line, part, unit).row)
             return part;
         found = found ? found : part;
     }
@@ -241,11 +75,11 @@ struct measured weigh_one(const struct kitchen *k, struct arena *a, const struct
     unit = own_measure(k, name->food, unit_meant(unit, profile));
     if (name->fit == FIT_BY_WEIGHT && unit->dimension == DIMENSION_VOLUME)
         return not_known(PHRASE_TEXT(k, a, no_volume, line->food, name->food->name));
-    struct choice c = choose_for(k, line, name, unit);
+    struct choice c = choose_row(k, line, name, unit);
     struct text word = unit->one.length ? unit->one : k->phrases[PHRASE_piece];
     if (!c.row)
         return not_known(PHRASE_TEXT(k, a, no_measure, word, line->food));
-    if (too_wide(&c))
+    if (is_too_wide(&c))
         return not_known(PHRASE_TEXT(k, a, no_form, word, line->food));
     struct text source = row_source(k, a, name->food, c.row, name->fit);
     if (unit->habit && unit->source.length)

@@ -1,6 +1,5 @@
 /* pack/pattern.c: a pattern over classes -> a PCRE2 pattern over the tag string.
  * SPDX-License-Identifier: MIT */
-#include <stdio.h>
 #include <string.h>
 
 #include "pack/pattern.h"
@@ -99,14 +98,6 @@ static void read_slot_name(struct pattern *x)
     }
 }
 
-/* What an atom may be followed by. */
-enum atom {
-    ATOM_NONE, /* the end of what is being read */
-    ATOM_PART, /* may repeat */
-    ATOM_SLOT, /* may be left out, but holds one stretch of words only */
-    ATOM_PLACE /* takes no words */
-};
-
 static void read_ahead(struct pattern *x, const char *opened, bool negative)
 {
     struct unit_set unneeded = {{0}};
@@ -177,67 +168,6 @@ static enum atom read_atom(struct pattern *x, struct unit_set *needed)
     }
 }
 
-/* The number at hand; -1 when there is none. */
-static int take_count(struct pattern *x)
-{
-    int n = -1;
-    pattern_skip(x);
-    while (x->at < x->end && *x->at >= '0' && *x->at <= '9') {
-        n = (n < 0 ? 0 : n) * 10 + (*x->at++ - '0');
-        if (n > REPEAT_MOST)
-            n = REPEAT_MOST + 1;
-    }
-    return n;
-}
-
-/* `{m}`, `{m,}` or `{m,n}`, the brace already taken. */
-static void read_braces(struct pattern *x, const char *at, int *least, int *most)
-{
-    char text[32];
-    *least = *most = take_count(x);
-    if (pattern_take(x, ",")) {
-        *most = take_count(x);
-        *most = *most < 0 ? REPEAT_MOST : *most;
-    }
-    if (*least < 0 || !pattern_take(x, "}"))
-        pattern_stop(x, at, "a repeat is written {2}, {2,} or {2,4}");
-    else if (*least > *most || *most > REPEAT_MOST || *most == 0)
-        pattern_stop(x, at, "a repeat goes from fewer to more, and to 64 at most");
-    snprintf(text, sizeof text, "{%d,%d}", *least, *most);
-    pattern_put(x, text);
-}
-
-/* The repeat after an atom, whose part of the sieve begins at `begin`; says whether the atom must
- * be there. */
-static bool read_repeat(struct pattern *x, enum atom atom, size_t begin)
-{
-    char c = pattern_peek(x);
-    const char *at = x->at;
-    int least = 0, most = REPEAT_MOST;
-    if (!c || !strchr("?*+{", c))
-        return true;
-    if (atom == ATOM_PLACE) {
-        pattern_stop(x, at, "a repeat must follow a class or a group");
-        return true;
-    }
-    x->at++;
-    if (c == '{') {
-        read_braces(x, at, &least, &most);
-    } else {
-        pattern_put(x, (char[]){c, '\0'});
-        least = c == '+';
-        most = c == '?' ? 1 : REPEAT_MOST;
-    }
-    if (atom == ATOM_SLOT && most > 1)
-        pattern_stop(x, at,
-                     "a slot holds one stretch of words; put the repeat inside it: <food:FOOD+>");
-    if (pattern_take(x, "?")) /* as few as it can */
-        pattern_put(x, "?");
-    if (!x->stopped)
-        sieve_wrap_repeat(x->sieve, begin, (unsigned) least, (unsigned) most);
-    return least > 0;
-}
-
 static void read_sequence(struct pattern *x, struct unit_set *needed)
 {
     const char *begin = x->at;
@@ -254,7 +184,7 @@ static void read_sequence(struct pattern *x, struct unit_set *needed)
                              "a class is missing here; what may be left out is written (CLASS)?");
             return;
         }
-        if (read_repeat(x, atom, of_codes))
+        if (pattern_repeat(x, atom, of_codes))
             unit_set_join(needed, &of_atom);
         if (x->ahead)
             sieve_swap(x->sieve, codes, of_codes);

@@ -40,6 +40,18 @@ bool is_name_letter(char c);
 /* The tag of a class name; reports an unknown one. */
 bool pattern_class(struct pattern *x, struct text name, unsigned char *tag);
 
+/* What an atom may be followed by. */
+enum atom {
+    ATOM_NONE, /* the end of what is being read */
+    ATOM_PART, /* may repeat */
+    ATOM_SLOT, /* may be left out, but holds one stretch of words only */
+    ATOM_PLACE /* takes no words */
+};
+
+/* pattern_repeat.c. The repeat after an atom, whose part of the sieve begins at `begin`; says
+ * whether the atom must be there. */
+bool pattern_repeat(struct pattern *x, enum atom atom, size_t begin);
+
 /* The text of the PCRE2 pattern, and rule->needed and slots. False when it was refused. */
 bool pattern_translate(struct problems *p, const struct source_line *line, struct text t,
                        struct rule *rule, char regex[PATTERN_BYTES], struct sieve *sieve);

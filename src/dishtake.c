@@ -36,60 +36,9 @@ static struct dishtake *handle_make(struct grammar *g, bool owns)
     return d;
 }
 
-static void grammar_free(struct grammar *g)
-{
-    ear_free(g->ear);
-    saying_list_free(g->sayings);
-    kitchen_free(g->kitchen);
-    pack_free(g->pack);
-    problems_release(&g->problems);
-    free(g);
-}
-
-/* Takes the pack; NULL: there is none, and why is in the problems of the grammar. */
-static struct grammar *grammar_finish(struct grammar *g, struct pack *k)
-{
-    g->pack = k;
-    if (k && !g->problems.errors)
-        g->kitchen = kitchen_new(k, &g->problems);
-    return g;
-}
-
-/* The same files as the pack's loader wants them. */
-static struct grammar *grammar_of(const struct dishtake_file *files, size_t count)
-{
-    struct grammar *g = calloc(1, sizeof *g);
-    struct pack_file *list = calloc(count, sizeof *list);
-    if (!g || !list) {
-        free(g);
-        free(list);
-        return NULL;
-    }
-    for (size_t i = 0; i < count; i++)
-        list[i] = (struct pack_file){files[i].name, {files[i].bytes, files[i].length}};
-    struct pack *k = pack_load(list, count, &g->problems);
-    free(list);
-    return grammar_finish(g, k);
-}
-
-static struct grammar *grammar_builtin(void)
-{
-    struct grammar *g = calloc(1, sizeof *g);
-    if (!g)
-        return NULL;
-    g->pack = pack_builtin();
-    g->kitchen = g->pack ? kitchen_builtin(g->pack) : NULL;
-    g->ear = g->kitchen ? ear_builtin(g->pack) : NULL;
-    g->sayings = g->ear ? saying_list_builtin(g->pack) : NULL;
-    if (g->sayings)
-        return g;
-    grammar_free(g);
-    return NULL;
-}
-
 struct dishtake *dishtake_new(const struct dishtake_file *files, size_t count)
 {
-    struct grammar *g = count ? grammar_of(files, count) : grammar_builtin();
+    struct grammar *g = grammar_new(files, count);
     if (!g)
         return NULL;
     struct dishtake *d = handle_make(g, true);
@@ -276,43 +225,6 @@ enum dishtake_result dishtake_read_edits(struct dishtake *d, const char *edits, 
         return DISHTAKE_BAD_EDITS;
     }
     return recording_kept(&d->kept, from) ? finish(d, extract_again(d, from)) : read_anew(d);
-}
-
-const char *dishtake_edit(struct dishtake *d, const char *asked, size_t asked_length,
-                          size_t *length)
-{
-    struct text request = {asked, asked_length};
-    buffer_clear(&d->out);
-    if (!d->read) {
-        problem(&d->problems, (struct place){.file = d->recording.file}, "nothing was read");
-        return NULL;
-    }
-    if (!edits_append(&d->recording, d->edits, request, &d->out, &d->problems))
-        return NULL;
-    *length = d->out.length;
-    return buffer_text(&d->out).at;
-}
-
-size_t dishtake_edits(const struct dishtake *d)
-{
-    return d->edits ? d->edits->count : 0;
-}
-
-/* Undo and redo have no place of their own; they always take effect. */
-const char *dishtake_edit_unplaced(const struct dishtake *d, size_t n)
-{
-    if (!d->read || !n || n > dishtake_edits(d))
-        return "there is no such edit";
-    const struct edit_outcome *o = &d->recording.edited->at[n - 1];
-    enum edit_kind kind = d->edits->at[n - 1].kind;
-    if (kind == EDIT_UNDO || kind == EDIT_REDO || o->placed)
-        return NULL;
-    return o->why ? o->why : "it is not applied";
-}
-
-bool dishtake_edit_known(const struct dishtake *d, const char *key, size_t length)
-{
-    return d->edits && edits_have_key(d->edits, (struct text){key, length});
 }
 
 size_t dishtake_dishes(const struct dishtake *d)

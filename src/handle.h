@@ -20,6 +20,11 @@ struct grammar {
     struct problems problems;
 };
 
+/* The grammar of these files, whose mistakes are its problems; without any, the built-in one. NULL:
+ * no memory. grammar_free frees. */
+struct grammar *grammar_new(const struct dishtake_file *files, size_t count);
+void grammar_free(struct grammar *g);
+
 struct dishtake {
     struct grammar *grammar;
     bool owns_grammar;

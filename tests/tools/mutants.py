@@ -63,8 +63,8 @@ def compile_file(path):
 
 def link_core():
     for build, flags in BUILDS.items():
-        objects = [f"{build}/{name}.o" for name in ("dishtake", "output", "shopping", "pipeline")]
-        objects += [name for folder in [*CORE, "model", "pack"] for name in sorted(glob.glob(f"{build}/{folder}/*.o"))]
+        objects = [path.replace("src/", build + "/").replace(".c", ".o") for folder in ["", *CORE, "model", "pack"]
+                   for path in sorted(glob.glob(os.path.join("src", folder, "*.c")))]
         builtin = [name for pattern in BUILTIN for name in sorted(glob.glob(pattern))]
         if not cc(*flags, "-shared", "-o", f"{build}/libcore.so", *builtin, *(name for name in objects if os.path.basename(name) not in TOOLS)):
             sys.exit("the core does not link")

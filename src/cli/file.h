@@ -27,12 +27,21 @@ struct result {
     struct text made; /* the output, borrowed from a hand that is alone; empty: it is in `out` */
     enum status status;
     bool ready;
-    bool before,
-        keep;     /* with --resume: was done by an earlier run; is to be kept for a later one */
+    bool before;  /* with --resume: was done by an earlier run */
+    bool keep;    /* the same: is to be kept for a later one */
     uint64_t key; /* that it is kept under */
 };
 
 /* Fills in the zeroed result of the operand with that number from 0. */
 void file_do(struct hand *h, size_t number, struct result *r);
+
+/* results.c, of all the files of a run once they are done. Names, on stderr, the files that are not
+ * in what was written, when some are and there are several. */
+void tell_missing(const struct task *t, const struct result *results);
+/* Says how many were done by an earlier run. */
+void tell_before(const struct task *t, const struct result *results);
+/* Whether any file gave something to write; where none did, an old output of that name is left
+ * alone. */
+bool any_done(const struct task *t, const struct result *results);
 
 #endif

@@ -182,48 +182,6 @@ static enum status run_together(struct run *run, struct disk_output *o, struct p
     return status;
 }
 
-/* A file that is not in what was written: it could not be read, or its own output not be made. */
-static bool is_missing(const struct run *run, size_t i)
-{
-    enum status status = run->results[i].status;
-    return run->task.job->each ? status != STATUS_DONE : status == STATUS_UNREADABLE;
-}
-
-static void name_missing(const struct run *run)
-{
-    size_t bad = 0;
-    for (size_t i = 0; i < run->task.c->count; i++)
-        bad += is_missing(run, i);
-    if (!bad || run->task.c->count == 1)
-        return;
-    fprintf(stderr, "dishtake: %zu of %zu files could not be %s:", bad, run->task.c->count,
-            run->task.job->each ? "done" : "read");
-    for (size_t i = 0; i < run->task.c->count; i++)
-        if (is_missing(run, i))
-            fprintf(stderr, " %s", run->task.c->operands[i]);
-    fputc('\n', stderr);
-}
-
-static void tell_before(const struct run *run)
-{
-    size_t before = 0;
-    for (size_t i = 0; i < run->task.c->count; i++)
-        before += run->results[i].before;
-    if (before && !run->task.c->values[OPTION_QUIET])
-        fprintf(stderr, "dishtake: note: %zu of %zu files were done by an earlier run\n", before,
-                run->task.c->count);
-}
-
-/* Whether any file gave something to write; where none did, an old output of that name is left
- * alone. */
-static bool any_done(const struct run *run)
-{
-    for (size_t i = 0; i < run->task.c->count; i++)
-        if (run->results[i].status <= STATUS_FOUND)
-            return true;
-    return false;
-}
-
 static enum status run_to_output(struct run *run)
 {
     const char *name = run->task.job->each ? NULL : run->task.c->values[OPTION_OUTPUT];
@@ -232,13 +190,13 @@ static enum status run_to_output(struct run *run)
     enum status status = STATUS_UNWRITTEN;
     if (disk_open(&o, name ? name : "-", &p)) {
         status = run->jobs > 1 ? run_together(run, &o, &p) : run_alone(run, &o, &p);
-        if (status == STATUS_UNWRITTEN || !any_done(run))
+        if (status == STATUS_UNWRITTEN || !any_done(&run->task, run->results))
             disk_abandon(&o);
         else if (!disk_close(&o, &p))
             status = STATUS_UNWRITTEN;
     }
-    name_missing(run);
-    tell_before(run);
+    tell_missing(&run->task, run->results);
+    tell_before(&run->task, run->results);
     talk_print(&p);
     problems_release(&p);
     return status;

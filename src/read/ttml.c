@@ -7,6 +7,7 @@
 #include "read/clock.h"
 #include "read/drafts.h"
 #include "read/limits.h"
+#include "read/ttml_time.h"
 
 struct element {
     double start, end; /* seconds; end < 0 when it is open */
@@ -22,7 +23,7 @@ struct ttml {
     size_t depth;
     struct draft open; /* text is being put behind drafts.length; line 0: none */
     size_t open_text;  /* where its text begins in drafts.text */
-    double frame_rate, tick_rate;
+    struct ttml_rates rates;
     char language[NAME_BYTES_MAX];
     const char *refused; /* why reading was stopped */
     bool is_ttml;
@@ -41,53 +42,10 @@ static void stop(struct ttml *t, const char *why)
     XML_StopParser(t->parser, XML_FALSE);
 }
 
-/* "12.5s", "900ms", "1.5h", "2m", "48f", "10000t". */
-static bool read_offset(const struct ttml *t, struct text value, double *seconds)
-{
-    const struct {
-        const char *metric;
-        double seconds;
-    } metrics[] = {
-        {"ms", 0.001},          {"h", 3600}, {"m", 60}, {"s", 1}, {"f", 1 / t->frame_rate},
-        {"t", 1 / t->tick_rate}};
-    for (size_t i = 0; i < sizeof metrics / sizeof *metrics; i++) {
-        struct text number = text_slice(value, 0, value.length - strlen(metrics[i].metric));
-        double count;
-        bool whole;
-        if (!text_ends(value, metrics[i].metric) || !number_read(number, &count, &whole))
-            continue;
-        *seconds = count * metrics[i].seconds;
-        return count >= 0 && *seconds <= TIME_SECONDS_MAX;
-    }
-    return false;
-}
-
-/* "00:01:02.500", or with frames "00:01:02:12". */
-static bool read_clock_time(const struct ttml *t, struct text value, double *seconds)
-{
-    struct clock c;
-    size_t at = 0, last = value.length;
-    while (last && value.at[last - 1] != ':')
-        last--;
-    size_t colons = 0;
-    for (size_t i = 0; i < value.length; i++)
-        colons += value.at[i] == ':';
-    struct text clock = colons == 3 ? text_slice(value, 0, last - 1) : value;
-    double frames = 0;
-    bool whole;
-    if (!clock_read(clock, &at, &c) || at < clock.length)
-        return false;
-    if (colons == 3
-        && (!number_read(text_slice(value, last, value.length), &frames, &whole) || frames < 0))
-        return false;
-    *seconds = c.seconds + frames / t->frame_rate;
-    return true;
-}
-
 static bool read_attribute_time(struct ttml *t, const char *value, double *seconds)
 {
     struct text text = text_trim(text_from(value));
-    if (read_clock_time(t, text, seconds) || read_offset(t, text, seconds))
+    if (ttml_time(text, &t->rates, seconds))
         return true;
     problem_note(t->rd->p, read_place(t->rd, (unsigned) XML_GetCurrentLineNumber(t->parser)),
                  "the time \"%.*s\" cannot be read", TEXT(text_cut(text, QUOTE_BYTES)));
@@ -142,22 +100,22 @@ static void read_root(struct ttml *t, const char **attributes)
         const char *name = local_name(attributes[i]), *value = attributes[i + 1];
         struct text over, under = text_from(value);
         if (!strcmp(name, "frameRate")) {
-            t->frame_rate *= read_rate(value, 30) / 30;
+            t->rates.frames *= read_rate(value, 30) / 30;
         } else if (!strcmp(name, "tickRate")) {
-            t->tick_rate = read_rate(value, 1);
+            t->rates.ticks = read_rate(value, 1);
             ticks = true;
         } else if (!strcmp(name, "frameRateMultiplier") && text_part(&under, ' ', &over)
                    && under.at) {
             double a, b;
             bool whole;
             if (number_read(over, &a, &whole) && number_read(under, &b, &whole) && a > 0 && b > 0)
-                t->frame_rate *= a / b;
+                t->rates.frames *= a / b;
         } else if (!strcmp(name, "lang") && strlen(value) < sizeof t->language) {
             memcpy(t->language, value, strlen(value) + 1);
         }
     }
     if (!ticks)
-        t->tick_rate = t->frame_rate;
+        t->rates.ticks = t->rates.frames;
 }
 
 static void close_draft(struct ttml *t)
@@ -288,7 +246,7 @@ bool read_ttml(struct reader *rd)
     struct ttml *t = arena_alloc(rd->r->arena, sizeof *t);
     unsigned line = 0;
     const char *why = "";
-    *t = (struct ttml){.rd = rd, .frame_rate = 30, .tick_rate = 1};
+    *t = (struct ttml){.rd = rd, .rates = {.frames = 30, .ticks = 1}};
     drafts_make(&t->drafts, rd->r->arena, count_tags(rd->r->source), rd->r->source.length, false);
     bool good = parse(t, &line, &why);
     if (t->refused || !t->is_ttml || (!good && !t->drafts.count))

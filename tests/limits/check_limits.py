@@ -198,13 +198,18 @@ SLOW_RULES = {
     "three of them": "(OTHER|OTHER OTHER|OTHER OTHER OTHER)+",
     "repeats side by side": "OTHER* " * 6,
     "all of it may be missing": "(OTHER? OTHER? OTHER?)+",
+    "thirty may be missing, one may not": "OTHER? " * 30 + "OTHER",
     "thirty may be missing, twenty may not": "OTHER? " * 30 + "OTHER " * 20,
     "counted repeats in a counted one": "(OTHER{1,9}){1,64}",
     "the end within the repeat": "(OTHER+ THE*)+",
 }
+# The others match at the end of slow_talk()'s sentences, if anybody comes that far. These cannot match there, which a look tells at
+# once (docs/match.md, "Sieves"): they are not run, so there is nothing to name.
+SIEVED_RULES = ("thirty may be missing, twenty may not",)
 SLOW_SENTENCES = 40
 # A tenth of a second of a machine that does a thousand million instructions in one.
 SLOW_INSTRUCTIONS_MOST = 100_000_000
+SIEVED_INSTRUCTIONS_MOST = 100_000
 
 
 def slow_talk():
@@ -235,22 +240,26 @@ def same_but_for_name(a, b):
 
 
 def check_hostile_rules(everything):
-    """Each is named, in the first of forty sentences already, what the others find is delivered, and it costs little."""
+    """Each that is run is named, in the first of forty sentences already, what the others find is delivered, and it costs little."""
     worst = (0, "")
+    rules = list(SLOW_RULES.items())[:None if everything else 2]
     with tempfile.TemporaryDirectory() as folder:
         english = slow_pack(os.path.join(folder, "pack"))
         put_slow_rule(english, "THE THE")
         _, wanted, _ = run(slow_talk(), "extract", "--grammar", english)
         base, _ = instructions(slow_talk(), "--grammar", english)
-        for name, pattern in list(SLOW_RULES.items())[:None if everything else 2]:
+        for name, pattern in rules:
             put_slow_rule(english, pattern)
             status, out, said = run(slow_talk(), "extract", "--grammar", english)
-            verdict(status == 0 and b'"ingredients"' in out and same_but_for_name(out, wanted) and f'rule "slow-on-purpose" was given up at its limit ({SLOW_SENTENCES} times' in said,
-                    f"a slow rule, {name}: it is named and the rest is there", f"{status} {said[-300:]}")
-            more, _ = instructions(slow_talk(), "--grammar", english)
-            worst = max(worst, ((more - base) // SLOW_SENTENCES, name))
-            verdict((more - base) // SLOW_SENTENCES <= SLOW_INSTRUCTIONS_MOST, f"a slow rule, {name}: what it costs", f"{more - base}")
-    print(f"figure: {len(SLOW_RULES) if everything else 2} slow rules: each named; at most {worst[0] / 1e6:.1f} million instructions a sentence ({worst[1]})")
+            sieved = name in SIEVED_RULES
+            verdict(status == 0 and b'"ingredients"' in out and same_but_for_name(out, wanted), f"a slow rule, {name}: the rest is there", f"{status} {said[-300:]}")
+            told = f'rule "slow-on-purpose" was given up at its limit ({SLOW_SENTENCES} times'
+            verdict("given up" not in said if sieved else told in said, f"a slow rule, {name}: {'it is not run' if sieved else 'it is named'}", said[-300:])
+            cost = (instructions(slow_talk(), "--grammar", english)[0] - base) // SLOW_SENTENCES
+            worst = max(worst, (cost, name))
+            verdict(cost <= (SIEVED_INSTRUCTIONS_MOST if sieved else SLOW_INSTRUCTIONS_MOST), f"a slow rule, {name}: what it costs", f"{cost}")
+    named = [name for name, _ in rules if name not in SIEVED_RULES]
+    print(f"figure: {len(rules)} slow rules: {len(named)} named, the rest not run; at most {worst[0] / 1e6:.1f} million instructions a sentence ({worst[1]})")
 
 
 HOSTILE = {

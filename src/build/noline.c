@@ -150,7 +150,7 @@ static bool names_a_thing(const struct builder *b, size_t index)
 static bool is_one_word(const struct builder *b, size_t word)
 {
     const struct word *w = &b->r->words.at[word];
-    return w->tag == TAG_ONES && w->entry && ratio_equal(w->entry->number, RATIO(1))
+    return w->tag == TAG_ONES && w->entry && ratio_equal(entry_number(w->entry), RATIO(1))
            && w->after >= AFTER_COMMA;
 }
 

@@ -17,7 +17,7 @@ void number_at(const struct recording *r, const struct sentence *s, struct span 
         *high = m->high;
     } else {
         *low = *high = ratio_known(w->rare->number) ? w->rare->number
-                       : w->entry                   ? w->entry->number
+                       : w->entry                   ? entry_number(w->entry)
                                                     : RATIO_NONE;
     }
 }

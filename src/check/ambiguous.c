@@ -49,7 +49,8 @@ static bool range_of(const struct checker *c, size_t i, size_t last, struct numb
     bool package = w->tag == TAG_UNIT && i < last && c->r->words.at[i + 1].tag == TAG_CONTAINER;
     for (size_t row = 0; t && w->entry && row < t->rows; row++) {
         bool time = text_is(table_cell(t, row, 0), "time");
-        if (time ? w->tag != TAG_TIME || ratio_double(w->entry->number) != cell_number(t, row, 1)
+        if (time ? w->tag != TAG_TIME
+                       || ratio_double(entry_number(w->entry)) != cell_number(t, row, 1)
                  : !package || !text_equal(table_cell(t, row, 1), entry_value(w->entry)))
             continue;
         *g = (struct number_range){time, cell_number(t, row, 2), cell_number(t, row, 3),
@@ -116,7 +117,7 @@ static double word_value(const struct word *w)
 {
     bool spoken = w->tag == TAG_ONES || w->tag == TAG_TEENS || w->tag == TAG_TENS;
     if (spoken && w->entry)
-        return ratio_double(w->entry->number);
+        return ratio_double(entry_number(w->entry));
     return w->tag == TAG_NUMBER ? ratio_double(w->rare->number) : ratio_double(RATIO_NONE);
 }
 

@@ -166,7 +166,7 @@ static bool is_smaller(const struct recording *r, const struct match *match)
 {
     const struct entry *first = r->words.at[match_slot(match, SLOT_time).last].entry,
                        *second = r->words.at[match_slot(match, SLOT_time2).last].entry;
-    return first && second && ratio_compare(second->number, first->number) < 0;
+    return first && second && ratio_compare(entry_number(second), entry_number(first)) < 0;
 }
 
 /* Seconds of an hour. */
@@ -176,7 +176,7 @@ static bool is_smaller(const struct recording *r, const struct match *match)
 static bool is_in_hours(const struct recording *r, const struct match *match)
 {
     const struct entry *time = r->words.at[match_slot(match, SLOT_time).last].entry;
-    return time && ratio_equal(time->number, RATIO(HOUR));
+    return time && ratio_equal(entry_number(time), RATIO(HOUR));
 }
 
 /* "Half onion", never "half milk" nor "half potatoes": one thing that is counted. */
@@ -273,6 +273,6 @@ void retag(struct recording *r, struct subject *s, const struct match *match)
         w->entry = e;
         w->tag = s->words[i] == word.last ? e->tag : TAG_INSIDE;
         s->tags[i] = w->tag;
-        s->low[i] = s->high[i] = e->number;
+        s->low[i] = s->high[i] = entry_number(e);
     }
 }

@@ -37,7 +37,7 @@ void subject_make(struct subject *s, const struct recording *r, const struct sen
         s->tags[n] = is_no_by_itself(r, i) ? (unsigned char) TAG_SORRY : w->tag;
         s->words[n] = (unsigned) i;
         s->low[n] = ratio_known(w->rare->number) ? w->rare->number
-                    : w->entry                   ? w->entry->number
+                    : w->entry                   ? entry_number(w->entry)
                                                  : RATIO_NONE;
         s->high[n] = s->low[n];
     }

@@ -71,10 +71,38 @@ void image_put_text(struct maker *m, struct ref *to, struct text t)
 
 /* ---- entries and their words */
 
-static void put_entry(struct maker *m, struct entry *e, const struct listing *from)
+/* 1 + the number's place among those of all entries, which are few; 0: it is none. */
+static size_t number_place(struct maker *m, const struct ratio *number)
 {
-    e->number = from->number;
+    if (!ratio_known(*number))
+        return 0;
+    struct text bytes = {(const char *) number, sizeof *number};
+    struct key *key = index_put(&m->l->arena, &m->numbers, bytes);
+    if (!key->first)
+        key->first = (uint32_t) m->numbers.count;
+    return key->first;
+}
+
+static struct ratio *put_numbers(struct maker *m, struct image *out)
+{
+    const struct listing *all = m->l->entries.at;
+    for (size_t i = 0; i < m->l->entries.count; i++)
+        number_place(m, &all[i].number);
+    struct ratio *to = image_section(m, &out->numbers, m->numbers.count, sizeof *to);
+    for (size_t i = 0; to && i < m->l->entries.count; i++)
+        if (number_place(m, &all[i].number))
+            to[number_place(m, &all[i].number) - 1] = all[i].number;
+    return to;
+}
+
+static void put_entry(struct maker *m, struct entry *e, const struct listing *from,
+                      const struct ratio *numbers)
+{
     e->marks = from->marks;
+    size_t number = number_place(m, &from->number);
+    if (number)
+        e->number_at =
+            (int32_t) ((const char *) &numbers[number - 1] - (const char *) &e->number_at);
     image_put_text(m, &e->words_at, from->words);
     image_put_text(m, &e->value_at, from->value);
     image_put_text(m, &e->shown_at, from->shown);
@@ -90,23 +118,42 @@ static void put_entry(struct maker *m, struct entry *e, const struct listing *fr
 static void put_entries(struct maker *m, struct image *out)
 {
     size_t count = m->l->entries.count;
+    const struct ratio *numbers = put_numbers(m, out);
     struct entry *to = image_section(m, &out->entries, count, sizeof *to);
     for (size_t i = 0; to && i < count; i++)
-        put_entry(m, &to[i], &m->l->entries.at[i]);
+        put_entry(m, &to[i], &m->l->entries.at[i], numbers);
 }
 
-static void put_index(struct maker *m, struct section *s, const struct index *x)
+static void put_key(struct maker *m, struct image_key *slots, size_t room, const struct key *from,
+                    uint32_t value)
 {
-    struct image_key *to = image_section(m, s, x->room, sizeof *to);
-    for (size_t i = 0; to && i < x->room; i++) {
-        const struct key *from = &x->slots[i];
-        if (!from->at)
-            continue;
-        image_put_text(m, &to[i].text, (struct text){from->at, from->length});
-        to[i].hash = from->hash;
-        to[i].first = from->first;
-        to[i].more = from->more;
-    }
+    size_t i = slot_first(from->hash, room);
+    while (slots[i].text.at)
+        i = slot_next(i, room);
+    image_put_text(m, &slots[i].text, (struct text){from->at, from->length});
+    slots[i].hash = from->hash;
+    slots[i].value = value;
+}
+
+static uint32_t word_value(const struct key *key)
+{
+    return key->first * 2 + (key->more ? WORD_MORE : 0);
+}
+
+static uint32_t run_value(const struct key *key)
+{
+    return key->first;
+}
+
+/* A third of the slots stay free. */
+static void put_index(struct maker *m, struct section *s, const struct index *x,
+                      uint32_t (*value)(const struct key *))
+{
+    size_t room = x->count + x->count / 2 + 1;
+    struct image_key *to = image_section(m, s, room, sizeof *to);
+    for (size_t i = 0; to && i < x->room; i++)
+        if (x->slots[i].at)
+            put_key(m, to, room, &x->slots[i], value(&x->slots[i]));
 }
 
 /* Every word of the foods of several words, told to `each` in order. */
@@ -129,11 +176,11 @@ static void count_inner(struct key *key, uint32_t entry, uint32_t *list)
 
 static void list_inner(struct key *key, uint32_t entry, uint32_t *list)
 {
-    list[key->first++] = entry;
+    list[++key->first] = entry;
 }
 
-/* Counts how many entries each word has, then where its part of the list begins, then fills it in;
- * that leaves `first` at the part's end. */
+/* Counts how many entries each word has, then where its run begins, which has their number first,
+ * then fills it in; that leaves `first` at the run's end. */
 static void put_inner(struct maker *m, struct image *out)
 {
     struct index x = {0};
@@ -141,14 +188,17 @@ static void put_inner(struct maker *m, struct image *out)
     each_inner(m, &x, count_inner, NULL);
     for (size_t i = 0; i < x.room; i++) {
         x.slots[i].first = total;
-        total += x.slots[i].more;
+        total += x.slots[i].more ? x.slots[i].more + 1 : 0;
     }
     uint32_t *list = image_section(m, &out->inner_entries, total, sizeof *list);
+    for (size_t i = 0; list && i < x.room; i++)
+        if (x.slots[i].more)
+            list[x.slots[i].first] = x.slots[i].more;
     if (list)
         each_inner(m, &x, list_inner, list);
     for (size_t i = 0; list && i < x.room; i++)
         x.slots[i].first -= x.slots[i].more;
-    put_index(m, &out->inner, &x);
+    put_index(m, &out->inner, &x, run_value);
 }
 
 /* Where each tag's part of the list begins; at the end, how long the list is. */
@@ -180,7 +230,7 @@ static void put_pronounced(struct maker *m, struct image *out)
     }
 }
 
-/* ---- tables and rules */
+/* ---- tables */
 
 static void put_tables(struct maker *m, struct image *out)
 {
@@ -188,52 +238,8 @@ static void put_tables(struct maker *m, struct image *out)
     struct image_table *to = image_section(m, &out->tables, count, sizeof *to);
     for (size_t i = 0; i < count; i++)
         image_put_table(m, to ? &to[i] : NULL, &m->l->tables.at[i]);
-}
-
-static uint32_t put_examples(struct maker *m, const struct rule_node *n)
-{
-    struct section s;
-    struct example *to = image_section(m, &s, n->examples.count, sizeof *to);
-    for (size_t i = 0; to && i < n->examples.count; i++) {
-        image_put_text(m, &to[i].words, n->examples.at[i].words);
-        image_put_text(m, &to[i].expected, n->examples.at[i].expected);
-        to[i].line = n->examples.at[i].line;
-    }
-    return s.at;
-}
-
-/* Copied as it is, since the gaps between its fields are 0 in the arena and so are in the block. */
-static void put_rule(struct maker *m, struct image_rule *to, const struct rule_node *n,
-                     size_t number)
-{
-    uint32_t examples = put_examples(m, n);
-    if (!to)
-        return;
-    memcpy(&to->rule, &n->rule, sizeof to->rule);
-    to->rule.name = to->rule.file = to->rule.pattern = NULL;
-    to->rule.option = to->rule.sieve = (struct text){NULL, 0};
-    to->rule.number = (unsigned) number;
-    to->rule.ex_count = n->examples.count;
-    to->examples = examples;
-    image_put_text(m, &to->name, text_from(n->rule.name));
-    image_put_text(m, &to->file, text_from(n->rule.file));
-    image_put_text(m, &to->pattern, text_from(n->rule.pattern));
-    image_put_text(m, &to->option, n->rule.option);
-    image_put_text(m, &to->sieve, n->rule.sieve);
-}
-
-static void put_rules(struct maker *m, struct image *out)
-{
-    size_t count = 0, done = 0;
-    for (const struct rule_node *n = m->l->first_rule; n; n = n->next)
-        count += !n->refused;
-    struct image_rule *to = image_section(m, &out->rules, count, sizeof *to);
-    for (int stage = 0; stage < STAGE_COUNT; stage++)
-        for (const struct rule_node *n = m->l->first_rule; n; n = n->next)
-            if (!n->refused && (int) n->rule.stage == stage) {
-                put_rule(m, to ? &to[done] : NULL, n, done);
-                done++;
-            }
+    for (size_t i = 0; i < count; i++) /* together, since hardly anything asks for them */
+        image_put_lines(m, to ? &to[i] : NULL, &m->l->tables.at[i]);
 }
 
 /* ---- the whole */
@@ -244,11 +250,11 @@ static void put_all(struct maker *m)
     struct image none = {0}, *out = image_section(m, &self, 1, sizeof *out);
     out = out ? out : &none;
     put_entries(m, out);
-    put_index(m, &out->words, &m->l->words);
+    put_index(m, &out->words, &m->l->words, word_value);
     put_inner(m, out);
     put_pronounced(m, out);
     put_tables(m, out);
-    put_rules(m, out);
+    image_put_rules(m, out);
 }
 
 void *image_make(struct loader *l, heard_list heard)

@@ -14,33 +14,48 @@ struct section {
 
 /* The block begins with this. */
 struct image {
-    uint32_t bytes;         /* of the block */
-    struct section entries; /* struct entry */
-    struct section words;   /* struct image_key: all words and beginnings of entries; first is
-                             * 1 + the number of the first reading, 0 for a mere beginning; more is
-                             * whether a longer entry begins so */
-    struct section inner; /* struct image_key: single words of longer names of foods; first is where
-                           * they stand in inner_entries, more is how many they are */
-    struct section inner_entries; /* uint32_t, numbers of entries */
+    uint32_t bytes;               /* of the block */
+    struct section numbers;       /* struct ratio: those of entries, each once */
+    struct section entries;       /* struct entry */
+    struct section words;         /* struct image_key: all words and beginnings of entries; see
+                                   * WORD_MORE */
+    struct section inner;         /* struct image_key: single words of longer names of foods; value
+                                   * is where their run begins in inner_entries */
+    struct section inner_entries; /* uint32_t: runs of numbers of entries, each behind its length */
     struct section pronounced;    /* struct pronounced, tag after tag */
     struct section of_tag;        /* uint32_t: where each tag's begin; one more for the end */
     struct section tables;        /* struct image_table */
     struct section rules;         /* struct image_rule, stage by stage */
 };
 
-/* A slot of an open-addressing table; a free one has no text. Sections of them have a power of two,
- * or none. */
+/* A slot of an open-addressing table; a free one has no text. */
 struct image_key {
     struct ref text;
-    uint32_t hash, first, more;
+    uint32_t hash, value;
 };
+
+/* The value of a word: twice the number of its first reading, from 1, or 0 for a mere beginning of
+ * entries; and this bit, where a longer entry begins so. */
+#define WORD_MORE 1u
+
+/* Open addressing: where a hash is looked for first, and where next. Rooms are no powers of two,
+ * since pages that are half empty take memory all the same. */
+static inline size_t slot_first(uint32_t hash, size_t room)
+{
+    return (size_t) ((uint64_t) hash * room >> 32);
+}
+static inline size_t slot_next(size_t slot, size_t room)
+{
+    return slot + 1 < room ? slot + 1 : 0;
+}
 
 struct image_table {
     struct ref name, file;
     uint32_t columns, rows;
     uint32_t heads, cells, lines; /* bytes from the block's begin */
-    struct section keys, pairs;   /* uint32_t: 1 + the first row with a first cell; with the first
-                                   * two cells, where most first cells have several rows */
+    struct section keys, pairs;   /* uint32_t, row_slot_value() of the first row with a first cell;
+                                   * with the first two cells, where most first cells have several
+                                   * rows */
     struct section nexts;         /* uint32_t: 1 + the next row with the same first cell; none where
                                    * no two rows have the same */
 };
@@ -50,6 +65,23 @@ struct image_rule {
     struct ref name, file, pattern, option, sieve;
     uint32_t examples; /* bytes from the block's begin */
 };
+
+/* A table's slot: 1 + the row, and behind it eight bits of the hash, so that other rows are known
+ * by the slot alone, without a look at their cells. */
+#define ROW_BITS 24
+#define ROWS_MOST ((1u << ROW_BITS) - 1)
+static inline uint32_t row_slot_value(uint32_t hash, size_t row)
+{
+    return hash << ROW_BITS | (uint32_t) (row + 1);
+}
+static inline bool slot_may_hold(uint32_t slot, uint32_t hash)
+{
+    return (slot ^ hash << ROW_BITS) <= ROWS_MOST;
+}
+static inline size_t slot_row(uint32_t slot)
+{
+    return (slot & ROWS_MOST) - 1;
+}
 
 uint32_t key_hash(struct text t);
 /* Of the first two cells of a row. */

@@ -11,8 +11,9 @@ struct maker {
     struct loader *l;
     char *block; /* the sections */
     size_t used;
-    size_t sections;    /* bytes of all of them; 0 while they are only counted */
-    struct index texts; /* to their place in `pool`, + 1 */
+    size_t sections;      /* bytes of all of them; 0 while they are only counted */
+    struct index texts;   /* to their place in `pool`, + 1 */
+    struct index numbers; /* their bytes, to 1 + their place among all */
     char *pool;
     size_t pool_length, pool_room;
     heard_list heard;
@@ -22,7 +23,9 @@ struct maker {
 void *image_section(struct maker *m, struct section *s, size_t count, size_t size);
 /* Puts the text into the pool, once, and its distance to `to`, which is in the block. */
 void image_put_text(struct maker *m, struct ref *to, struct text t);
-/* `to` NULL: the first round. */
+/* `to` NULL: the first round. All but the rows' lines. */
 void image_put_table(struct maker *m, struct image_table *to, const struct listed_table *t);
+void image_put_lines(struct maker *m, struct image_table *to, const struct listed_table *t);
+void image_put_rules(struct maker *m, struct image *out);
 
 #endif

@@ -11,6 +11,13 @@ static uint32_t put_texts(struct maker *m, const struct text *from, size_t count
     return s.at;
 }
 
+/* Half of them stay free: most texts that are looked for are in no row, and with more slots taken
+ * that takes one instruction in a hundred more of a whole run. */
+static size_t row_slots_for(size_t rows)
+{
+    return rows * 2 + 1;
+}
+
 static const struct text *row_at(const struct listed_table *t, size_t row)
 {
     return &t->cells[row * t->columns];
@@ -32,24 +39,36 @@ static uint32_t hash_of_row(const struct listed_table *t, size_t row, size_t cel
 static uint32_t *row_slot(uint32_t *slots, size_t room, const struct listed_table *t, size_t row,
                           size_t cells)
 {
-    size_t i = hash_of_row(t, row, cells) & (room - 1);
-    while (slots[i] && !begin_alike(t, slots[i] - 1, row, cells))
-        i = (i + 1) & (room - 1);
+    uint32_t hash = hash_of_row(t, row, cells);
+    size_t i = slot_first(hash, room);
+    while (slots[i]
+           && !(slot_may_hold(slots[i], hash) && begin_alike(t, slot_row(slots[i]), row, cells)))
+        i = slot_next(i, room);
     return &slots[i];
 }
 
-/* The first row of each first cell, or of each two. Half full at most. */
+/* Into slots that are 0; returns how many are taken then. */
+static size_t fill_slots(uint32_t *slots, size_t room, const struct listed_table *t, size_t cells)
+{
+    size_t taken = 0;
+    for (size_t row = 0; row < t->rows; row++) {
+        uint32_t *slot = row_slot(slots, room, t, row, cells);
+        taken += !*slot;
+        *slot = *slot ? *slot : row_slot_value(hash_of_row(t, row, cells), row);
+    }
+    return taken;
+}
+
+/* The first row of each first cell, or of each two. */
 static struct section put_row_keys(struct maker *m, const struct listed_table *t, size_t cells)
 {
     struct section s;
-    size_t room = 8;
-    while (room < t->rows * 2)
-        room *= 2;
+    size_t most = row_slots_for(t->rows);
+    uint32_t *all = arena_alloc(&m->l->arena, most * sizeof *all);
+    size_t room = row_slots_for(fill_slots(all, most, t, cells));
     uint32_t *to = image_section(m, &s, room, sizeof *to);
-    for (size_t row = 0; to && row < t->rows; row++) {
-        uint32_t *slot = row_slot(to, room, t, row, cells);
-        *slot = *slot ? *slot : (uint32_t) row + 1;
-    }
+    if (to)
+        fill_slots(to, room, t, cells);
     return s;
 }
 
@@ -59,9 +78,9 @@ static size_t link_rows(uint32_t *nexts, uint32_t *slots, size_t room, const str
     size_t linked = 0;
     for (size_t row = t->rows; row-- > 0;) {
         uint32_t *slot = row_slot(slots, room, t, row, 1);
-        nexts[row] = *slot;
+        nexts[row] = *slot ? (uint32_t) slot_row(*slot) + 1 : 0;
         linked += *slot != 0;
-        *slot = (uint32_t) row + 1;
+        *slot = row_slot_value(hash_of_row(t, row, 1), row);
     }
     return linked;
 }
@@ -70,9 +89,7 @@ static size_t link_rows(uint32_t *nexts, uint32_t *slots, size_t room, const str
 static struct section put_nexts(struct maker *m, const struct listed_table *t, size_t *linked)
 {
     struct section s = {0};
-    size_t room = 8;
-    while (room < t->rows * 2)
-        room *= 2;
+    size_t room = row_slots_for(t->rows);
     uint32_t *nexts = arena_alloc(&m->l->arena, (t->rows + 1) * sizeof *nexts);
     uint32_t *slots = arena_alloc(&m->l->arena, room * sizeof *slots);
     *linked = link_rows(nexts, slots, room, t);
@@ -84,22 +101,14 @@ static struct section put_nexts(struct maker *m, const struct listed_table *t, s
     return s;
 }
 
-static uint32_t put_lines(struct maker *m, const struct listed_table *t)
-{
-    struct section s;
-    unsigned *to = image_section(m, &s, t->rows, sizeof *to);
-    if (to && t->rows)
-        memcpy(to, t->lines, t->rows * sizeof *to);
-    return s.at;
-}
-
 void image_put_table(struct maker *m, struct image_table *to, const struct listed_table *t)
 {
     size_t linked;
+    if (t->rows > ROWS_MOST)
+        longjmp(m->l->arena.full, 1);
     struct image_table made = {.columns = (uint32_t) t->columns, .rows = (uint32_t) t->rows};
     made.heads = put_texts(m, t->heads, t->columns);
     made.cells = put_texts(m, t->cells, t->rows * t->columns);
-    made.lines = put_lines(m, t);
     made.keys = put_row_keys(m, t, 1);
     made.nexts = put_nexts(m, t, &linked);
     if (linked * 2 >= t->rows && t->columns > 2) /* else the links lead there soon */
@@ -109,4 +118,14 @@ void image_put_table(struct maker *m, struct image_table *to, const struct liste
     *to = made;
     image_put_text(m, &to->name, t->name);
     image_put_text(m, &to->file, text_from(t->file));
+}
+
+void image_put_lines(struct maker *m, struct image_table *to, const struct listed_table *t)
+{
+    struct section s;
+    unsigned *lines = image_section(m, &s, t->rows, sizeof *lines);
+    if (lines && t->rows)
+        memcpy(lines, t->lines, t->rows * sizeof *lines);
+    if (to)
+        to->lines = s.at;
 }

@@ -138,9 +138,9 @@ static const struct image_key *find_key(const struct image *m, struct section s,
 {
     const struct image_key *keys = image_at(m, s.at);
     uint32_t hash = key_hash(t);
-    if (!s.count || !t.length)
+    if (!t.length)
         return NULL;
-    for (size_t i = hash & (s.count - 1); keys[i].text.at; i = (i + 1) & (s.count - 1))
+    for (size_t i = slot_first(hash, s.count); keys[i].text.at; i = slot_next(i, s.count))
         if (keys[i].hash == hash && text_equal(ref_text(&keys[i].text), t))
             return &keys[i];
     return NULL;
@@ -151,8 +151,8 @@ const struct entry *pack_find(const struct pack *k, struct text words, bool *mor
     const struct image_key *key = find_key(k->image, k->image->words, words);
     size_t count;
     if (more)
-        *more = key && key->more;
-    return key && key->first ? pack_entries(k, &count) + key->first - 1 : NULL;
+        *more = key && key->value & WORD_MORE;
+    return key && key->value / 2 ? pack_entries(k, &count) + key->value / 2 - 1 : NULL;
 }
 
 const struct entry *entry_as(const struct entry *e, enum tag tag)
@@ -172,8 +172,8 @@ const uint32_t *pack_foods_with(const struct pack *k, struct text word, size_t *
 {
     const struct image_key *key = find_key(k->image, k->image->inner, word);
     const uint32_t *entries = image_at(k->image, k->image->inner_entries.at);
-    *count = key ? key->more : 0;
-    return key ? entries + key->first : NULL;
+    *count = key ? entries[key->value] : 0;
+    return key ? entries + key->value + 1 : NULL;
 }
 
 const struct pronounced *pack_pronounced(const struct pack *k, unsigned char tag, size_t *count)
@@ -213,12 +213,13 @@ size_t table_column(const struct table *t, const char *head)
 
 size_t table_find(const struct table *t, struct text key)
 {
-    if (!t->keys_room)
-        return t->rows;
-    size_t i = key_hash(key) & (t->keys_room - 1);
-    while (t->keys[i] && !text_equal(table_cell(t, t->keys[i] - 1, 0), key))
-        i = (i + 1) & (t->keys_room - 1);
-    return t->keys[i] ? t->keys[i] - 1 : t->rows;
+    uint32_t hash = key_hash(key);
+    for (size_t i = slot_first(hash, t->keys_room); t->keys[i]; i = slot_next(i, t->keys_room)) {
+        size_t row = slot_row(t->keys[i]);
+        if (slot_may_hold(t->keys[i], hash) && text_equal(table_cell(t, row, 0), key))
+            return row;
+    }
+    return t->rows;
 }
 
 static size_t find_linked(const struct table *t, struct text first, struct text second)
@@ -233,10 +234,12 @@ size_t table_find_pair(const struct table *t, struct text first, struct text sec
 {
     if (!t->pairs_room)
         return find_linked(t, first, second);
-    size_t i = pair_hash(first, second) & (t->pairs_room - 1);
-    while (t->pairs[i]
-           && !(text_equal(table_cell(t, t->pairs[i] - 1, 1), second)
-                && text_equal(table_cell(t, t->pairs[i] - 1, 0), first)))
-        i = (i + 1) & (t->pairs_room - 1);
-    return t->pairs[i] ? t->pairs[i] - 1 : t->rows;
+    uint32_t hash = pair_hash(first, second);
+    for (size_t i = slot_first(hash, t->pairs_room); t->pairs[i]; i = slot_next(i, t->pairs_room)) {
+        size_t row = slot_row(t->pairs[i]);
+        if (slot_may_hold(t->pairs[i], hash) && text_equal(table_cell(t, row, 1), second)
+            && text_equal(table_cell(t, row, 0), first))
+            return row;
+    }
+    return t->rows;
 }

@@ -59,9 +59,9 @@ static inline struct text ref_text(const struct ref *r)
 
 /* One reading of a word or of several words. Lives in the pack, and is never copied. */
 struct entry {
-    struct ratio number; /* of a number word or a length of time in seconds; none otherwise */
-    uint64_t marks;      /* MARK_OF bits */
+    uint64_t marks;                                   /* MARK_OF bits */
     struct ref words_at, value_at, shown_at, file_at; /* entry_words(), ... */
+    int32_t number_at; /* entry_number(): bytes from this field; 0: none, as most have */
     int32_t next;      /* how many entries further the next reading of the same words is; 0: none */
     unsigned line;     /* where it was listed */
     unsigned char tag; /* enum tag */
@@ -79,6 +79,14 @@ static inline struct text entry_words(const struct entry *e)
 static inline struct text entry_value(const struct entry *e)
 {
     return ref_text(&e->value_at);
+}
+/* Of a number word, or a length of time in seconds; none otherwise. */
+static inline struct ratio entry_number(const struct entry *e)
+{
+    struct ratio number = RATIO_NONE;
+    if (e->number_at)
+        memcpy(&number, (const char *) &e->number_at + e->number_at, sizeof number);
+    return number;
 }
 static inline uint64_t entry_shape(const struct entry *e)
 {
@@ -171,9 +179,9 @@ struct table {
     const struct ref *heads; /* column names */
     const struct ref *cells; /* row by row */
     const unsigned *lines;   /* each row's line in the file */
-    const uint32_t *keys;    /* open addressing: 1 + the first row of a first cell; 0: free */
-    size_t keys_room;        /* a power of two */
-    const uint32_t *pairs;   /* the same of the first two cells, where most first ones repeat */
+    const uint32_t *keys;    /* open addressing: slots of the first rows of first cells; 0: free */
+    size_t keys_room;
+    const uint32_t *pairs; /* the same of the first two cells, where most first ones repeat */
     size_t pairs_room;
     const uint32_t *nexts; /* 1 + the next row with the same first cell; NULL: none has one */
 };

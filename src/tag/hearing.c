@@ -129,7 +129,7 @@ void apply_entry(struct hearing *h, struct span words, struct span wrong, const 
             note_heard(h, w);
         }
         if (ratio_known(w->rare->number)) { /* digits stay a number, of the other value */
-            word_set_number(h->r->arena, w, e->number);
+            word_set_number(h->r->arena, w, entry_number(e));
             continue;
         }
         count_word(h, w, -1);

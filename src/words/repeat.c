@@ -38,7 +38,7 @@ static size_t filler_length(const struct recording *r, const struct pack *k, siz
 static bool is_number(const struct recording *r, size_t i)
 {
     const struct entry *e = r->words.at[i].alone;
-    return ratio_known(r->words.at[i].rare->number) || (e && ratio_known(e->number));
+    return ratio_known(r->words.at[i].rare->number) || (e && ratio_known(entry_number(e)));
 }
 
 /* By their shapes first, since most words differ there. */

@@ -207,9 +207,9 @@ static void words_are_found(void **state)
     for (size_t i = 0; i < sizeof readings / sizeof *readings; i++)
         check_reading(t.pack, &readings[i]);
     const struct entry *half = pack_find(t.pack, TEXT_OF("half"), NULL);
-    assert_true(ratio_equal(half->number, (struct ratio){1, 2}));
+    assert_true(ratio_equal(entry_number(half), (struct ratio){1, 2}));
     const struct entry *soy = pack_find(t.pack, TEXT_OF("soy"), NULL);
-    assert_false(ratio_known(soy->number));
+    assert_false(ratio_known(entry_number(soy)));
     test_pack_close(&t);
 }
 

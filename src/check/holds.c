@@ -47,8 +47,9 @@ static bool is_one(uint64_t raw, struct text kind, struct text marks)
 {
     struct text name;
     while (text_part(&marks, ' ', &name))
-        if (text_equal(last_word(kind), name) || mark_named(raw, name))
-            return !(raw & MARK_OF(cooked)) || text_is(name, "cooked");
+        if ((text_equal(last_word(kind), name) || mark_named(raw, name))
+            && (!(raw & MARK_OF(cooked)) || text_is(name, "cooked")))
+            return true;
     return false;
 }
 

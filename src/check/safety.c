@@ -92,6 +92,16 @@ static bool too_late(const struct checker *c, struct span said, struct span wher
            && said_find(&c->sayings, c->r, "afterwards", between, &then);
 }
 
+/* "The muffins go in the freezer. The chilli's done. I leave the pot on the bench": what keeps cold
+ * is said in the same sentence, or right before. */
+#define JUST_BEFORE_WORDS 6
+static size_t begins_before(const struct checker *c, struct span said)
+{
+    const struct sentence *s = sentence_of(c->r, said.first);
+    const size_t near = said.first > JUST_BEFORE_WORDS ? said.first - JUST_BEFORE_WORDS : 0;
+    return s && s->first < near ? s->first : near;
+}
+
 /* Whether what the rule's `column` names is said around the words. */
 static bool said_around(const struct checker *c, const struct safety_rule *rule,
                         enum safety_column column, struct span said)
@@ -104,6 +114,8 @@ static bool said_around(const struct checker *c, const struct safety_rule *rule,
         around.first = said.first - near;
     if (said.last + near < around.last)
         around.last = said.last + near;
+    if (at_once && around.first < begins_before(c, said))
+        around.first = begins_before(c, said);
     for (; around.first <= around.last && set_said(c, set, around, &where);
          around.first = where.last + 1)
         if ((real(c, where) || span_has_tag(c->r, where, TAG_NOT))
@@ -185,6 +197,23 @@ static bool told_at(const struct checker *c, const struct safety_rule *rule, dou
     return false;
 }
 
+#define UNEATEN_WORDS 5
+/* "It stands in the sun all afternoon and nobody minds": what is denied is said behind it. */
+static bool denied_before(const struct checker *c, struct span words)
+{
+    const struct sentence *s = sentence_of(c->r, words.first);
+    return !s || span_has_tag(c->r, (struct span){s->first, words.last}, TAG_NOT)
+           || span_has_tag(c->r, (struct span){s->first, words.last}, TAG_INSTEAD);
+}
+
+/* "What we don't eat stays in the pan": the "don't" is of the eating. */
+static bool of_uneaten(const struct checker *c, struct span words)
+{
+    struct span where,
+        near = {words.first > UNEATEN_WORDS ? words.first - UNEATEN_WORDS : 0, words.last};
+    return set_said(c, text_from("uneaten"), near, &where);
+}
+
 static void listen(struct checker *c, const struct safety_rule *rule, struct span part)
 {
     struct span where;
@@ -194,8 +223,9 @@ static void listen(struct checker *c, const struct safety_rule *rule, struct spa
         /* Its own words are a "don't". */
         bool kept = text_starts(cell(rule, RULE_SAID), "kept")
                     || text_starts(cell(rule, RULE_SAID), "judged");
-        if ((!kept && !real(c, where)) || !broken(c, rule, where) || taken_back(c, where)
-            || (once && told(c, rule)) || !is_of(c, cell(rule, RULE_FOODS), where)
+        if ((!kept && !real(c, where) && denied_before(c, where) && !of_uneaten(c, where))
+            || !broken(c, rule, where) || taken_back(c, where) || (once && told(c, rule))
+            || !is_of(c, cell(rule, RULE_FOODS), where)
             || told_at(c, rule, c->r->words.at[where.first].start))
             continue;
         struct subject_of what = {c->r->words.at[where.first].start, where,
@@ -224,8 +254,10 @@ static void check_low(struct checker *c, const struct safety_rule *rule)
 #define COOKS_SECONDS (20 * 60)
 static bool cooks_long(const struct checker *c, const struct step *s)
 {
-    if (!said_with(c, "cooks_on", s->words) || said_with(c, "fridge", s->words)
-        || step_marks(c, s) & (MARK_OF(waits) | MARK_OF(cold)))
+    struct span where;
+    if ((!said_with(c, "cooks_on", s->words)
+         && !said_find(&c->sayings, c->r, "cooks_on", s->words, &where))
+        || said_with(c, "fridge", s->words) || step_marks(c, s) & (MARK_OF(waits) | MARK_OF(cold)))
         return false;
     for (size_t i = 0; i < s->durations.count; i++)
         if (s->durations.at[i].min >= COOKS_SECONDS)

@@ -79,5 +79,6 @@ void find_two_measures(struct checker *c);
 void find_proportions(struct checker *c);
 void find_retold(struct checker *c);
 void find_remembered(struct checker *c);
+void find_absent_again(struct checker *c);
 
 #endif

@@ -50,9 +50,13 @@ bool number_in(const struct checker *c, const struct sentence *s, struct span wh
         *count = (struct amount){true, m->low, m->high, TEXT_EMPTY, false};
         return true;
     }
-    const struct word *w = &c->r->words.at[where.first + 1];
-    *count = (struct amount){true, w->rare->number, w->rare->number, TEXT_EMPTY, false};
-    return ratio_finite(w->rare->number);
+    for (size_t i = where.first; i <= where.last; i++) {
+        const struct word *w = &c->r->words.at[i]; /* digits, which no rule reads */
+        *count = (struct amount){true, w->rare->number, w->rare->number, TEXT_EMPTY, false};
+        if (w->tag == TAG_NUMBER && ratio_finite(w->rare->number))
+            return true;
+    }
+    return false;
 }
 
 /* "All six of the | chicken thighs". */
@@ -116,6 +120,30 @@ static bool has_line(const struct checker *c, const struct sentence *s)
     return false;
 }
 
+/* "So three avocados, three limes and the salt": nothing is done, and one of the amounts is as it
+ * was told. */
+static bool sums_up(const struct checker *c, const struct sentence *s)
+{
+    size_t lines = 0, alike = 0;
+    const struct span all = {s->first, s->last};
+    if (c->r->words.at[s->first].tag != TAG_SO || span_has_tag(c->r, all, TAG_ACTION)
+        || span_has_tag(c->r, all, TAG_MORE))
+        return false;
+    for (size_t n = 0; n < s->match_count; n++) {
+        const struct match *m = &c->r->matches.at[s->match_first + n];
+        struct said_amount said = {0};
+        struct went_in in;
+        struct span words = match_slot(m, SLOT_food);
+        const struct entry *food = span_is_empty(words) ? NULL : entry_at(c->r, words);
+        if (m->rule->kind != RULE_line || !food)
+            continue;
+        line_amount(c->r, s, m, &said);
+        lines += said.amount.known;
+        alike += said.amount.known && went_in(c, food, m->words.first, &said.amount, &in);
+    }
+    return alike && lines > alike;
+}
+
 static void check_sentence(struct checker *c, const struct sentence *s)
 {
     struct span where, all = {s->first, s->last};
@@ -123,7 +151,7 @@ static void check_sentence(struct checker *c, const struct sentence *s)
         check_count(c, s, where);
     if (!has_line(c, s) || takes_back(c, s))
         return;
-    if (in_recap(c, s) || said_find(&c->sayings, c->r, "firm_amount", all, &where))
+    if (in_recap(c, s) || sums_up(c, s) || said_find(&c->sayings, c->r, "firm_amount", all, &where))
         where = all; /* "eight chilies for one coconut, not less" */
     else if (!said_find(&c->sayings, c->r, "recap_amount", all, &where)
              && !said_find(&c->sayings, c->r, "written_amount", all, &where)
@@ -172,11 +200,13 @@ static bool is_people(const struct entry *e)
     return !e || e->tag == TAG_EATER || e->tag == TAG_VESSEL;
 }
 
-/* "Feeds four people", "pasta for six"; "makes twelve" may be of anything. */
-static bool is_served(const struct match *yield, const struct entry *e)
+/* "Feeds four", "four people", "pasta for six"; "makes twelve" may be of anything. */
+static bool is_served(const struct checker *c, const struct match *yield, const struct entry *e)
 {
+    struct span where;
     return text_is(yield->rule->option, "serving")
-           || (e && is_people(e) && !yield->rule->option.length);
+           || (e && is_people(e) && !yield->rule->option.length)
+           || (!e && said_find(&c->sayings, c->r, "serves_people", yield->words, &where));
 }
 
 /* "Serves eight" and "makes six bowls": what both count must be the same. */
@@ -184,7 +214,8 @@ static bool counts_same(const struct checker *c, const struct match *a, const st
 {
     const struct entry *x = counted(c, a), *y = counted(c, b);
     if (is_people(x) && is_people(y))
-        return text_equal(a->rule->option, b->rule->option) || (is_served(a, x) && is_served(b, y));
+        return text_equal(a->rule->option, b->rule->option)
+               || (is_served(c, a, x) && is_served(c, b, y));
     return x && y && text_equal(entry_value(x), entry_value(y));
 }
 
@@ -224,4 +255,5 @@ void find_contradictions(struct checker *c)
     find_remembered(c);
     find_yields(c);
     find_pieces_again(c);
+    find_absent_again(c);
 }

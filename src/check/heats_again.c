@@ -90,9 +90,22 @@ static const struct temperature *never_said(const struct checker *c, const heat_
     return other;
 }
 
-/* Whether the sentence puts something into the oven: "bake it at 425". */
+/* "It's a hundred and ninety", "180", and then somebody says "before, you said something else". */
+#define REMARK_WORDS 12
+static bool remarked(const struct checker *c, const struct temperature *t)
+{
+    struct span where, behind = {t->words.last + 1, t->words.last + REMARK_WORDS};
+    return behind.last < c->r->words.count
+           && said_find(&c->sayings, c->r, "says_again", behind, &where);
+}
+
+/* Whether the sentence puts something into the oven: "bake it at 425", "the cake goes in,
+ * thirty-five minutes at 180". */
 static bool bakes(const struct checker *c, const struct sentence *s)
 {
+    for (size_t i = 0; s && i < s->match_count; i++)
+        if (c->r->matches.at[s->match_first + i].rule->kind == RULE_duration)
+            return true;
     for (size_t i = s ? s->first : 1; s && i <= s->last; i++) {
         const struct word *w = &c->r->words.at[i];
         if (w->tag == TAG_ACTION && w->entry && w->entry->marks & MARK_OF(ovens))
@@ -113,7 +126,7 @@ static bool alternative(const struct checker *c, const struct temperature *a,
         if (memchr(TURNS, c->r->words.at[i].tag, sizeof TURNS))
             return true;
     return b->words.first < a->words.last + NEXT_WORDS
-           || !bakes(c, sentence_of(c->r, b->words.first));
+           || !(bakes(c, sentence_of(c->r, b->words.first)) || remarked(c, b));
 }
 
 /* "Bake at 350" after "oven at 375", and nothing said that turns it down. */
@@ -129,7 +142,11 @@ static const struct temperature *unturned(const struct checker *c, const heat_li
         || alternative(c, other, t))
         return NULL;
     bool warms = celsius(c, t) < WARM_C || celsius(c, other) < WARM_C;
-    return !warms && fabs(celsius(c, other) - celsius(c, t)) > SCALE_SLACK_C ? other : NULL;
+    return !warms
+                   && fabs(celsius(c, other) - celsius(c, t))
+                          > (remarked(c, t) ? AGAIN_SLACK_C : SCALE_SLACK_C)
+               ? other
+               : NULL;
 }
 
 /* "200 Celsius, that's 350 Fahrenheit, and 180 if it's a fan": one that fits an earlier one is
@@ -160,6 +177,20 @@ static void check_told(struct checker *c, const heat_list *heats, const struct m
         REPORT(c, said_otherwise, subject_words(c, m->words), said_words(c->r, other->words));
 }
 
+/* "I told you three fifty, but if your oven is a good one do three seventy-five": the number that
+ * comes behind a "but" is the other one. */
+#define BUT_WORDS 20
+static void check_but(struct checker *c, const match_list *told, size_t n)
+{
+    const struct match *a = told->at[n - 1], *b = told->at[n];
+    struct span where, between = {a->words.last + 1, b->words.first - 1};
+    if (!stands_before(c, "told_heat", a->words) || between.first > between.last
+        || between.last > a->words.last + BUT_WORDS || ratio_equal(a->low, b->low)
+        || !said_find(&c->sayings, c->r, "but", between, &where))
+        return;
+    REPORT(c, said_otherwise, subject_words(c, b->words), said_words(c->r, a->words));
+}
+
 static void find_told(struct checker *c, const heat_list *heats)
 {
     match_list told = {0};
@@ -168,6 +199,8 @@ static void find_told(struct checker *c, const heat_list *heats)
     add_matches(c, RULE_temperature, SCOPE_NEGATED | SCOPE_INSTEAD, &told);
     for (size_t n = 0; n < told.count; n++)
         check_told(c, heats, told.at[n]);
+    for (size_t n = 1; n < told.count; n++)
+        check_but(c, &told, n);
 }
 
 void find_heats_again(struct checker *c)

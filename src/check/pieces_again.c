@@ -1,6 +1,8 @@
 /* check/pieces_again.c: how many pieces it makes, said twice: "this makes twelve", "cut it four by
  * four", and at the end "so that's fifteen tarts".
  * SPDX-License-Identifier: MIT */
+#include <math.h>
+
 #include "check/again.h"
 
 /* So many pieces, and the words that say so. */
@@ -123,10 +125,42 @@ static void check_pieces(struct checker *c, const struct sentence *s)
         REPORT(c, said_otherwise, subject_words(c, where), said_words(c->r, other->words));
 }
 
+/* Whether the pieces may be parts of the others, or they of these: halves of a dozen. */
+static bool divides(const struct amount *a, const struct amount *b)
+{
+    const double x = ratio_double(a->max), y = ratio_double(b->max);
+    return x < 1 || y < 1 || fmod(x, y) < 0.5 || fmod(y, x) < 0.5;
+}
+
+/* "Makes a dozen", and then "divide it into sixteen". */
+static void check_divided(struct checker *c, const struct sentence *s)
+{
+    struct amount count;
+    struct span where;
+    match_list yields = {0};
+    if (!said_find(&c->sayings, c->r, "divides_all", (struct span){s->first, s->last}, &where)
+        || c->r->words.at[where.first].scope & SCOPE_NOT_DONE || !grid_in(c, s, where, &count)
+        || said_before(c, &count, where.first))
+        return;
+    add_matches(c, RULE_yield, SCOPE_NOT_DONE, &yields);
+    for (size_t n = 0; n < yields.count && yields.at[n]->words.last < where.first; n++) {
+        const struct match *m = yields.at[n];
+        const struct amount told = {true, m->low, m->high, TEXT_EMPTY, false};
+        struct span makes;
+        if (!said_find(&c->sayings, c->r, "makes_pieces", m->words, &makes)
+            || entry_at(c->r, match_slot(m, SLOT_eater)) || divides(&told, &count))
+            continue;
+        REPORT(c, said_otherwise, subject_words(c, where), said_words(c->r, m->words));
+        return;
+    }
+}
+
 void find_pieces_again(struct checker *c)
 {
     const size_t until = sentence_until(c->r, c->dish->words.last);
     for (size_t i = sentence_from(c->r, c->dish->words.first); i < until; i++)
-        if (in_dish(c, c->r->sentences.at[i].first))
+        if (in_dish(c, c->r->sentences.at[i].first)) {
             check_pieces(c, &c->r->sentences.at[i]);
+            check_divided(c, &c->r->sentences.at[i]);
+        }
 }

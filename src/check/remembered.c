@@ -168,7 +168,7 @@ void find_remembered(struct checker *c)
         const struct match *m = times.at[n], *other = NULL;
         if (sums_up(c, m))
             other = other_than(c, &times, n, NULL);
-        else if (must_be(c, m))
+        else if (must_be(c, m) || (stands_behind(c, "all_it_needs", m->words) && verb_of(c, m)))
             other = other_than(c, &times, n, verb_of(c, m));
         else if (stands_before(c, "eaten_after", m->words))
             other = wait_before(c, &times, n);

@@ -53,7 +53,9 @@ static void check_total(struct checker *c, const match_list *times, size_t n)
 static bool sums_up(const struct checker *c, const struct match *m)
 {
     const struct sentence *s = sentence_of(c->r, m->words.first);
-    return s && c->r->words.at[s->first].tag == TAG_SO && m->words.first <= s->first + SUM_UP_WORDS;
+    return stands_before(c, "just_so", m->words)
+           || (s && c->r->words.at[s->first].tag == TAG_SO
+               && m->words.first <= s->first + SUM_UP_WORDS);
 }
 
 /* "Skin side down, six minutes. Flip 'em, six more": one side's. */
@@ -66,6 +68,19 @@ static bool one_side(const struct checker *c, const struct match *m)
     return each_side(c, m) || said_find(&c->sayings, c->r, "flips", behind, &where);
 }
 
+/* Whether so long a side was told before, of this dish or another. */
+static bool side_said(const struct checker *c, const struct match *side)
+{
+    for (size_t i = 0; i < c->r->matches.count; i++) {
+        const struct match *m = &c->r->matches.at[i];
+        if (m->rule->kind == RULE_duration && m->words.first < side->words.first && one_side(c, m)
+            && overlap(ratio_double(m->low), ratio_double(m->high), ratio_double(side->low),
+                       ratio_double(side->high)))
+            return true;
+    }
+    return false;
+}
+
 static void check_sides(struct checker *c, const match_list *times, size_t n)
 {
     const struct match *m = times->at[n], *other = NULL;
@@ -74,16 +89,18 @@ static void check_sides(struct checker *c, const match_list *times, size_t n)
     for (size_t i = 0; i < n; i++)
         if (one_side(c, times->at[i]))
             other = times->at[i];
-    if (other && !time_said(c, m))
+    if (other && !side_said(c, m))
         REPORT(c, said_otherwise, subject_words(c, m->words), said_words(c->r, other->words));
 }
 
 void find_sums_again(struct checker *c)
 {
     match_list times = {0};
+    match_list sides = {0}; /* "I wouldn't, so ten minutes a side" */
     add_matches(c, RULE_duration, SCOPE_NOT_DONE, &times);
-    for (size_t n = 1; n < times.count; n++) {
+    add_matches(c, RULE_duration, SCOPE_NOT_DONE & ~(unsigned) SCOPE_NEGATED, &sides);
+    for (size_t n = 1; n < times.count; n++)
         check_total(c, &times, n);
-        check_sides(c, &times, n);
-    }
+    for (size_t n = 1; n < sides.count; n++)
+        check_sides(c, &sides, n);
 }

@@ -27,10 +27,11 @@ bool time_said(const struct checker *c, const struct match *time)
         from = c->dish->words.first;
     for (size_t i = 0; i < c->r->matches.count; i++) {
         const struct match *m = &c->r->matches.at[i];
+        if (m->rule->kind != RULE_duration)
+            continue;
         if (m->words.first >= now)
             return false;
-        if (m->rule->kind == RULE_duration && m->words.first >= from && ratio_finite(m->low)
-            && same_time(m, time))
+        if (m->words.first >= from && ratio_finite(m->low) && same_time(m, time))
             return true;
     }
     return false;
@@ -214,8 +215,40 @@ static const struct match *all_shorter(const struct checker *c, const match_list
     return longest && most * 1.001 < ratio_double(times->at[n]->low) ? longest : NULL;
 }
 
+/* "Two hours at least", "at least two hours": the words stand so near. */
+#define LEAST_WORDS 3
+static bool at_least(const struct checker *c, const struct match *m)
+{
+    struct span near = {m->words.first > LEAST_WORDS ? m->words.first - LEAST_WORDS : 0,
+                        m->words.last + LEAST_WORDS};
+    if (near.last >= c->r->words.count)
+        near.last = c->r->words.count - 1;
+    return span_has_tag(c->r, near, TAG_ATLEAST);
+}
+
+/* "It's been in the fridge for half an hour, so let's roll it", after "two hours at least": the
+ * last wait before the nth of which so much was asked; NULL: it is as long, or goes on. */
+static const struct match *cut_short(const struct checker *c, const match_list *times, size_t n)
+{
+    const struct match *m = times->at[n];
+    for (size_t i = n; i-- > 0 && stands_behind(c, "ready_now", m->words);)
+        if (at_least(c, times->at[i]))
+            return ratio_double(m->high) * 1.001 < ratio_double(times->at[i]->low) ? times->at[i]
+                                                                                   : NULL;
+    return NULL;
+}
+
 /* "It's been forty minutes", after "bake it for thirty": what is shorter is a look at it half way.
  */
+static const struct match *ran_over(const struct checker *c, const match_list *times, size_t n)
+{
+    const struct match *other = all_shorter(c, times, n);
+    return other && !at_least(c, other)
+                   && ratio_double(times->at[n]->low) <= LONGER_MOST * ratio_double(other->high)
+               ? other
+               : NULL;
+}
+
 static void find_been(struct checker *c)
 {
     match_list times = {0};
@@ -223,8 +256,8 @@ static void find_been(struct checker *c)
     for (size_t n = 1; n < times.count; n++) {
         const struct match *m = times.at[n], *other;
         if (!stands_before(c, "been_so_far", m->words) || time_said(c, m)
-            || (other = all_shorter(c, &times, n)) == NULL
-            || ratio_double(m->low) > LONGER_MOST * ratio_double(other->high))
+            || ((other = ran_over(c, &times, n)) == NULL
+                && (other = cut_short(c, &times, n)) == NULL))
             continue;
         REPORT(c, said_otherwise, subject_words(c, m->words), said_words(c->r, other->words));
     }

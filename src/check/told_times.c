@@ -123,6 +123,58 @@ static void check_written(struct checker *c, const match_list *times, const stru
     REPORT(c, said_otherwise, subject_words(c, number), said_words(c->r, last->words));
 }
 
+/* "They get fifteen minutes. I'm putting the timer on for thirty": nothing else is spoken of
+ * between. Less is to have a look. */
+#define TIMER_WORDS 16
+static void check_timer(struct checker *c, const match_list *times, const struct sentence *s)
+{
+    struct span where, number;
+    struct amount count;
+    const struct match *last = NULL;
+    if (!said_find(&c->sayings, c->r, "sets_timer", (struct span){s->first, s->last}, &where)
+        || where.last >= s->last)
+        return;
+    for (size_t i = 0; i < times->count && times->at[i]->words.last < where.first; i++)
+        last = times->at[i];
+    if (!last || !ratio_finite(last->high) || last->words.last + TIMER_WORDS < where.first
+        || span_has_tag(c->r, (struct span){last->words.last + 1, where.first}, TAG_FOOD)
+        || !bare_time(c, (struct span){where.last + 1, s->last}, time_unit(c, last), &count,
+                      &number)
+        || number.first > where.last + 2 || ratio_compare(count.min, last->high) <= 0
+        || !comparable(last, &count))
+        return;
+    REPORT(c, said_otherwise, subject_words(c, number), said_words(c->r, last->words));
+}
+
+/* Whether the sentence names an oven. */
+static bool of_oven(const struct checker *c, const struct sentence *s)
+{
+    return s && span_has_tag(c->r, (struct span){s->first, s->last}, TAG_OVEN);
+}
+
+/* "It's pale still. I give it some minutes more, so forty in this oven": the last of the times
+ * before that are about as long, of the oven where this is. */
+#define SUM_WORDS 3
+static void check_more(struct checker *c, const match_list *times, const struct sentence *s)
+{
+    struct span where, number;
+    struct amount count;
+    const struct match *last = NULL;
+    if (!said_find(&c->sayings, c->r, "needs_longer", (struct span){s->first, s->last}, &where)
+        || where.last >= s->last)
+        return;
+    for (size_t i = 0; i < times->count && times->at[i]->words.last < where.first; i++)
+        if (!of_oven(c, s) || of_oven(c, sentence_of(c->r, times->at[i]->words.first)))
+            last = times->at[i];
+    if (!last || !ratio_finite(last->high)
+        || !bare_time(c, (struct span){where.last + 1, s->last}, time_unit(c, last), &count,
+                      &number)
+        || match_over(c, s, RULE_duration, number) || number.first > where.last + SUM_WORDS
+        || ratio_compare(count.min, last->high) <= 0 || !comparable(last, &count))
+        return;
+    REPORT(c, said_otherwise, subject_words(c, number), said_words(c->r, last->words));
+}
+
 void find_told_times(struct checker *c)
 {
     match_list times = {0};
@@ -134,5 +186,7 @@ void find_told_times(struct checker *c)
             continue;
         check_gave(c, &times, s);
         check_written(c, &times, s);
+        check_timer(c, &times, s);
+        check_more(c, &times, s);
     }
 }

@@ -30,7 +30,9 @@ static bool measured_in(const struct checker *c, const struct match *m, struct a
 #define OF_WORDS 4
 static const struct entry *food_behind(const struct checker *c, const struct match *m)
 {
-    for (size_t i = m->words.last + 1; i <= m->words.last + OF_WORDS && i < c->r->words.count; i++)
+    for (size_t i = m->words.last + 1; i <= m->words.last + OF_WORDS && i < c->r->words.count
+                                       && c->r->words.at[i - 1].after < AFTER_STOP;
+         i++)
         if (c->r->words.at[i].tag == TAG_FOOD)
             return c->r->words.at[i].entry;
     return NULL;
@@ -43,14 +45,46 @@ static bool of_two_foods(const struct checker *c, const struct match *a, const s
     return x && y && !one_names_both(entry_value(x), entry_value(y));
 }
 
+/* "Three pounds of beef, about three kilos. Two cans ...": hedged, and of no other food. */
+static bool restated(const struct checker *c, const struct match *a, const struct match *b)
+{
+    const struct word *w = c->r->words.at;
+    return b->words.first > a->words.last + 1 && b->words.first <= a->words.last + SAME_AMOUNT_WORDS
+           && w[b->words.first].tag == TAG_HEDGE && w[b->words.first - 1].after >= AFTER_COMMA
+           && w[b->words.last].after >= AFTER_COMMA && food_behind(c, a);
+}
+
+/* The ingredient line that has the amount; NULL: there is none. */
+static const struct ingredient *line_of(const struct checker *c, const struct match *m)
+{
+    for (size_t i = 0; i < c->dish->ingredients.count; i++) {
+        const struct ingredient *line = &c->dish->ingredients.at[i];
+        if (line->words.first <= m->words.first && line->words.last >= m->words.last)
+            return line;
+    }
+    return NULL;
+}
+
+/* "Two cups of flour, that's 600 grams": by the published weight, which depends on how a cup is
+ * filled. */
+#define FILLED 1.5
+static bool other_weight(const struct checker *c, const struct match *a, const struct amount *other)
+{
+    const struct ingredient *line = line_of(c, a);
+    double grams = amount_in(c, other, other->unit, TEXT_OF("gram"));
+    return line && line->weight.known && grams > 0
+           && (grams > line->weight.max * FILLED || grams * FILLED < line->weight.min);
+}
+
 static void check_measures(struct checker *c, const struct match *a, const struct match *b)
 {
     struct amount one, other;
-    if (!same_again(c, "same_amount", a, b) || !measured_in(c, a, &one)
+    if (!(same_again(c, "same_amount", a, b) || restated(c, a, b)) || !measured_in(c, a, &one)
         || !measured_in(c, b, &other) || text_equal(one.unit, other.unit) || of_two_foods(c, a, b))
         return;
     double as = amount_in(c, &one, one.unit, other.unit), said = ratio_double(other.min);
-    if (as > 0 && said > 0 && (as > said * ROUNDED || said > as * ROUNDED))
+    if (as > 0 ? said > 0 && (as > said * ROUNDED || said > as * ROUNDED)
+               : other_weight(c, a, &other))
         REPORT(c, two_measures, subject_words(c, b->words), said_words(c->r, a->words));
 }
 

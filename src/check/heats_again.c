@@ -95,7 +95,9 @@ static const struct temperature *never_said(const struct checker *c, const heat_
 static bool remarked(const struct checker *c, const struct temperature *t)
 {
     struct span where, behind = {t->words.last + 1, t->words.last + REMARK_WORDS};
-    return behind.last < c->r->words.count
+    if (behind.last >= c->r->words.count)
+        behind.last = c->r->words.count - 1;
+    return behind.first <= behind.last
            && said_find(&c->sayings, c->r, "says_again", behind, &where);
 }
 

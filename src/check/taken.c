@@ -124,6 +124,15 @@ static bool still_out(const struct checker *c, size_t i)
     return said_find(&c->sayings, c->r, "still_out", behind, &where) && where.first <= i + 2;
 }
 
+bool used_behind(const struct checker *c, const struct entry *food, size_t word)
+{
+    for (size_t i = word + 1; i <= c->dish->words.last; i++)
+        if (c->r->words.at[i].tag != TAG_INSIDE && speaks_of(c->r->words.at[i].entry, food)
+            && !still_out(c, i) && in_dish(c, i) && used_at(c, i))
+            return true;
+    return false;
+}
+
 /* Whether the dish speaks of the food farther than BREATH_WORDS from words [first, last]. */
 bool spoken_elsewhere(const struct checker *c, const struct entry *food, struct span where)
 {

@@ -12,4 +12,7 @@ bool taken_up(const struct checker *c, size_t i, size_t last);
  * of what is "still sat there". */
 bool spoken_elsewhere(const struct checker *c, const struct entry *food, struct span where);
 
+/* Whether the dish puts the food in behind the word. */
+bool used_behind(const struct checker *c, const struct entry *food, size_t word);
+
 #endif

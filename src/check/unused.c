@@ -102,6 +102,16 @@ static bool told(const struct checker *c, struct text food)
     return false;
 }
 
+/* The same of any dish: where a thing lay is said in the middle of another. */
+static bool told_of_any(const struct checker *c, struct text food)
+{
+    for (size_t i = 0; i < c->r->findings.count; i++)
+        if (text_equal(c->r->findings.at[i].kind, c->rows[CASE_never_used].kind)
+            && text_equal(c->r->findings.at[i].about, food))
+            return true;
+    return false;
+}
+
 /* The foods of words [first, last] of the sentence are laid out, up to a "but". */
 static void check_foods(struct checker *c, const struct sentence *s, size_t first, size_t last)
 {
@@ -173,6 +183,45 @@ static bool belongs(const struct checker *c, size_t word)
     return in_dish(c, word) || word < c->dish->words.first || word > c->dish->words.last;
 }
 
+/* "The butter is still there on the table, that goes in melted". */
+static bool goes_now(const struct checker *c, size_t word)
+{
+    struct span where, behind = {word + 1, word + OTHER_WORDS};
+    if (behind.last >= c->r->words.count)
+        behind.last = c->r->words.count - 1;
+    return behind.first <= behind.last && said_find(&c->sayings, c->r, "goes_now", behind, &where);
+}
+
+/* "The semolina's still by the kettle": missed where it is heard of for the last time. */
+static void check_still_out(struct checker *c, struct span said)
+{
+    for (size_t i = said.first; i <= said.last; i++) {
+        const struct word *w = &c->r->words.at[i];
+        if (w->tag != TAG_FOOD || !w->entry || w->entry->marks & MARK_OF(water)
+            || told_of_any(c, entry_shown(w->entry)) || taken_up(c, i, c->dish->words.last)
+            || used_behind(c, w->entry, said.last) || goes_now(c, said.last))
+            continue;
+        struct span words = {w->entry_first, i};
+        REPORT_PLAIN(c, never_used, ((struct subject_of){w->start, words, entry_shown(w->entry)}));
+    }
+}
+
+static void listen_still_out(struct checker *c, struct span rest)
+{
+    struct span where;
+    for (; rest.first <= rest.last && said_find(&c->sayings, c->r, "left_still", rest, &where);
+         rest.first = where.last + 1)
+        check_still_out(c, where);
+}
+
+static void find_still_out(struct checker *c)
+{
+    for (size_t i = 0; i < c->parts.count; i++)
+        listen_still_out(c, c->parts.at[i]);
+    for (size_t i = 0; i < c->beside_count; i++)
+        listen_still_out(c, c->beside[i]);
+}
+
 void find_unused(struct checker *c)
 {
     const size_t first = talk_around(c).first, until = sentence_until(c->r, last_word(c));
@@ -188,4 +237,5 @@ void find_unused(struct checker *c)
             if (!is_in(c, where) && !goes_on(c, where))
                 check_laid_out(c, s, where);
     }
+    find_still_out(c);
 }

@@ -543,7 +543,7 @@ cookie			chocolate chip cookie | sugar cookie | oatmeal cookie | peanut butter c
 shortbread			shortbread bars | millionaire's shortbread
 flapjack		names
 bars	bars	plural	lemon bars	none
-granola bar	bars		energy ball | energy bite | traybake | cereal bar | lemon bar
+granola bar	bars		energy ball | energy bite | egg bite | cheese bite | brownie bite | cheesecake bite | traybake | cereal bar | lemon bar
 chocolate truffles	truffles
 semifreddo	ice cream		granita | popsicle | ice lolly | parfait | sundae | milkshake
 mousse			chocolate mousse

@@ -189,6 +189,7 @@ static void reserve_room(const struct recording *r, struct dish *d)
 /* What sentences tell of dishes that they are no part of. */
 struct elsewhere {
     const struct dish **heated; /* the dish for which each sets the oven; NULL: none */
+    size_t *named;              /* the dish that a yield is of, as yield_names() has it */
     unsigned *next; /* of each the next one, itself too, that does so or may tell a yield; how many
                        sentences there are where none does */
 };
@@ -197,11 +198,14 @@ static struct elsewhere find_elsewhere(const struct recording *r)
 {
     size_t count = r->sentences.count;
     struct elsewhere e = {arena_alloc(r->arena, (count + 1) * sizeof *e.heated),
+                          arena_alloc(r->arena, (count + 1) * sizeof *e.named),
                           arena_alloc(r->arena, (count + 1) * sizeof *e.next)};
     e.next[count] = (unsigned) count;
     for (size_t n = count; r->dishes.count && n-- > 0;) {
         e.heated[n] = preheated_dish(r, n);
-        e.next[n] = e.heated[n] || yield_is_elsewhere(r, n) ? (unsigned) n : e.next[n + 1];
+        e.named[n] = yield_names(r, n);
+        bool here = e.heated[n] || yield_is_elsewhere(r, n, e.named[n]);
+        e.next[n] = here ? (unsigned) n : e.next[n + 1];
     }
     return e;
 }
@@ -251,7 +255,7 @@ bool build_recipes(struct recording *r, const struct pack *k, struct problems *p
                 read_sentence(&b, &r->sentences.at[n]);
             else if (elsewhere.heated[n] == b.dish)
                 read_heat(&b, &r->sentences.at[n]);
-            if (yield_is_of(r, b.dish, n, inside))
+            if (yield_is_of(r, b.dish, elsewhere.named[n], inside))
                 build_yield(&b, &r->sentences.at[n]);
             else if (r->sentences.at[n].last < r->dishes.at[0].words.first
                      || yield_is_shared(r, &r->sentences.at[n]))

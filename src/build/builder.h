@@ -106,11 +106,14 @@ void build_yield(struct builder *b, const struct sentence *s);
 void share_yield(struct builder *b, const struct sentence *s);
 /* Whether the sentence tells a yield that holds for all dishes: "all of this feeds eight". */
 bool yield_is_shared(const struct recording *r, const struct sentence *s);
-/* Whether what sentence `n` says of a yield is of this dish: of the one that is named there or
- * beside it, else of the one whose words it is among (`inside`). */
-bool yield_is_of(const struct recording *r, const struct dish *d, size_t n, bool inside);
+/* The dish, as sentence.names has it, of which sentence `n` tells a yield if it tells one: that is
+ * named there or beside it, or spoken of by what its title says; 0: none is. */
+size_t yield_names(const struct recording *r, size_t n);
+/* Whether a yield is of this dish: of the one `named`, by yield_names(), else of the one whose
+ * words it is among (`inside`). */
+bool yield_is_of(const struct recording *r, const struct dish *d, size_t named, bool inside);
 /* Whether sentence `n` may tell the yield of a dish that it is no part of. There are dishes. */
-bool yield_is_elsewhere(const struct recording *r, size_t n);
+bool yield_is_elsewhere(const struct recording *r, size_t n, size_t named);
 /* Whether the chunk counts what the dish's title names, once something was done: "so, six
  * flatbreads". That is how much it makes; nothing goes in. */
 bool yields_title(struct builder *b, const struct chunk *c, size_t index, const struct entry *food,

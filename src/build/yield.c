@@ -103,7 +103,7 @@ static enum yield_sure sureness(const struct builder *b, const struct match *m)
     if (yield_needs_title(b, m) && !dish_piece(b))
         return YIELD_SAID; /* "you get about twelve": pieces, of whatever they are */
     return yield_serves(b->r, m) || text_is(option, "serving") || text_is(option, "for")
-                   || is_of_all(m)
+                   || text_is(option, "answer") || is_of_all(m)
                ? YIELD_SERVED
                : YIELD_SAID;
 }
@@ -114,7 +114,7 @@ static enum yield_pieces pieces_of(const struct builder *b, const struct match *
     bool cut = text_is(m->rule->option, "cut") && !text_is(of, "piece");
     if (cut || !yield_needs_title(b, m))
         return YIELD_OF_WHAT_IS_SAID;
-    return yield_needs_pieces(m) ? YIELD_OF_PIECES_ONLY : YIELD_OF_PIECES;
+    return yield_needs_pieces(b, m) ? YIELD_OF_PIECES_ONLY : YIELD_OF_PIECES;
 }
 
 /* Whether to take it for what was said before. "You'll have one cookie" is said of one piece, where
@@ -128,7 +128,7 @@ static bool is_surer(const struct builder *b, const struct match *m, enum yield_
         if (*sure <= YIELD_COUNTED && !text_is(m->rule->option, "kind")
             && !text_is(m->rule->option, "end") && !text_is(m->rule->option, "measure"))
             return false; /* "here's a plate" counts nothing */
-        if (e && e->tag == TAG_DISH && !(e->marks & MARK_OF(plural)))
+        if (e && (e->tag == TAG_DISH || e->tag == TAG_COUNTER) && !(e->marks & MARK_OF(plural)))
             *sure = YIELD_CUT;
     }
     bool same = before->known && ratio_equal(before->max, m->high) && *sure >= YIELD_SAID;

@@ -178,21 +178,37 @@ static bool pieces_hold(const struct builder *b, const struct match *m, const st
     return verb && verb->marks & (MARK_OF(cuts) | MARK_OF(light) | MARK_OF(prep));
 }
 
-/* Vessels count where people eat from them. */
+/* Vessels count where people eat from them; what is cut into pieces first of all goes in: "take a
+ * chicken and cut it in eight pieces". */
 static bool weak_holds(const struct builder *b, const struct match *m, const struct entry *e)
 {
-    (void) m;
+    const struct entry *verb = entry_at(b->r, match_slot(m, SLOT_action));
+    if (verb && e && e->tag == TAG_COUNTER && !b->dish->steps.count && !dish_piece(b))
+        return false;
     return !e || e->tag != TAG_VESSEL || eater_reading(b->k, e);
+}
+
+/* "Feeds six? - Eight.": behind a question for how many it is. */
+static bool answer_holds(const struct builder *b, const struct match *m, const struct entry *e)
+{
+    const struct sentence *s = b->sentence;
+    (void) m, (void) e;
+    if (s == b->r->sentences.at || b->r->words.at[s[-1].last].after != AFTER_QUESTION)
+        return false;
+    for (size_t i = s[-1].first; i <= s[-1].last; i++)
+        if (b->r->words.at[i].tag == TAG_SERVE || b->r->words.at[i].tag == TAG_EATER)
+            return true;
+    return false;
 }
 
 static const struct {
     const char *option;
     holds *holds;
 } conditions[] = {
-    {"slices", slices_hold}, {"dish", dish_holds},   {"kind", kind_holds},
-    {"end", end_holds},      {"for", for_holds},     {"measure", measure_holds},
-    {"after", after_holds},  {"named", named_holds}, {"pieces", pieces_hold},
-    {"weak", weak_holds},
+    {"slices", slices_hold}, {"dish", dish_holds},     {"kind", kind_holds},
+    {"end", end_holds},      {"for", for_holds},       {"measure", measure_holds},
+    {"after", after_holds},  {"named", named_holds},   {"pieces", pieces_hold},
+    {"weak", weak_holds},    {"answer", answer_holds},
 };
 
 bool yield_counts(const struct builder *b, const struct match *m)

@@ -123,8 +123,9 @@ const struct entry *eater_reading(const struct pack *k, const struct entry *e)
 struct text piece_name(const struct entry *e)
 {
     struct text shown = entry_shown(e), kind = entry_value(e);
-    if (e->tag != TAG_DISH) /* "bits" are pieces, "half pint jars" jars */
-        return e->marks & MARK_OF(generic) || e->tag == TAG_CONTAINER ? kind : shown;
+    if (e->tag != TAG_DISH) /* "bits" are pieces, "half pint jars" jars, litres liters */
+        return e->marks & MARK_OF(generic) || e->tag == TAG_CONTAINER || e->tag == TAG_UNIT ? kind
+                                                                                            : shown;
     return ends_so(shown, kind) ? text_last_word(kind) : text_last_word(shown);
 }
 
@@ -138,9 +139,18 @@ bool yield_needs_title(const struct builder *b, const struct match *m)
                || text_is(option, "made") || text_is(option, "named"));
 }
 
-bool yield_needs_pieces(const struct match *m)
+/* "Cut it in twelve": what is cut when nothing more goes in is the dish, whatever it is called. */
+static bool yield_cuts_whole(const struct builder *b, const struct match *m)
 {
-    return text_is(m->rule->option, "pieces") || text_is(m->rule->option, "named");
+    const struct entry *verb = entry_at(b->r, match_slot(m, SLOT_action));
+    return text_is(m->rule->option, "pieces") && verb && verb->marks & MARK_OF(cuts)
+           && dish_is_filled(b);
+}
+
+bool yield_needs_pieces(const struct builder *b, const struct match *m)
+{
+    return text_is(m->rule->option, "named")
+           || (text_is(m->rule->option, "pieces") && !yield_cuts_whole(b, m));
 }
 
 /* "Mark it into squares": what it was cut into, just before; "piece" where that was not said. */
@@ -160,7 +170,7 @@ static struct text cut_into(const struct builder *b, const struct match *m)
 struct text yield_counted(const struct builder *b, const struct match *m)
 {
     const struct entry *e = yield_eater(b, m);
-    if (!e && text_is(m->rule->option, "cut"))
+    if (!e && (text_is(m->rule->option, "cut") || yield_cuts_whole(b, m)))
         return cut_into(b, m);
     bool whole = e && e->tag == TAG_DISH && !(e->marks & MARK_OF(plural)) /* "tabbouleh, four" */
                  && match_slot(m, SLOT_eater).first < match_slot(m, SLOT_number).first;

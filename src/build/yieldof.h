@@ -33,7 +33,7 @@ struct text piece_name(const struct entry *e);
  * says. */
 bool yield_needs_title(const struct builder *b, const struct match *m);
 /* Whether that is no yield where the title names no pieces. */
-bool yield_needs_pieces(const struct match *m);
+bool yield_needs_pieces(const struct builder *b, const struct match *m);
 /* What is counted: "serving", or a piece by its name. */
 struct text yield_counted(const struct builder *b, const struct match *m);
 

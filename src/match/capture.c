@@ -82,6 +82,16 @@ static bool parts_are_small(const struct rule *rule, const struct values *slots)
     return true;
 }
 
+/* "Six, or four if they're hungry": how much a dish makes may be told from its higher end. "Four,
+ * or two if it's my brother" is a joke, "four small bowls or two big ones" is none. */
+static bool tells_higher_first(const struct rule *rule, struct values first, struct values second)
+{
+    bool near = ratio_compare(first.low, ratio_multiply(second.high, RATIO(2))) < 0
+                || text_is(rule->option, "weak");
+    return (rule->kind == RULE_yield || rule->kind == RULE_count) && near
+           && ratio_compare(first.low, second.high) > 0;
+}
+
 static bool give_numbers(const struct rule *rule, const struct values *slots, struct match *match)
 {
     match->low = match->high = RATIO_NONE;
@@ -89,6 +99,11 @@ static bool give_numbers(const struct rule *rule, const struct values *slots, st
         return true;
     struct values low = evaluate(rule->low, rule->low_count, slots);
     struct values high = rule->high_count ? evaluate(rule->high, rule->high_count, slots) : low;
+    if (tells_higher_first(rule, low, high)) {
+        struct values first = low;
+        low = high;
+        high = first;
+    }
     if (!ratio_known(low.low) || !ratio_known(high.high) || ratio_compare(low.low, high.high) > 0)
         return false;
     if (rule->high_count && ratio_compare(low.low, high.high) == 0)

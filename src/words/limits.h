@@ -19,6 +19,9 @@
 /* Commas from which on it tells that none of them ends a cue, and how many a single one that does
  * must stand against. */
 #define UTTERANCE_COMMAS_LEAST 20
+/* Cues without a stop before a cue with a capital, from which on they tell that its capital is the
+ * only sign of an end; and how many of them every other end of a cue must stand against. */
+#define BARE_CAPITALS_LEAST 8
 /* Silence between two words that ends a sentence where captions have no full stops. */
 #define PAUSE_SECONDS 1.2
 /* The same where they have them: only a long silence says more than the punctuation does. */

@@ -13,6 +13,7 @@ struct cutter {
     struct endings ends; /* where they have none: what speaks for one */
     int points_least;    /* that an end must have more than */
     bool lines;          /* each cue is an utterance: commas stand in it, and never end it */
+    bool capitals;       /* each cue is one or more sentences, the last of which has no stop */
     size_t unit;         /* of `ends`: the one in which the word at hand stands */
 };
 
@@ -78,6 +79,12 @@ static bool is_false_stop(const struct cutter *c, size_t i)
     }
 }
 
+/* Neither a capital nor a digit: "and then". */
+static bool begins_small(const struct word *w)
+{
+    return !w->capital && !(w->text.at[0] >= '0' && w->text.at[0] <= '9');
+}
+
 /* Whether a sentence ends after word `i`, of which `length` words are in it so far. */
 static bool ends_after(struct cutter *c, size_t i, size_t length)
 {
@@ -94,6 +101,8 @@ static bool ends_after(struct cutter *c, size_t i, size_t length)
     if (w->after >= AFTER_STOP)
         return next->capital || (!open && !is_abbreviation(c, i));
     if (silence >= LONG_PAUSE_SECONDS)
+        return !open;
+    if (c->capitals && next->cue != w->cue && w->after == AFTER_SPACE && !begins_small(next))
         return !open;
     if (c->punctuated)
         return false;
@@ -233,6 +242,21 @@ static bool has_utterances(const struct recording *r)
     return commas >= UTTERANCE_COMMAS_LEAST && ending * UTTERANCE_COMMAS_LEAST < commas;
 }
 
+/* Whether somebody set full stops inside of cues and none at their ends, where the capital that
+ * begins the next one stands for it. */
+static bool has_capitals(const struct recording *r)
+{
+    size_t bare = 0, other = 0;
+    for (size_t i = 0; i + 1 < r->words.count; i++) {
+        const struct word *w = &r->words.at[i], *next = w + 1;
+        if (next->cue == w->cue)
+            continue;
+        bare += w->after == AFTER_SPACE && next->capital;
+        other += w->after >= AFTER_STOP || (w->after == AFTER_SPACE && begins_small(next));
+    }
+    return bare >= BARE_CAPITALS_LEAST && other * BARE_CAPITALS_LEAST < bare;
+}
+
 /* In most talk they are longer. */
 #define WORDS_A_SENTENCE 6
 
@@ -243,6 +267,7 @@ void cut_sentences(struct recording *r, const struct pack *k)
     bool unsure = r->words.count < WORDS_PER_STOP_MOST || has_signs(r, AFTER_COMMA);
     c.points_least = unsure ? SURE_ENDING_POINTS : ENDING_POINTS_LEAST;
     mend_stops(&c);
+    c.capitals = c.punctuated && has_capitals(r);
     c.lines = !c.punctuated && has_utterances(r);
     if (!c.punctuated)
         endings_make(&c.ends, r, k);

@@ -4,6 +4,7 @@
 
 #include "build/implied.h"
 #include "build/instruction.h"
+#include "build/resting.h"
 #include "build/wetpan.h"
 #include "build/wording.h"
 #include "match/capture.h"
@@ -33,7 +34,9 @@ static bool is_grilling(const struct builder *b, uint64_t heat)
 
 static bool is_in_oven(const struct builder *b, uint64_t heat)
 {
-    return heat & MARK_OF(ovens) || (b->oven_at && is_after_pan(b, b->tin_at));
+    /* "Eight minutes on medium", "the lowest flame" are said of a hob. */
+    return find_done(b, TAG_HEAT) == NOWHERE
+           && (heat & MARK_OF(ovens) || (b->oven_at && is_after_pan(b, b->tin_at)));
 }
 
 /* A dish that is heated at all is so within so many steps. */
@@ -53,17 +56,6 @@ uint64_t last_heat(const struct builder *b)
         }
     }
     return 0;
-}
-
-/* Whether the dish has such a component, and nothing was heated since: chicken stays in its
- * marinade.
- */
-static bool was_made(const struct builder *b, struct text part, uint64_t heat)
-{
-    for (size_t i = 0; i < b->dish->ingredients.count && !(heat & MARK_OF(heats)); i++)
-        if (text_equal(b->dish->ingredients.at[i].group, part))
-            return true;
-    return false;
 }
 
 /* Whether chunks `i` and `n` stand in one clause with no other verb between. */
@@ -132,24 +124,6 @@ bool is_poured(const struct builder *b)
     bool little = line != NOWHERE && says_vague(b, &b->chunks.at[line]); /* "a bit of milk" */
     return food && !little && !(food->marks & MARK_OF(produce))          /* nor "tomatoes on top" */
            && step_words_list(b->k, "liquid", text_last_word(entry_value(food)));
-}
-
-/* Whether raw meat or fish stands with something that gives it taste: ground meat is only kept
- * cold.
- */
-#define MARINADE_FOODS 3 /* salt apart */
-
-static bool is_raw(const struct dish *d)
-{
-    const uint64_t raw = MARK_OF(meat) | MARK_OF(poultry) | MARK_OF(fish) | MARK_OF(shellfish);
-    bool meat = false;
-    size_t tasty = 0;
-    for (size_t i = 0; i < d->ingredients.count; i++) {
-        const struct entry *e = d->ingredients.at[i].entry;
-        meat |= e && e->marks & raw && !(e->marks & (MARK_OF(ground) | MARK_OF(cooked)));
-        tasty += !e || !(e->marks & (raw | MARK_OF(salt)));
-    }
-    return meat && tasty + 1 >= MARINADE_FOODS;
 }
 
 static bool says_time(const struct builder *b)
@@ -263,14 +237,22 @@ static bool is_place(const struct builder *b, struct text place, uint64_t heat, 
     if (text_is(place, "rested"))
         return heat & MARK_OF(waits) && !(heat & MARK_OF(cold)) && names_optional(b);
     if (text_is(place, "raw"))
-        return !(heat & MARK_OF(heats)) && says_time(b) && is_raw(b->dish);
+        return says_time(b) && lies_raw(b);
+    if (text_is(place, "soaking"))
+        return is_soaking(b);
+    if (text_is(place, "off"))
+        return is_taken_off(b);
+    if (text_is(place, "meat for the knife"))
+        return waits_for_knife(b) && has_raw_meat(b->dish);
+    if (text_is(place, "for the knife"))
+        return waits_for_knife(b);
     if (text_is(place, "returned"))
         return is_returned(b, verb);
     if (text_is(place, "side"))
         return is_laid(b, verb);
     if (text_is(place, "finish"))
         return ends_on_top(b, verb) && !is_poured(b);
-    return text_equal(place, b->group) || was_made(b, place, heat) || names(b, place, verb);
+    return text_equal(place, b->group) || lies_in(b, place) || names(b, place, verb);
 }
 
 /* The row's action for `said` here; `said` itself when none fits. */

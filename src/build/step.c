@@ -114,7 +114,8 @@ static struct step *add_action(struct builder *b, struct step *open, const struc
 struct text said_action(const struct builder *b, size_t i)
 {
     struct said_verb verb = said_verb(b, i);
-    return verb.split || !verb.action.length ? verb.action : action_in_context(b, verb.action, i);
+    bool plain = !verb.split || step_words_list(b->k, "placed", verb.action); /* "goes back in" */
+    return plain && verb.action.length ? action_in_context(b, verb.action, i) : verb.action;
 }
 
 /* "Off the heat, a teaspoon of vanilla": where it is done, not with what. */

@@ -473,6 +473,7 @@ release	release
 run a knife around	release		run a knife round | run a knife around the edge | run a knife round the edge | run a knife around the edges | run your knife around | run a knife around the outside	verb:runs,running,ran,run
 vent	release
 @marks
+push	push
 flip	flip	brief turns	flip over | flip around	verb2
 turn	turn	brief turns	turn around | rotate
 turn over	turn	brief turns	turn it over | turn them over | turn that over | turn them round | turn upside down
@@ -583,7 +584,6 @@ smell	smell			verb:smells,smelling,smelled,smelled
 hear	hear			verb:hears,hearing,heard,heard
 run	run		run through | run around	verb:runs,running,ran,run
 hit	hit			verb:hits,hitting,hit,hit
-push	push
 knock	knock
 happen	happen
 happen to	happen

@@ -246,6 +246,8 @@ static bool is_place(const struct builder *b, struct text place, uint64_t heat, 
         return waits_for_knife(b) && has_raw_meat(b->dish);
     if (text_is(place, "for the knife"))
         return waits_for_knife(b);
+    if (text_is(place, "on paper"))
+        return is_on_paper(b);
     if (text_is(place, "returned"))
         return is_returned(b, verb);
     if (text_is(place, "side"))

@@ -123,3 +123,13 @@ bool is_taken_off(const struct builder *b)
     }
     return false;
 }
+
+bool is_on_paper(const struct builder *b)
+{
+    for (size_t i = 0; i < b->chunks.count; i++)
+        for (size_t n = i + 1; b->chunks.at[i].tag == TAG_INTO && n < b->chunks.count && n < i + 4;
+             n++)
+            if (is_step_word(b, &b->chunks.at[n], "drains-on"))
+                return b->chunks.at[n].first == b->chunks.at[n].last;
+    return false;
+}

@@ -18,6 +18,8 @@ bool is_soaking(const struct builder *b);
 bool waits_for_knife(const struct builder *b);
 /* "Off the heat, lid on, ten minutes": it was just taken off what heated it. */
 bool is_taken_off(const struct builder *b);
+/* "Out on kitchen paper": on which fat runs off, not "baking paper". */
+bool is_on_paper(const struct builder *b);
 /* Whether the dish has meat or fish that is bought raw. */
 bool has_raw_meat(const struct dish *d);
 

@@ -2,6 +2,7 @@
  * SPDX-License-Identifier: MIT */
 #include "build/noorder.h"
 
+#include "build/instruction.h"
 #include "build/wording.h"
 
 bool has_reading(const struct builder *b, const struct chunk *c, unsigned char tag)
@@ -131,7 +132,10 @@ bool is_camera(const struct builder *b, size_t i)
     const struct chunk *c = &b->chunks.at[i];
     const struct word *word = &b->r->words.at[c->first],
                       *end = &b->r->words.at[b->r->words.count - 1];
-    if (!(chunk_marks(c) & MARK_OF(changes)) || word->start < end->end - LEAVE_SECONDS
+    struct phrasal split; /* "turn this off" */
+    const struct entry *e =
+        find_phrasal(b, i, &split) ? action_entry(b->k, split.action) : c->entry;
+    if (!e || !(e->marks & MARK_OF(changes)) || word->start < end->end - LEAVE_SECONDS
         || end->end < SHORT_SECONDS)
         return false;
     for (size_t n = 0; n < b->chunks.count; n++) {

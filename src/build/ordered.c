@@ -4,6 +4,7 @@
 
 #include "build/asked.h"
 #include "build/doer.h"
+#include "build/implied.h"
 #include "build/instruction.h"
 #include "build/noorder.h"
 #include "build/stepwords.h"
@@ -78,13 +79,53 @@ static enum verdict only_told(const struct asked *q)
                                                                                          : PASS;
 }
 
+/* "Do you put cinnamon in", "shall I salt it": captions without marks ask too. */
+static enum verdict is_asked(const struct asked *q)
+{
+    return (q->before == TAG_YOU || q->before == TAG_ME) && q->lead
+                   && is_step_word(q->b, q->lead, "asks-first")
+               ? NO
+               : PASS;
+}
+
+/* "From start to finish", "now that I finish": with nothing that it is done to or with. */
+static enum verdict only_ends(const struct asked *q)
+{
+    bool last = q->i + 1 == q->b->chunks.count || q->b->r->words.at[q->c->last].after >= AFTER_COMMA
+                || !(chunk_tag(&q->b->chunks, q->i + 1) == TAG_INTO || has_any_object(q));
+    return last && !has_any_object(q) && is_step_word(q->b, q->c, "ends-only") ? NO : PASS;
+}
+
+/* "They add the garlic first, and it burns": people who do it wrong. */
+static enum verdict others_do(const struct asked *q)
+{
+    return q->before == TAG_IT && is_step_word(q->b, q->c - 1, "people") && has_object(q->b, q->i)
+                   && q->marks & MARK_OF(puts) && !q->comma
+                   && !step_words_list(q->b->k, "moves", q->b->r->words.at[q->c->first].key)
+               ? NO
+               : PASS;
+}
+
+/* "Get the skillet out": it is fetched from the cupboard. */
+static bool is_fetched(const struct asked *q)
+{
+    size_t n = q->i + 1;
+    while (chunk_tag(&q->b->chunks, n) == TAG_THE || chunk_tag(&q->b->chunks, n) == TAG_ARTICLE
+           || chunk_tag(&q->b->chunks, n) == TAG_SIZE)
+        n++;
+    unsigned char tag = chunk_tag(&q->b->chunks, n);
+    return is_step_word(q->b, q->c, "fetches") && (tag == TAG_VESSEL || tag == TAG_TOOL)
+           && find_done(q->b, TAG_OVEN) == NOWHERE;
+}
+
 /* "Put the lid back on" */
 static enum verdict goes_with_particle(const struct asked *q)
 {
     struct phrasal split;
     if (!find_phrasal(q->b, q->i, &split))
         return PASS;
-    if (q->before == TAG_EATER)
+    if (q->before == TAG_EATER
+        || (step_words_list(q->b->k, "taken-off", split.action) && is_fetched(q)))
         return NO; /* "some people put cream in" */
     return yes_or_no(split.action.length && q->before != TAG_TO && q->before != TAG_OF);
 }
@@ -203,9 +244,9 @@ static enum verdict brings_about(const struct asked *q)
 
 /* What was said decides; the first that does not pass. */
 static enum verdict (*const heard[])(const struct asked *) = {
-    when_done, says_which,         names_vessel,  is_shortened, only_told,
-    tidies_up, may_be_eaten,       says_what_for, brings_about, is_allowed,
-    is_given,  goes_with_particle, gets_into,     no_act,
+    is_asked,     others_do, only_ends,          when_done,    says_which,    names_vessel,
+    is_shortened, only_told, tidies_up,          may_be_eaten, says_what_for, brings_about,
+    is_allowed,   is_given,  goes_with_particle, gets_into,    no_act,
 };
 
 bool is_ordered(const struct builder *b, size_t i)

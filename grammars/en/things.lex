@@ -172,7 +172,7 @@ residual heat	residual		carryover heat | indirect heat | direct heat
 @tag SIZE
 @forms none
 large			big | good size | good sized | larger | jumbo | huge | giant | largish | biggish | decent sized | fist sized
-small			little | tiny | smaller | smallish | mini | teeny | baby
+small			little | tiny | wee | smaller | smallish | mini | teeny | baby
 medium			medium sized | medium size | average | average sized | regular sized
 extra large			xl | very large
 

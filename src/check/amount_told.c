@@ -44,7 +44,9 @@ bool amount_behind(const struct checker *c, const struct ingredient *line)
     const size_t most = line->id + BEHIND_WORDS < end ? line->id + BEHIND_WORDS : end,
                  until = sentence_until(c->r, most);
     struct span where, behind = {line->id + 1, most};
-    if (said_find(&c->sayings, c->r, "amount_behind", behind, &where)
+    const bool fat = line->entry && line->entry->marks & MARK_OF(fat);
+    if ((said_find(&c->sayings, c->r, "amount_behind", behind, &where)
+         || (fat && said_find(&c->sayings, c->r, "oil_depth", behind, &where)))
         && !other_food(c, line, line->id, where.first))
         return true;
     for (size_t i = sentence_from(c->r, line->id); i < until; i++) {

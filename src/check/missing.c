@@ -41,6 +41,17 @@ static bool in_oven(const struct checker *c, const struct step *s)
            && said_find(&c->sayings, c->r, "oven_said", c->dish->words, &where);
 }
 
+/* "Light your oven, 3 hundred and 50": a heat that no rule puts together. */
+static bool heat_numbered(const struct checker *c)
+{
+    for (size_t i = 0; i < c->parts.count; i++) {
+        struct span where, rest = c->parts.at[i];
+        if (said_find(&c->sayings, c->r, "oven_number", rest, &where))
+            return true;
+    }
+    return false;
+}
+
 /* The first step that needs a temperature, from step `i` on; SIZE_MAX: there is none. `told`: that
  * it is in the oven was said before, so that "in for forty minutes" is enough. */
 static size_t needs_heat(const struct checker *c, uint64_t marks, const char *of, size_t i,
@@ -48,7 +59,8 @@ static size_t needs_heat(const struct checker *c, uint64_t marks, const char *of
 {
     for (; i < c->dish->steps.count; i++) {
         const struct step *s = &c->dish->steps.at[i];
-        if (step_marks(c, s) & marks && (told || heat_said(c, s, marks, of)) && in_oven(c, s))
+        if (step_marks(c, s) & marks && (told || heat_said(c, s, marks, of)) && in_oven(c, s)
+            && !said_with(c, "could_too", s->words))
             return i;
     }
     return SIZE_MAX;
@@ -59,7 +71,7 @@ static size_t needs_heat(const struct checker *c, uint64_t marks, const char *of
 static void find_temperature(struct checker *c, uint64_t marks, const char *of)
 {
     size_t first = temperature_of(c->dish, of) ? SIZE_MAX : needs_heat(c, marks, of, 0, false);
-    if (first == SIZE_MAX)
+    if (first == SIZE_MAX || (text_is(text_from(of), "oven") && heat_numbered(c)))
         return;
     bool preheats = step_marks(c, &c->dish->steps.at[first]) & MARK_OF(changes);
     size_t bakes = preheats ? needs_heat(c, marks, of, first + 1, true) : first;
@@ -91,6 +103,13 @@ static bool not_yet(const struct checker *c, size_t verb)
     return said_find(&c->sayings, c->r, "not_yet", before, &where);
 }
 
+/* "Slice up two boil eggs": what stands behind a number is no verb. */
+static bool counted_thing(const struct checker *c, size_t verb)
+{
+    const unsigned char before = verb ? c->r->words.at[verb - 1].tag : TAG_OTHER;
+    return before == TAG_NUMBER || before == TAG_ONES || before == TAG_TEENS;
+}
+
 /* Rests, chills, rises and the like: what the set "needs_time" lists. */
 static void find_times(struct checker *c)
 {
@@ -99,7 +118,8 @@ static void find_times(struct checker *c)
         struct span where;
         if (has_end(c->dish, i) || !said_find(&c->sayings, c->r, "needs_time", s->words, &where)
             || c->r->words.at[where.last].scope & (SCOPE_NOT_DONE | SCOPE_UNTIL)
-            || not_yet(c, where.first) || said_with(c, "if_you", where))
+            || not_yet(c, where.first) || counted_thing(c, where.first)
+            || said_with(c, "if_you", where))
             continue;
         struct subject_of what = {c->r->words.at[where.first].start, where,
                                   said_words(c->r, where)};

@@ -25,11 +25,25 @@ static void report_amount(struct checker *c, enum finding_case which, const stru
     f->suggest = row->suggest;
 }
 
+/* "Pour the custard over": what was stirred together before. */
+#define MIXED_LINES 2
+static bool is_own_mixture(const struct checker *c, const struct ingredient *line)
+{
+    const size_t first = line->words.first ? line->words.first - 1 : 0;
+    struct span where;
+    size_t before = 0;
+    for (size_t i = 0; i < c->dish->ingredients.count; i++)
+        before += c->dish->ingredients.at[i].id < first;
+    return before >= MIXED_LINES
+           && said_find(&c->sayings, c->r, "own_mixture", (struct span){first, line->words.last},
+                        &where);
+}
+
 static bool needs_amount(const struct checker *c, const struct ingredient *line)
 {
     return !in_passing(c, line) && !line->amount.known && !line->to_taste && !line->optional
            && line->role == ROLE_INGREDIENT && !names_kind(line) && goes_in(c, line)
-           && !amount_elsewhere(c->dish, line) && !is_place(c, line)
+           && !amount_elsewhere(c->dish, line) && !is_place(c, line) && !is_own_mixture(c, line)
            && !said_with(c, "laid_out", line->words)
            && !(food_word(c, line) && amount_told(c, line));
 }

@@ -1,5 +1,6 @@
 /* check/vague.c: "some", "a bit of", "more": amounts that no reader can measure.
  * SPDX-License-Identifier: MIT */
+#include "check/again.h"
 #include "check/unmeasured.h"
 #include "match/capture.h"
 
@@ -107,7 +108,10 @@ bool lacks_measure(const struct checker *c, const struct ingredient *line)
            && !is_share(c, line) && !no_measure(c, line)
            && !said_with(c, "served_beside", line->words) && !all_spices(line)
            && !is_serving(c, line) && !sized(c, line) && !told_after(c, line)
-           && !(vague_matters(line) && amount_elsewhere(c->dish, line));
+           && !(vague_matters(line) && amount_elsewhere(c->dish, line))
+           && !(food_word(c, line)
+                && stands_behind(c, "said_so", (struct span){line->words.first, line->id}))
+           && !said_with(c, "boiled_in", line->words);
 }
 
 /* The words of a vague amount of the food, wherever in the dish: "and some black pepper", after a

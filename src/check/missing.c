@@ -148,11 +148,23 @@ static bool yield_heard(const struct checker *c)
     return false;
 }
 
+/* A dish that was taken for two, by its name, has the yield of either. */
+static bool yield_of_namesake(const struct checker *c)
+{
+    for (size_t i = 0; i < c->r->dishes.count; i++) {
+        const struct dish *other = &c->r->dishes.at[i];
+        if (i != c->number && text_equal(other->title, c->dish->title)
+            && (other->yield.known || i < c->number))
+            return true;
+    }
+    return false;
+}
+
 /* A stretch that nobody named may be a part of the dish beside it, whose yield was said there. */
 static void find_yield(struct checker *c)
 {
     const struct dish *d = c->dish;
-    if (!d->yield.known && d->title_said && !yield_heard(c))
+    if (!d->yield.known && d->title_said && !yield_heard(c) && !yield_of_namesake(c))
         REPORT_PLAIN(c, no_yield, ((struct subject_of){d->start, NO_WORDS, d->title}));
 }
 

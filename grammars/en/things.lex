@@ -76,7 +76,7 @@ broiler	grill	grills	hot grill | overhead grill | gas grill | charcoal grill | t
 barbecue		grills	bbq | hot side | cool side | hot part | cool part | hot end | cool end | barbeque | braai | coals | hot coals | charcoal | smoker
 fire	barbecue		open fire | fire pit
 stove			hob | stovetop | stove top | burner | cooktop | gas stove | cooker | flame | induction hob | back burner | hot plate
-microwave		ovens	microwave oven
+microwave		ovens	microwave oven | micro wave | micro wave oven
 air fryer		ovens
 dehydrator
 toaster

@@ -42,6 +42,12 @@ static bool begins_clause(unsigned char tag)
     }
 }
 
+/* "And you" is one entry, and divides as "and" does. */
+static bool begins_with_and(const struct word *w)
+{
+    return w->tag == TAG_INSIDE && w->alone && w->alone->tag == TAG_AND;
+}
+
 bool clause_ends(const struct recording *r, const struct sentence *s, size_t i)
 {
     size_t n = next_word(r, s, i);
@@ -60,7 +66,8 @@ bool clause_ends(const struct recording *r, const struct sentence *s, size_t i)
                || (third == TAG_THE && verb <= s->last && word_tag(r, s, verb) == TAG_ACTION
                    && r->words.at[i].after == AFTER_COMMA); /* ", and that goes in" */
     }
-    return r->words.at[i].after == AFTER_COMMA && begins_clause(tag);
+    return (r->words.at[i].after == AFTER_COMMA || begins_with_and(&r->words.at[n]))
+           && begins_clause(tag);
 }
 
 struct span clause_around(const struct recording *r, const struct sentence *s, size_t i)

@@ -290,7 +290,7 @@ heat	heat	heats prep	heat up | heat through
 reheat	reheat	heats
 warm	warm	heats prep early	warm up | warm through
 bring up to temperature	heat	heats	bring up to temp | bring it up to temperature | bring it up to temp	verb:brings,bringing,brought,brought
-preheat	preheat	ovens changes early	heat the oven | preheat the oven
+preheat	preheat	ovens changes early	heat the oven | light the oven | light your oven | light my oven | preheat the oven
 pre heat	preheat	ovens changes		verb-last
 bake	bake	heats ovens prep	bake off | bake up
 blind bake	bake	heats ovens prep	par bake | parbake	verb-last

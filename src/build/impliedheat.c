@@ -3,6 +3,7 @@
 #include "build/implied.h"
 #include "build/stepjoin.h"
 #include "build/instruction.h"
+#include "build/wording.h"
 #include "match/capture.h"
 
 /* Of two chunks that must both be there. */
@@ -46,24 +47,55 @@ static bool is_fat(const struct builder *b, const struct chunk *c)
     return food && food->marks & MARK_OF(fat);
 }
 
-/* "Two tablespoons of oil in the big pan", "oil in the pan, then the seeds": the pan in which a fat
- * and nothing else is. */
+/* Butter goes into many things; oil that comes first is for frying. */
+static bool is_oil(const struct builder *b, const struct chunk *c)
+{
+    const struct entry *food = entry_at(b->r, match_slot(c->match, SLOT_food));
+    return food && food->marks & MARK_OF(fat) && !(food->marks & MARK_OF(dairy));
+}
+
+/* "Vegetable oil in the pan, and it must be hot" */
+static bool says_hot(const struct builder *b)
+{
+    for (size_t i = 0; i < b->chunks.count; i++)
+        if (b->chunks.at[i].tag == TAG_STATE && is_step_word(b, &b->chunks.at[i], "heated-up"))
+            return true;
+    return false;
+}
+
+/* The pan that was named just before: "Biggest skillet. Two tablespoons of oil." */
+static bool is_pan_near(const struct builder *b)
+{
+    return b->pan && b->pan_at < b->sentence->first
+           && b->r->words.at[b->sentence->first].start - b->r->words.at[b->pan_at].end
+                  < NEAR_SECONDS
+           && !is_filled(b);
+}
+
+/* "Two tablespoons of oil in the big pan", "oil in the pan, then the seeds", "a small pan, some oil
+ * and garlic": the pan in which a fat is, by itself or first; the fat's chunk where the pan was
+ * named before. */
 size_t find_fat_pan(const struct builder *b)
 {
-    size_t vessel = find_done(b, TAG_VESSEL);
-    if (vessel == NOWHERE || find_line(b, 0, true) == NOWHERE || b->rundown
-        || !(chunk_marks(&b->chunks.at[vessel]) & MARK_OF(wet)))
+    size_t vessel = find_done(b, TAG_VESSEL), fat = NOWHERE;
+    bool amount = find_line(b, 0, true) != NOWHERE;
+    if (b->rundown || !(amount || says_hot(b))
+        || (vessel == NOWHERE ? !is_pan_near(b)
+                              : !(chunk_marks(&b->chunks.at[vessel]) & MARK_OF(wet))))
         return NOWHERE;
-    bool fat = false;
     for (size_t i = 0; i < b->chunks.count; i++) {
         const struct chunk *c = &b->chunks.at[i];
-        if ((c->tag == TAG_SO || c->tag == TAG_WHEN) && fat && i > vessel)
+        if ((c->tag == TAG_SO || c->tag == TAG_WHEN) && fat != NOWHERE
+            && (vessel == NOWHERE || i > vessel))
             break;
-        fat |= c->tag == TAG_LINE && c->match && is_fat(b, c);
-        if (c->tag == TAG_LINE && c->match && !is_fat(b, c))
-            return NOWHERE;
+        if (c->tag != TAG_LINE || !c->match)
+            continue;
+        if (!is_fat(b, c)) /* "a small pan, two spoons of oil, and garlic" */
+            return fat != NOWHERE && vessel < fat && is_oil(b, &b->chunks.at[fat]) ? vessel
+                                                                                   : NOWHERE;
+        fat = fat == NOWHERE ? i : fat;
     }
-    return vessel;
+    return fat != NOWHERE && vessel != NOWHERE ? vessel : fat;
 }
 
 /* "The thermometer says one sixty-five." "If you've got a probe, seventy-four" is for who has one:

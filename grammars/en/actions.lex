@@ -374,7 +374,7 @@ leave to rest	rest		leave it to rest | leave that to rest | leave them to rest |
 allow to rest	rest		allow it to rest | allow to stand | allow to sit | allow it to sit | allow it to stand
 sit	sit	waits idle	sit there	verb:sits,sitting,sat,sat
 let sit	sit		let it sit | let that sit | let this sit | let them sit | let it hang out | let that hang out | let it do its thing | let that do its thing | let them do their thing | let it do its magic | let it do its work | let it stand | let that stand | let stand | let this stand | let it be	verb:lets,letting,let,let
-leave	leave	waits idle	leave to stand | leave it alone | leave them alone | leave that alone | leave those alone | leave this alone | leave these alone | leave them be | leave that be | leave those be | leave be | leave alone | leave it be	verb:leaves,leaving,left,left
+leave	leave	waits idle	leave to stand | walk away | leave it alone | leave them alone | leave that alone | leave those alone | leave this alone | leave these alone | leave them be | leave that be | leave those be | leave be | leave alone | leave it be	verb:leaves,leaving,left,left
 stand	stand	waits idle		verb:stands,standing,stood,stood
 soak	soak	waits prep early	soak off | presoak
 sleep in water	soak	waits prep early	sleep in cold water	verb:sleeps,sleeping,slept,slept

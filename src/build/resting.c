@@ -6,18 +6,30 @@
 #include "build/instruction.h"
 #include "build/wording.h"
 
+/* A thermometer was read in the food. */
+static bool tells_inside(const struct step *s)
+{
+    for (size_t n = 0; n < s->temperatures.count; n++)
+        if (text_is(s->temperatures.at[n].of, "inside"))
+            return true;
+    return false;
+}
+
 /* Whether something was heated behind word `word`: a verb said so, or it went on a grill. */
 static bool is_heated_since(const struct builder *b, size_t word)
 {
     const struct dish *d = b->dish;
     if (b->grill_at > word)
         return true;
-    for (size_t i = d->steps.count; i-- > 0 && d->steps.at[i].words.last > word;)
+    for (size_t i = d->steps.count; i-- > 0 && d->steps.at[i].words.last > word;) {
+        if (tells_inside(&d->steps.at[i]))
+            return true;
         for (size_t n = 0; n < d->steps.at[i].actions.count; n++) {
             const struct entry *e = action_entry(b->k, d->steps.at[i].actions.at[n]);
             if (e && e->marks & MARK_OF(heats) && !(e->marks & MARK_OF(changes)))
                 return true;
         }
+    }
     return false;
 }
 

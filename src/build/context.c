@@ -3,6 +3,7 @@
 #include "build/context.h"
 
 #include "build/implied.h"
+#include "build/inoven.h"
 #include "build/instruction.h"
 #include "build/resting.h"
 #include "build/wetpan.h"
@@ -18,25 +19,12 @@ static bool is_frying(const struct builder *b, uint64_t heat)
     return heat & MARK_OF(fries) || (in_pan && heat & MARK_OF(heats) && !(heat & others));
 }
 
-/* Whether it is in a tin for the oven, or over a barbecue, that was spoken of after any pan. */
-static bool is_after_pan(const struct builder *b, size_t at)
-{
-    return at && (!b->pan || b->pan_at < at);
-}
-
 /* Whether the dish is over direct heat now. */
 static bool is_grilling(const struct builder *b, uint64_t heat)
 {
     const uint64_t other = MARK_OF(boils) | MARK_OF(fries) | MARK_OF(deep);
     return heat & MARK_OF(grills)
            || (!(heat & other) && is_after_pan(b, b->grill_at) && b->grill_at > b->oven_at);
-}
-
-static bool is_in_oven(const struct builder *b, uint64_t heat)
-{
-    /* "Eight minutes on medium", "the lowest flame" are said of a hob. */
-    return find_done(b, TAG_HEAT) == NOWHERE
-           && (heat & MARK_OF(ovens) || (b->oven_at && is_after_pan(b, b->tin_at)));
 }
 
 /* A dish that is heated at all is so within so many steps. */
@@ -225,7 +213,9 @@ static bool is_place(const struct builder *b, struct text place, uint64_t heat, 
     if (text_is(place, "panned"))
         return is_frying(b, heat) && last_marks(b) & (MARK_OF(puts) | MARK_OF(heats));
     if (text_is(place, "baking"))
-        return is_in_oven(b, heat) && says_time(b);
+        return says_time(b) && (is_in_oven(b, heat) || goes_in_oven(b, heat));
+    if (text_is(place, "goes in"))
+        return goes_in_oven(b, heat);
     if (text_is(place, "fries"))
         return is_frying(b, heat);
     if (text_is(place, "cold"))

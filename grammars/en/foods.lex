@@ -41,8 +41,8 @@ pepper	black pepper
 # --- spices ---
 @forms none
 @marks uncounted spice savory
-cumin			ground cumin | cumin powder | jeera powder
-cumin seed			jeera | whole cumin	noun
+cumin			ground cumin | cumin powder | jeera powder | geera | ground geera | roasted geera | roast geera | roasted cumin | roasted ground cumin
+cumin seed			jeera | whole cumin | geera seed	noun
 ground coriander			coriander powder | dhania powder | dhaniya powder | dhania | dhaniya
 coriander seed			whole coriander	noun
 turmeric			ground turmeric | turmeric powder | haldi | haldi powder
@@ -169,7 +169,7 @@ spice		generic	spice mix | spice blend | mixed spices | seasoning mix | seasonin
 # Counted. "bay" alone is the tree's leaf only beside a number.
 @marks spice savory
 bay leaf			dried bay leaf | fresh bay leaf | bay	noun
-curry leaf			fresh curry leaf	noun
+curry leaf			fresh curry leaf | karapincha	noun
 # The same, but neither sweet nor savory by itself.
 @marks spice
 lime leaf			makrut lime leaf | kaffir lime leaf	noun
@@ -207,7 +207,7 @@ herb		generic	fresh herb | soft herb | mixed fresh herb | green herb | woody her
 bouquet garni
 micro herb	microgreen		microgreen | micro green | micro cress
 edible flower
-pandan leaf			pandan
+pandan leaf			pandan | rampe leaf
 banana leaf
 grape leaf			vine leaf
 fennel frond			fennel top
@@ -259,14 +259,14 @@ fresh turmeric		uncounted	turmeric root | fresh turmeric root	none
 horseradish		uncounted	fresh horseradish | horseradish root	none
 wasabi		uncounted	wasabi paste | fresh wasabi	none
 celery		uncounted	celery heart	none
-celeriac			celery root
+celeriac			celery root | celery knob
 parsnip
 turnip			baby turnip | white turnip
-rutabaga			swede | yellow turnip
+rutabaga			swede | yellow turnip | neep
 radish			red radish | breakfast radish | watermelon radish
 daikon			daikon radish | mooli | white radish | korean radish | mu radish
 kohlrabi
-salsify			black salsify
+salsify			black salsify | scorzonera
 jerusalem artichoke			sunchoke
 lotus root
 burdock root			gobo | burdock
@@ -277,10 +277,10 @@ yam			yam root
 malanga			yautia | tannia
 ackee			akee
 oca
-parsley root
+parsley root			hamburg parsley | root parsley
 water chestnut
 bamboo shoot
-potato			white potato | brown potato | irish potato | baking potato | jacket potato | all purpose potato | waxy potato | floury potato | starchy potato | main crop potato | kipfler potato | kipfler | desiree | dutch cream potato | sebago potato | estima potato | roasting potato | mashing potato
+potato			white potato | brown potato | irish potato | baking potato | jacket potato | all purpose potato | waxy potato | floury potato | starchy potato | main crop potato | kipfler potato | kipfler | desiree | dutch cream potato | sebago potato | estima potato | roasting potato | mashing potato | agria | agria potato | rooster potato | rooster | kerr's pink | kerr's pink potato | british queen potato | kestrel potato | la ratte | la ratte potato | old potato
 russet potato			russet | idaho potato | maris piper | maris piper potato | king edward | king edward potato
 red potato			red skinned potato | red bliss potato | desiree potato
 yukon gold potato			yukon gold | yellow potato | gold potato | yukon potato
@@ -300,7 +300,7 @@ orange bell pepper			orange pepper | orange capsicum
 roasted red pepper		cooked	jarred roasted red pepper | roasted pepper | jarred red pepper | roasted bell pepper | piquillo pepper | fire roasted red pepper | roasted red bell pepper
 # The plural is the vegetable.
 peppers	bell pepper	plural		none
-chili pepper	chili		chili | chilli | chile | chile pepper | chilli pepper | hot pepper | fresh chilli | fresh chili | fresh chile | hot chili | hot chilli | hot chile
+chili pepper	chili		chili | chilli | chile | chile pepper | chilli pepper | hot pepper | fresh chilli | fresh chili | fresh chile | hot chili | hot chilli | hot chile | seasoning pepper | pimento pepper | pimiento pepper | calabrian chilli | rocoto
 chilies	chili	plural	chillies | fresh chillies | fresh chilies | hot chillies | hot chilies	none
 red chilies	red chili	plural	red chillies | long red chillies | long red chilies	none
 green chilies	green chili	plural	green chillies | long green chillies	none
@@ -330,7 +330,7 @@ butternut squash			butternut | butternut pumpkin
 acorn squash
 spaghetti squash
 delicata squash			delicata
-kabocha squash			kabocha
+kabocha squash			kabocha | crown pumpkin | crown prince squash | hokkaido pumpkin | hokkaido squash | red kuri squash | onion squash | buttercup squash | turban squash | japanese pumpkin
 hubbard squash
 chayote			chayote squash | choko | sayote | mirliton | christophene | chow chow | cho cho | christophine
 bitter melon			bitter gourd | karela | ampalaya
@@ -345,7 +345,7 @@ winter melon
 luffa
 zucchini blossom	squash blossom		squash blossom | courgette flower
 cucumber			english cucumber | hothouse cucumber | persian cucumber | lebanese cucumber | telegraph cucumber | japanese cucumber | mini cucumber | kirby cucumber | pickling cucumber
-corn		uncounted	sweet corn | sweetcorn | corn kernel | fresh corn | kernel corn | sweetcorn kernel
+corn		uncounted	sweet corn | sweetcorn | corn kernel | fresh corn | kernel corn | sweetcorn kernel | sweetcorn cob
 corn on the cob			corn cob | corncob
 corn cobs	corn	plural		none
 baby corn			baby sweetcorn
@@ -356,10 +356,10 @@ hominy		uncounted	pozole corn	none
 pea		uncounted	green pea | garden pea | english pea | petit pois | petits pois | fresh pea | sweet pea | shelled pea | baby pea
 frozen pea		uncounted
 snow pea			mangetout | mange tout | sugar snap pea | snap pea | sugar snap | snowpea
-green bean			french bean | string bean | haricot vert | haricots verts | fine green bean | runner bean | wax bean | snap bean | long bean | dwarf bean | yard long bean
-fava bean			broad bean
+green bean			french bean | string bean | haricot vert | haricots verts | fine green bean | runner bean | wax bean | snap bean | long bean | dwarf bean | yard long bean | fine bean | flat bean | flat green bean | helda bean | romano bean | stick bean | bodi | bodi bean
+fava bean			broad bean | ful | ful bean
 edamame		uncounted	edamame bean | shelled edamame
-okra		uncounted	lady's finger | bhindi | okra pod
+okra		uncounted	lady's finger | bhindi | okra pod | ladies finger
 asparagus		uncounted	asparagus spear | asparagus tip | white asparagus | green asparagus	none
 asparagus spears	asparagus	plural	asparagus tips	none
 broccoli		uncounted	broccoli floret | broccoli crown | calabrese
@@ -446,19 +446,19 @@ nori			nori sheet | seaweed sheet | toasted nori | roasted seaweed | laver
 ginger		uncounted	fresh ginger | ginger root | root ginger | fresh root ginger | gingerroot | fresh ginger root	none
 carrot			baby carrot | heritage carrot | heirloom carrot | rainbow carrot
 beet			beetroot | red beet | golden beet | baby beet | baby beetroot
-sweet potato			orange sweet potato | kumara | white sweet potato | purple sweet potato
+sweet potato			orange sweet potato | kumara | white sweet potato | purple sweet potato | orange kumara | red kumara | golden kumara
 zucchini			courgette | baby courgette | marrow | zucchini squash
 pumpkin			sugar pumpkin | pie pumpkin
 rhubarb		uncounted	forced rhubarb | rhubarb stem	none
 truffle			black truffle | white truffle
-plantain			green plantain | ripe plantain | sweet plantain | saba banana | saba
-jackfruit		uncounted	young jackfruit | green jackfruit | canned jackfruit | langka	none
-avocado			hass avocado
+plantain			green plantain | ripe plantain | sweet plantain | saba banana | saba | ash plantain | cooking banana
+jackfruit		uncounted	young jackfruit | green jackfruit | canned jackfruit | langka | jak fruit | jak	none
+avocado			hass avocado | avocado pear | zaboca
 
 # --- fruit ---
 @forms noun
 @marks produce sweet
-apple			eating apple | dessert apple | tart apple | red apple | green apple | gala apple | golden delicious apple | red delicious apple | braeburn apple | cortland apple | honeycrisp apple | honeycrisp | fuji apple | pink lady apple | cox apple | cox | crab apple | russet apple | jazz apple | discovery apple
+apple			eating apple | dessert apple | tart apple | red apple | green apple | gala apple | golden delicious apple | red delicious apple | braeburn apple | cortland apple | honeycrisp apple | honeycrisp | fuji apple | pink lady apple | cox apple | cox | crab apple | russet apple | jazz apple | discovery apple | braeburn | pink lady | boskoop | antonovka | jonagold | elstar | empire apple
 granny smith apple			granny smith | tart green apple | cooking apple | bramley apple | bramley
 dried apple
 pear			bartlett pear | bosc pear | conference pear | anjou pear | comice pear
@@ -615,7 +615,7 @@ milk			fresh milk | cow's milk
 whole milk			full fat milk | full cream milk
 low fat milk	low-fat milk		reduced fat milk | semi skimmed milk | two percent milk | 2% milk | 2 percent milk | one percent milk | 1% milk
 skim milk			skimmed milk | nonfat milk | non fat milk | fat free milk
-buttermilk			butter milk | low fat buttermilk | cultured buttermilk
+buttermilk			butter milk | low fat buttermilk | cultured buttermilk | sour milk | soured milk
 evaporated milk
 condensed milk	sweetened condensed milk	sweet	sweetened condensed milk
 milk powder			powdered milk | dry milk | dried milk | nonfat dry milk | dry milk powder | instant milk powder
@@ -658,7 +658,7 @@ garlic butter
 brandy butter		sweet
 cultured butter
 clarified butter	ghee		ghee | desi ghee | drawn butter
-margarine			oleo | baking margarine | spread margarine | stick margarine
+margarine			oleo | baking margarine | spread margarine | stick margarine | baking spread | margarine spread | block margarine | baking block | golden ray
 vegan butter			plant butter | dairy free butter | plant based butter | dairy free spread | vegan spread
 @marks uncounted dairy cooked savory
 cheddar			cheddar cheese | sharp cheddar | sharp cheddar cheese | mature cheddar | mild cheddar | white cheddar | extra sharp cheddar | extra sharp cheddar cheese | mild cheddar cheese | medium cheddar | strong cheddar | vintage cheddar | yellow cheddar | cheddar jack
@@ -690,7 +690,7 @@ brie			brie cheese
 camembert
 taleggio
 gruyere			gruyere cheese
-emmental			emmentaler | emmenthal
+emmental			emmentaler | emmenthal | leerdammer
 swiss cheese			swiss | jarlsberg
 comte			comte cheese
 raclette
@@ -803,14 +803,14 @@ burger patty			beef patty | hamburger patty
 frozen meatball
 @marks meat savory
 beef		uncounted	beef meat | beef joint | beef roast | roast beef joint | beef steak | stewing steak
-beef chuck		uncounted	chuck roast | chuck steak | beef chuck roast | boneless beef chuck | braising steak | braising beef | beef shoulder | blade steak | pot roast meat | chuck beef | beef chuck steak | casserole steak | feather blade
+beef chuck		uncounted	chuck roast | chuck steak | beef chuck roast | boneless beef chuck | braising steak | braising beef | beef shoulder | blade steak | pot roast meat | chuck beef | beef chuck steak | casserole steak | feather blade | beef skirt | skirt of beef
 stew beef	stewing beef	uncounted	stewing beef | beef stew meat | stew meat | beef stewing meat | stewing meat | beef for stew | beef cube
 beef brisket			brisket
 corned beef brisket	corned beef		corned beef | salt beef
 beef short rib			short rib | galbi | flanken rib
 beef cheek
 ox cheek	beef cheek
-oxtail
+oxtail			ox tail
 beef shank			beef shin | shin beef | shin of beef
 rump roast			round roast | eye of round | bottom round | top round | silverside | topside | sirloin tip roast | beef rump | bottom round roast
 rib roast			prime rib | standing rib roast | rib of beef
@@ -845,7 +845,7 @@ pork loin			loin of pork | pork loin roast | boneless pork loin
 pork tenderloin			pork fillet
 pork chop			pork loin chop | boneless pork loin chop | boneless pork chop | pork cutlet | pork steak | pork escalope
 pork rib			spare rib | sparerib | baby back rib | pork spare rib | pork sparerib | back rib | st louis rib | country style rib | baby back | baby back spare rib | rib rack
-pork hock			ham hock | pork knuckle | smoked ham hock | trotter | pork trotter | pig's foot | ham bone | gammon hock
+pork hock			ham hock | pork knuckle | smoked ham hock | trotter | pork trotter | pig's foot | ham bone | gammon hock | kasseler knuckle | eisbein
 pork cheek
 pork liver
 pork skin	pork rind		pork rind | crackling
@@ -856,13 +856,13 @@ caul fat
 # "ribs" of celery are stalks.
 ribs	rib	plural		none
 rack of lamb
-lamb		uncounted	lamb meat | stewing lamb | lamb stew meat
+lamb		uncounted	lamb meat | stewing lamb | lamb stew meat | hogget
 lamb leg	leg of lamb		leg of lamb | boneless leg of lamb
 lamb shoulder			shoulder of lamb
 lamb chop			lamb cutlet | lamb loin chop | lamb rib chop
 veal chop
 lamb shank
-lamb neck			neck fillet | lamb neck fillet
+lamb neck			neck fillet | lamb neck fillet | neck of lamb | scrag end | scrag end of lamb | scrag
 lamb loin
 lamb rib
 mutton		uncounted
@@ -874,7 +874,7 @@ wild boar
 meat		uncounted generic	red meat
 @forms none
 @marks uncounted savory
-bacon		meat	streaky bacon | back bacon | bacon strip | bacon rasher | slab bacon | thick cut bacon | smoked bacon | bacon lardon | bacon bit | rindless bacon | turkey bacon | center cut bacon | unsmoked bacon
+bacon		meat	streaky bacon | back bacon | bacon strip | bacon rasher | slab bacon | thick cut bacon | smoked bacon | bacon lardon | bacon bit | rindless bacon | turkey bacon | center cut bacon | unsmoked bacon | bacon joint | bacon loin | collar of bacon
 bacon strips	bacon	meat plural	bacon rashers | bacon bits | bacon lardons	none
 pancetta		meat		none
 lardon		meat		noun
@@ -916,7 +916,7 @@ gyro meat			kebab meat
 fish		generic	fish fillet | fish steak | whole fish | fish piece | oily fish
 white fish			firm white fish | flaky white fish | firm fish
 salmon			salmon steak | salmon portion | side of salmon | salmon filet | wild salmon | sockeye salmon
-cod			cod loin | black cod | cod filet
+cod			cod loin | black cod | cod filet | blue cod
 haddock
 smoked haddock			finnan haddie
 kipper
@@ -938,7 +938,7 @@ swordfish			swordfish steak
 tuna steak	tuna		fresh tuna | ahi | ahi tuna | yellowfin tuna | sushi grade tuna | bluefin
 trout			rainbow trout | sea trout
 mackerel			spanish mackerel
-herring
+herring			matjes | matjes herring | salted herring | salt herring
 sardine			fresh sardine
 pilchard
 sprat
@@ -1090,7 +1090,7 @@ rice cake			tteok | tteokbokki | korean rice cake	noun
 quinoa		aside	red quinoa | white quinoa
 couscous		aside	cous cous
 giant couscous	pearl couscous		pearl couscous | israeli couscous | moghrabieh | maftoul
-bulgur			bulgur wheat | bulghur | bulghur wheat | cracked wheat | bulghar
+bulgur			bulgur wheat | bulghur | bulghur wheat | cracked wheat | bulghar | burghul
 freekeh
 farro			pearled farro
 spelt			pearled spelt
@@ -1154,7 +1154,7 @@ vermicelli
 shirataki noodle			konjac noodle | konjac	noun
 dumpling wrapper			gyoza wrapper | gyoza skin | potsticker wrapper | dumpling skin	noun
 wonton wrapper			wonton skin | wonton | won ton wrapper | won ton skin	noun
-egg roll wrapper			eggroll wrapper | spring roll wrapper | spring roll pastry | spring roll skin | lumpia wrapper	noun
+egg roll wrapper			eggroll wrapper | spring roll wrapper | spring roll pastry | spring roll skin | lumpia wrapper | spring roll sheet | spring roll paper	noun
 
 # --- pulses ---
 @forms noun
@@ -1163,9 +1163,9 @@ bean		generic	dried bean | mixed bean | canned bean | tinned bean
 black bean			canned black bean | dried black bean | turtle bean | tinned black bean | black turtle bean
 kidney bean			red kidney bean | red bean | canned kidney bean | dark red kidney bean | dried kidney bean | light red kidney bean | rajma
 pinto bean			canned pinto bean | dried pinto bean | borlotti bean | cranberry bean | borlotti
-white bean			cannellini bean | great northern bean | navy bean | haricot bean | cannellini | canned white bean | dried white bean | small white bean
+white bean			cannellini bean | great northern bean | navy bean | haricot bean | cannellini | canned white bean | dried white bean | small white bean | haricot
 butter bean			lima bean | gigante bean | baby lima bean | frozen lima bean
-chickpea			garbanzo bean | garbanzo | chick pea | canned chickpea | dried chickpea | tinned chickpea | chana | kabuli chana
+chickpea			garbanzo bean | garbanzo | chick pea | canned chickpea | dried chickpea | tinned chickpea | chana | kabuli chana | channa
 black eyed pea	black-eyed pea		black eyed bean | cowpea | field pea
 pigeon pea			gungo pea | gandules
 lentil		generic	dried lentil
@@ -1665,12 +1665,12 @@ green olive			castelvetrano olive | stuffed olive | spanish olive | pimento stuf
 caper		uncounted	nonpareil caper | salted caper | baby caper
 caperberry			caper berry
 # "pickle" is a verb too (actions.lex).
-pickle			dill pickle | pickled cucumber | pickle spear | sweet pickle | bread and butter pickle | pickle chip
+pickle			dill pickle | pickled cucumber | pickle spear | sweet pickle | bread and butter pickle | pickle chip | sour cucumber | salted cucumber | salt cucumber | fermented cucumber | brined cucumber | ridge cucumber pickle
 gherkin			cornichon | baby gherkin
 pickled onion			pickled red onion | cocktail onion
 pickled ginger		uncounted	gari | sushi ginger	none
 pickled beet			pickled beetroot
-sauerkraut		uncounted	kraut	none
+sauerkraut		uncounted	kraut | soured cabbage | sour cabbage	none
 kimchi		uncounted	kimchee	none
 pickled vegetable		uncounted
 pickled radish		uncounted	takuan | danmuji
@@ -1683,7 +1683,7 @@ sun dried olive	sun-dried olive
 # --- breads, pastry, snacks ---
 @forms noun
 @marks cooked
-bread		uncounted generic aside	sandwich bread | stale bread | day old bread | sliced bread
+bread		uncounted generic aside	sandwich bread | stale bread | day old bread | sliced bread | batch loaf | batch bread | bloomer | wheaten bread | toast bread | toasting bread | household bread | hops bread
 white bread		uncounted
 whole wheat bread		uncounted	brown bread | wholemeal bread | whole grain bread | multigrain bread
 crusty bread		uncounted aside	country bread | rustic bread | artisan bread | french bread | italian bread | french loaf | peasant bread
@@ -1707,7 +1707,7 @@ hot dog bun			hot dog roll
 bread roll			submarine roll | dinner roll | crusty roll | bap | hoagie roll | sub roll | kaiser roll | barm cake | sandwich roll | soft roll | hard roll | bolillo | slider roll | hawaiian roll | sweet roll | pav
 flatbread		aside	flat bread | lavash
 naan		aside	naan bread | garlic naan | nan bread
-pita			pita bread | pitta | pitta bread | pita pocket
+pita			pita bread | pitta | pitta bread | pita pocket | lebanese bread | arabic bread | syrian bread
 roti		aside	chapati | chapatti | paratha
 injera		uncounted
 bao bun			steamed bun | bao
@@ -1771,7 +1771,7 @@ hash brown			frozen hash brown | hash brown potato | shredded hash brown | froze
 shortcrust pastry		uncounted	short crust pastry | pie crust dough | pie pastry | pie dough | sweet pastry | ready rolled shortcrust pastry | shortcrust | sweet shortcrust pastry | pate sucree | pate brisee	none
 pie crust			pie shell | pastry shell | unbaked pie crust | unbaked pie shell | pastry case | tart shell | deep dish pie crust | baked pie shell | pie case | baked pie crust | refrigerated pie crust
 puff pastry		uncounted	ready rolled puff pastry | all butter puff pastry | puff pastry sheet | frozen puff pastry | butter puff pastry | flaky pastry | rough puff pastry
-phyllo		uncounted	filo | filo pastry | phyllo dough | phyllo pastry | filo dough | filo sheet | phyllo sheet
+phyllo		uncounted	filo | filo pastry | phyllo dough | phyllo pastry | filo dough | filo sheet | phyllo sheet | brick pastry | yufka pastry
 kataifi		uncounted		none
 choux pastry		uncounted		none
 pizza dough		uncounted	pizza base | pizza crust | bread dough | frozen bread dough | refrigerated pizza dough | prebaked pizza crust
@@ -2039,7 +2039,7 @@ kaong			sugar palm fruit
 @marks shellfish savory
 salted shrimp			saeujeot | fermented shrimp
 @marks fish savory
-maldive fish			maldive fish flake
+maldive fish			maldive fish flake | umbalakada
 @marks meat savory
 tocino
 reindeer			reindeer meat
@@ -2135,6 +2135,129 @@ duck gizzard		poultry
 @marks cooked savory
 shelf-stable gnocchi		uncounted cooked savory	fresh gnocchi
 droewors		uncounted cooked savory
+
+
+# --- more names from home kitchens of many places ---
+@forms noun
+@marks produce savory
+celtuce
+sea kale
+black radish	radish		winter radish
+beef tomato	tomato
+bitterleaf		uncounted herb
+radish leaf		uncounted	radish green | radish top	noun:radish leaves
+drumstick leaf	moringa leaf	uncounted	murunga leaf | murunga	noun:drumstick leaves
+gotukola		uncounted herb	gotu kola | pennywort
+mukunuwenna		uncounted herb
+kankun	water spinach	uncounted
+mustard cress	cress	uncounted	salad cress
+callaloo bush	callaloo	uncounted	dasheen bush
+parasol mushroom	mushroom
+myoga		herb
+lotus leaf			dried lotus leaf	noun:lotus leaves
+blackcurrant leaf			currant leaf | cherry leaf	noun:blackcurrant leaves
+bilberry	blueberry		wild blueberry | whortleberry	noun:bilberries
+@forms none
+@marks uncounted spice savory
+goda masala
+amchar masala
+sansho			sansho pepper
+pimento berry	allspice			noun:pimento berries
+quatre epices
+vegetable seasoning			umami seasoning
+@marks uncounted spice sweet
+lebkuchen spice	gingerbread spice		speculoos spice
+mixed essence	vanilla extract
+@marks uncounted savory
+green seasoning		herb	caribbean green seasoning
+raw curry powder	curry powder	spice	unroasted curry powder
+split pea powder	split pea	flour	ground split pea | ground split peas
+vinegar essence	vinegar
+string hopper flour	rice flour	flour	roasted rice flour
+kurakkan flour	millet flour	flour
+kama flour		flour cooked	kama
+medium oatmeal	oatmeal		fine oatmeal | coarse oatmeal
+samba rice	rice		keeri samba | koshihikari | egyptian rice | country rice
+katakuriko	potato starch
+shiratamako	glutinous rice flour	flour
+pounded yam
+eba	gari		semovita
+@marks uncounted cooked savory
+zakwas			zur starter | rye sour | zurek starter | sour rye starter
+pickled walnut				noun
+beni shoga	pickled ginger		red pickled ginger
+aburaage			fried tofu pocket | inari pocket
+jelly stock pot	stock cube			noun
+@marks uncounted sweet
+nib sugar	pearl sugar
+birch syrup	syrup		beet syrup | sugar beet syrup
+date molasses	date syrup		silan
+jelly cube	jelly			noun
+hartshorn	baker's ammonia	leavening	hartshorn salt
+@marks uncounted dairy cooked savory
+tilsit			tilsiter
+butterkase
+appenzeller
+kasseri
+manouri			anthotyro
+oscypek			smoked sheep's cheese
+shanklish
+idiazabal			mahon
+cheshire cheese	lancashire cheese		cheshire
+raclette cheese			cheese for raclette
+@marks uncounted dairy
+ayran			doogh
+@forms noun
+@marks meat savory
+pig tail			pigtail | pig's tail | salted pig tail | smoked pig tail
+sujuk		uncounted cooked	sucuk | soujouk
+basturma		uncounted cooked	pastirma
+bockwurst	frankfurter	cooked	krakauer | debreziner
+weisswurst	bratwurst
+mettwurst		uncounted cooked	teewurst
+leberwurst	liver sausage	uncounted cooked
+kassler		cooked	kasseler | smoked pork loin | smoked pork
+polony		uncounted cooked	bologna sausage
+hog's pudding	black pudding
+boiling fowl	chicken	poultry	boiling hen | stewing chicken | soup chicken | soup hen
+venison mince	ground venison	uncounted ground	minced venison
+@marks fish savory
+zander			pikeperch | pike perch
+hoki	white fish	uncounted
+tarakihi	snapper	uncounted	terakihi
+smoked herring	kipper	uncounted cooked	red herring
+flying fish
+undyed smoked haddock	smoked haddock	uncounted
+dried sprat	dried anchovy	uncounted	halmasso | niboshi
+king fish	kingfish	uncounted
+@marks shellfish savory
+brown shrimp	shrimp
+potted shrimp	shrimp	cooked
+paua	abalone		kina
+dressed crab	crab meat	cooked
+@marks uncounted cooked savory
+laverbread
+dulse flake	dulse
+@marks cooked
+brotchen	bread roll		semmel
+laugenbrot	pretzel
+barm	bread roll		stottie | bridge roll
+potato farl			tattie scone
+zwieback	rusk
+pol roti		names
+knackebrot	crispbread	uncounted
+rich tea biscuit	digestive biscuit		malted milk biscuit
+pretzel stick	pretzel
+pappadum	poppadom
+@marks
+suet pastry		uncounted	suet crust
+rough puff	puff pastry	uncounted
+ready rolled pastry	pastry	uncounted
+potato dumpling			kluski | knodel | bread dumpling	noun
+@forms none
+@marks uncounted
+kvass
+mead
 
 # --- verbs that are first of all the names of foods ---
 @tag ACTION

@@ -9,13 +9,15 @@
  * list, and a word for all meat or all spices names none; they go in only by an amount. */
 static bool is_too_vague(const struct entry *food, const struct said_amount *said, unsigned scope)
 {
-    const unsigned meant = SCOPE_BESIDE | SCOPE_GARNISH | SCOPE_TASTE | SCOPE_OPTIONAL;
+    const bool water = food && food->marks & MARK_OF(water); /* "boiling water over the leaves" */
+    const unsigned meant =
+        SCOPE_TASTE | SCOPE_OPTIONAL | (water ? 0U : SCOPE_BESIDE | SCOPE_GARNISH);
     if (!food || said->amount.known || said->vague || scope & meant)
         return false;
     const uint64_t sorts = MARK_OF(poultry) | MARK_OF(meat) | MARK_OF(ground) | MARK_OF(fish)
                            | MARK_OF(shellfish) | MARK_OF(spice);
     bool kind = food->marks & MARK_OF(generic) && food->marks & sorts;
-    return kind || food->marks & MARK_OF(water);
+    return kind || water;
 }
 
 /* "And water. A cup and a half.": it is announced, its amount comes next. */
@@ -110,6 +112,8 @@ static bool is_possessed(const struct builder *b, size_t index)
         return false;
     if (c[-1].tag == TAG_FOR && c[-2].tag == TAG_DURATION)
         return true; /* "forty minutes for a chicken" */
+    if (c[-1].tag == TAG_TO)
+        return true; /* "till it melts to a syrup" */
     return c[-1].tag == TAG_OF && !measures(c[-2].tag);
 }
 
@@ -132,14 +136,25 @@ static bool is_of_the_pot(const struct builder *b, size_t index, const struct en
            && span_has_tag(b->r, c->match->words, TAG_THE);
 }
 
-/* "Thin as a beer mat", "a bread bin", "a rice thing": with the word behind it another
+/* "The butter", of which no amount is said, nor more than one. */
+static bool is_the_one(const struct builder *b, const struct chunk *c)
+{
+    const struct entry *food = entry_at(b->r, match_slot(c->match, SLOT_food));
+    return c->match->rule->kind != RULE_line && b->r->words.at[c->first].tag == TAG_THE && food
+           && !(food->marks & MARK_OF(plural)) && c->last == c->first + food->words_count;
+}
+
+/* "Thin as a beer mat", "a bread bin", "the butter dish": with the word behind it another
  * thing.
  */
 static bool names_a_thing(const struct builder *b, size_t index)
 {
     const struct chunk *c = &b->chunks.at[index], *next = c + 1;
-    if (!is_article_one(c) || index + 1 >= b->chunks.count)
+    if (index + 1 >= b->chunks.count)
         return false;
+    if (!is_article_one(c))
+        return next->tag == TAG_VESSEL && next->first == c->last + 1
+               && b->r->words.at[c->last].after == AFTER_SPACE && is_the_one(b, c);
     bool vessel = next->tag == TAG_VESSEL || next->tag == TAG_TOOL;
     return (vessel || (next->tag == TAG_OTHER && !next->entry))
            && b->r->words.at[c->last].after < AFTER_COMMA && next->first == c->last + 1
@@ -220,12 +235,31 @@ static bool is_shared_out(const struct builder *b, size_t index, const struct in
                || chunk_tag(&b->chunks, index + 2) == TAG_ARTICLE);
 }
 
+/* "It's like decaf coffee", "they eat these like sunflower seeds": behind what is likened to the
+ * food; "put in, like, cinnamon" puts it in. */
+static bool compares(const struct builder *b, size_t like)
+{
+    size_t before = like;
+    while (before > b->sentence->first && b->r->words.at[before - 1].tag == TAG_INSIDE)
+        before--;
+    if (!step_words_list(b->k, "compares", b->r->words.at[like].key) || before == b->sentence->first
+        || b->r->words.at[like - 1].after >= AFTER_COMMA
+        || b->r->words.at[like].after >= AFTER_COMMA)
+        return false;
+    const unsigned char tag = b->r->words.at[before - 1].tag;
+    return tag == TAG_THERE || tag == TAG_BE || tag == TAG_IT || tag == TAG_THE;
+}
+
 /* "It starts to smell kind of like | popcorn": the caption was cut before what it is like. */
 static bool is_likened(const struct builder *b, size_t index, const struct said_amount *said)
 {
     size_t first = b->chunks.at[index].first;
-    return !said->amount.known && !said->vague && first
-           && b->r->words.at[first - 1].tag == TAG_LIKE;
+    if (said->amount.known || said->vague || !first)
+        return false;
+    if (first > b->sentence->first + 1 && !b->r->words.at[first - 1].entry)
+        first--; /* "decaf coffee" */
+    return b->r->words.at[first - 1].tag == TAG_LIKE
+           || (first > b->sentence->first && compares(b, first - 1));
 }
 
 bool is_no_line(const struct builder *b, size_t index, const struct entry *food,

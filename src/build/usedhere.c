@@ -2,6 +2,7 @@
  * SPDX-License-Identifier: MIT */
 #include "build/line.h"
 
+#include "build/noorder.h"
 #include "build/wording.h"
 #include "match/capture.h"
 
@@ -84,18 +85,26 @@ static bool is_next_in(const struct builder *b)
     return in;
 }
 
-/* "Salt, and taste it": a seasoning, and the verb behind it. */
-static bool is_tasted_next(const struct builder *b, size_t index)
+/* A seasoning without an amount. */
+static bool is_bare_seasoning(const struct builder *b, size_t index)
 {
     const struct chunk *c = &b->chunks.at[index];
-    const struct entry *food = c->match ? entry_at(b->r, match_slot(c->match, SLOT_food)) : NULL;
+    const struct entry *food =
+        is_mention(c) ? entry_at(b->r, match_slot(c->match, SLOT_food)) : NULL;
+    return food && food->marks & (MARK_OF(salt) | MARK_OF(spice));
+}
+
+/* "Salt, pepper, and taste it": a seasoning, and the verb behind it or behind those that follow. */
+static bool is_tasted_next(const struct builder *b, size_t index)
+{
+    if (!is_bare_seasoning(b, index))
+        return false;
     size_t next = index + 1;
-    while (chunk_tag(&b->chunks, next) == TAG_AND || chunk_tag(&b->chunks, next) == TAG_YOU
-           || chunk_tag(&b->chunks, next) == TAG_ME)
+    while (next < b->chunks.count
+           && (b->chunks.at[next].tag == TAG_AND || b->chunks.at[next].tag == TAG_YOU
+               || b->chunks.at[next].tag == TAG_ME || is_bare_seasoning(b, next)))
         next++; /* "salt, you taste it" */
-    return food && c->match->rule->kind != RULE_line
-           && food->marks & (MARK_OF(salt) | MARK_OF(spice)) && next < b->chunks.count
-           && b->chunks.at[next].tag == TAG_ACTION
+    return next < b->chunks.count && b->chunks.at[next].tag == TAG_ACTION
            && chunk_marks(&b->chunks.at[next]) & MARK_OF(tastes)
            && chunk_tag(&b->chunks, next + 1) == TAG_IT;
 }
@@ -232,8 +241,11 @@ bool goes_in_again(const struct builder *b, size_t index, const struct ingredien
 bool is_used_here(const struct builder *b, const struct chunk *c, size_t index,
                   const struct said_amount *said)
 {
-    return said->amount.known || said->vague || said->more || b->cooks || is_listed(b, index)
-           || is_tasted_for(b, index) || is_seasoning_alone(b) || is_next_in(b)
-           || is_next_food(b, c, index) || is_put_there(b, c, index)
+    if (said->amount.known || said->vague || said->more)
+        return true;
+    if (b->r->punctuated && gives_reason(b, index))
+        return false; /* "shake the jar, because the oil sits on the top" */
+    return b->cooks || is_listed(b, index) || is_tasted_for(b, index) || is_seasoning_alone(b)
+           || is_next_in(b) || is_next_food(b, c, index) || is_put_there(b, c, index)
            || c->scope & (SCOPE_BESIDE | SCOPE_GARNISH | SCOPE_TASTE | SCOPE_OPTIONAL);
 }

@@ -143,6 +143,7 @@ separate	separate	prep
 divide	divide	prep	divide up | portion | portion out | divvy up | divvy it up | share out | share it out | share it between | share them between | share that between
 spiralize	spiralize		spiralise
 stamp out	cut	cuts	punch out
+cut the ends	trim	cuts prep	cut the tips | cut the ends off | cut the tips off | cut off the ends	verb:cuts,cutting,cut,cut
 top and tail	trim	cuts prep		verb:tops and tails,topping and tailing,topped and tailed,topped and tailed
 chiffonade	shred
 hollow out	hollow	cuts prep	scoop out

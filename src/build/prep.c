@@ -85,7 +85,8 @@ static struct prep_phrase cut_how(struct builder *b, size_t i)
     const struct chunk *k = &c->at[i], *next = k + 1;
     bool how = i + 1 < c->count && b->r->words.at[k->last].after < AFTER_COMMA
                && (next->tag == TAG_MANNER || next->tag == TAG_SIZE || next->tag == TAG_STATE
-                   || next->tag == TAG_FULLNESS);
+                   || next->tag == TAG_FULLNESS
+                   || (next->tag == TAG_OTHER && is_step_word(b, next, "how")));
     if (how)
         return (struct prep_phrase){printed_prep(b, k->first, next->last), i + 1};
     bool alone = k->entry->words_count == 1 && i && b->r->words.at[k->last].after == AFTER_COMMA
@@ -144,7 +145,7 @@ struct prep_phrase pieces_at(struct builder *b, size_t i)
 {
     const struct chunks *c = &b->chunks;
     size_t end = c->at[i].tag == TAG_INTO ? pieces_end(b, i) : 0;
-    struct text done = end ? pieces_word(b, i + 1, end) : TEXT_EMPTY;
+    struct text done = end ? pieces_word(b, pieces_begin(b, i), end) : TEXT_EMPTY;
     if (done.length)
         return (struct prep_phrase){done, end};
     if (!end || c->at[end].tag != TAG_COUNTER || !(chunk_marks(&c->at[end]) & MARK_OF(plural)))

@@ -119,6 +119,8 @@ bool prepares(const struct chunk *c, uint64_t sorts);
 bool is_worked_on(const struct builder *b, const struct ingredient *line, size_t before);
 /* The tag of the chunk before `i` that is no adverb nor "already": who did it. */
 unsigned char teller_of(const struct builder *b, size_t i);
+/* "And I", "and you": what goes on with what the cook does. */
+bool is_and_cook(const struct builder *b, const struct chunk *c, enum tag cook);
 /* The participle of a chunk that says what is done, or what was: "mince", "I've minced"; "I fried"
  * tells a step of the dish. NULL for none. */
 const struct entry *prepared_as(const struct builder *b, size_t i, uint64_t sorts);

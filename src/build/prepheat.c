@@ -40,7 +40,7 @@ static struct text row_of(const struct builder *b, const struct ingredient *line
 struct text prepared_by_amount(const struct builder *b, const struct ingredient *line,
                                const struct entry *unit)
 {
-    return has_juice(b, line) ? own_row(b, line, entry_value(unit)) : TEXT_EMPTY;
+    return own_row(b, line, entry_value(unit)); /* "a squeeze of lemon", "a grating of nutmeg" */
 }
 
 struct text prepared_before(const struct builder *b, const struct ingredient *line,

@@ -88,6 +88,32 @@ static bool is_wanted(const struct builder *b, const struct ingredient *line, si
     return ends && (that || i < index) && first == line->words.last + 1;
 }
 
+/* Whether chunk `i` is a verb that prepares, in its base form, with no object of its own. */
+static bool is_bare_verb(const struct builder *b, size_t i, uint64_t sorts)
+{
+    return i < b->chunks.count && b->chunks.at[i].tag == TAG_ACTION
+           && prepares(&b->chunks.at[i], sorts);
+}
+
+/* "A can of chickpeas drain and rinse | and two potatoes peel and dice": orders right behind their
+ * food, where captions have no stops. */
+static bool is_ordered_behind(const struct builder *b, const struct ingredient *line, size_t index,
+                              uint64_t sorts)
+{
+    const struct chunks *c = &b->chunks;
+    size_t first = index, last = index;
+    while (first > 1 && c->at[first - 1].tag == TAG_AND && is_bare_verb(b, first - 2, sorts))
+        first -= 2;
+    while (chunk_tag(c, last + 1) == TAG_AND && is_bare_verb(b, last + 2, sorts))
+        last += 2;
+    const struct chunk *next = last + 1 < c->count ? &c->at[last + 1] : NULL;
+    if (next && next->tag == TAG_AND)
+        next = last + 2 < c->count ? next + 1 : NULL;
+    bool ends =
+        !next || (next->tag == TAG_LINE && next->match && next->match->rule->kind == RULE_line);
+    return !b->r->punctuated && ends && c->at[first].first == told_end(b, line) + 1;
+}
+
 /* "They've been soaking overnight", "I've had those draining": what it does by itself since. */
 static struct text doing_since(const struct builder *b, size_t index)
 {
@@ -106,13 +132,20 @@ static struct text doing_since(const struct builder *b, size_t index)
     return done ? plain_participle(b, done) : TEXT_EMPTY;
 }
 
-/* "You squash with the knife", "peel with a spoon": the order names its tool, and no object. */
+/* "You squash with the knife", "peel with a spoon", "and you wash until it's clear": the order
+ * names its tool or end, and no object. */
 static bool has_tool_alone(const struct builder *b, size_t index)
 {
     const struct chunks *c = &b->chunks;
     unsigned char before = index ? c->at[index - 1].tag : (unsigned char) TAG_SO;
-    if (c->at[index].tag != TAG_ACTION || chunk_tag(c, index + 1) != TAG_WITH
+    if (index && is_and_cook(b, &c->at[index - 1], TAG_YOU))
+        before = TAG_YOU;
+    if (c->at[index].tag != TAG_ACTION
         || (before != TAG_SO && before != TAG_YOU && before != TAG_AND))
+        return false;
+    if (chunk_tag(c, index + 1) == TAG_UNTIL)
+        return before == TAG_YOU;
+    if (chunk_tag(c, index + 1) != TAG_WITH)
         return false;
     size_t i = index + 2;
     while (chunk_tag(c, i) == TAG_THE || chunk_tag(c, i) == TAG_ARTICLE
@@ -144,7 +177,8 @@ static struct text prep_of_it(struct builder *b, const struct ingredient *line, 
         return prepared(b, index, index + 1, sorts);
     if (has_tool_alone(b, index) && prepares(c, sorts))
         return prepared(b, index, index, sorts);
-    if (is_wanted(b, line, index) && prepares(c, sorts))
+    if (prepares(c, sorts)
+        && (is_wanted(b, line, index) || is_ordered_behind(b, line, index, sorts)))
         return prepared(b, index, index, sorts);
     const struct entry *one_of = object_of(b, index) ? prepared_as(b, index, sorts) : NULL;
     if (one_of && !(one_of->marks & MARK_OF(pieces)))

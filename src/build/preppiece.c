@@ -38,6 +38,8 @@ static bool names_pieces(const struct builder *b, size_t i)
     unsigned char tag = c->at[i].tag, next = chunk_tag(c, i + 1);
     if (tag == TAG_FRACTION)
         return next != TAG_OTHER && next != TAG_COUNTER;
+    if (tag == TAG_UNIT) /* "in big lumps" */
+        return !c->at[i].match && chunk_marks(&c->at[i]) & MARK_OF(plural);
     return is_counter(b, i) || tag == TAG_DISH || tag == TAG_OTHER;
 }
 
@@ -50,7 +52,9 @@ static size_t past_like(const struct builder *b, size_t i)
     size_t past = next;
     while (past < c->count
            && (c->at[past].tag == TAG_LIKE || c->at[past].tag == TAG_HEDGE
-               || (c->at[past].tag == TAG_OTHER && chunk_marks(&c->at[past]) & MARK_OF(asks))))
+               || (c->at[past].tag == TAG_OTHER
+                   && (chunk_marks(&c->at[past]) & MARK_OF(asks)
+                       || is_step_word(b, &c->at[past], "compares")))))
         past++;
     return past > next ? past : i;
 }

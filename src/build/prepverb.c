@@ -42,13 +42,20 @@ bool is_worked_on(const struct builder *b, const struct ingredient *line, size_t
     return false;
 }
 
+bool is_and_cook(const struct builder *b, const struct chunk *c, enum tag cook)
+{
+    const struct entry *last = b->r->words.at[c->last].alone;
+    return c->tag == TAG_WILL && c->first < c->last && last && last->tag == cook;
+}
+
 unsigned char teller_of(const struct builder *b, size_t i)
 {
     const struct chunks *c = &b->chunks;
     while (i > 0
            && (c->at[i - 1].tag == TAG_WILL || c->at[i - 1].tag == TAG_OTHER
                || c->at[i - 1].tag == TAG_MANNER))
-        i--;
+        if (is_and_cook(b, &c->at[--i], TAG_ME))
+            return TAG_ME;
     bool listed = i > 2
                   && (c->at[i - 1].tag == TAG_LINE || c->at[i - 1].tag == TAG_AND
                       || c->at[i - 1].tag == TAG_IT);
@@ -137,6 +144,15 @@ static bool is_in_chain(struct builder *b, size_t i, size_t food, uint64_t sorts
     return tag == TAG_AND || tag == TAG_MANNER || prepared(b, i, food, sorts).length > 0;
 }
 
+/* "Two cucumbers wash and slice | half a cup of vinegar": where captions have no stops, verbs of
+ * the food before, with the caption's end behind them. */
+static bool is_behind_another(const struct builder *b, size_t first, size_t food)
+{
+    const struct chunk *c = b->chunks.at;
+    return !b->r->punctuated && first && c[first - 1].tag == TAG_LINE
+           && b->r->words.at[c[food].first].cue != b->r->words.at[c[food - 1].last].cue;
+}
+
 /* "Peel six kiwis", "slice up half a cucumber", "chop the onions" while nothing was done with them
  * yet. */
 void read_prep_before(struct builder *b, struct ingredient *line, size_t index)
@@ -146,9 +162,13 @@ void read_prep_before(struct builder *b, struct ingredient *line, size_t index)
     if (is_worked_on(b, line, b->sentence->first))
         return;
     const size_t end = fresh ? verbs_end(b, line, index) : index;
+    if (end == index && end && b->chunks.at[end - 1].tag == TAG_AND)
+        return; /* "drain and rinse | and two potatoes" */
     size_t first = end;
     while (first > 0 && is_in_chain(b, first - 1, index, sorts))
         first--;
+    if (first < end && is_behind_another(b, first, index))
+        return;
     for (size_t i = first; i < end; i++)
         if (b->chunks.at[i].tag != TAG_AND && b->chunks.at[i].tag != TAG_MANNER)
             add_line_prep(b, line, prepared(b, i, index, sorts));

@@ -2304,6 +2304,7 @@ mashed potatoes	mash
 curry paste	paste
 broth
 stock
+fat			dripping | drippings
 pickle
 compote
 caramel

@@ -103,7 +103,7 @@ there you have		names strong	there you have it | and there you have it
 @tag HAVE
 @forms none
 @marks
-have			i have | we have | you have | has | had | got | i've got | we've got | you've got | i got | we got | i've | you'll need | you need | we need | i need | you're going to need | we're going to need | i'm going to need | we'll need | i'll need | you want | you'll want | i want | we want | we use | i use | i used | we used | i've used | we've used | i started with | we started with | i'm using | we're using | i'm going to use | we're going to use | i'll use | it takes | calls for | i've put out | it wants | there goes | it'll want | it'll need | it will need | it will want | it might need | it might want | it may need | it could do with | it could use | i bought | we bought | i've bought | we've bought | i picked up | we picked up | i've picked up | we've picked up | i ordered | i was given | we were given | i've been given | we've been given
+have			i have | we have | you have | has | had | got | i've got | we've got | you've got | i got | we got | i've | you'll need | you need | we need | i need | you're going to need | we're going to need | i'm going to need | we'll need | i'll need | you want | you'll want | i want | we want | we use | i use | i used | we used | i've used | we've used | i started with | we started with | i'm using | we're using | i'm going to use | we're going to use | i'll use | it takes | calls for | i've put out | it wants | there goes | it'll want | it'll need | it will need | it will want | it might need | it might want | it may need | it could do with | it could use | i bought | we bought | i've bought | we've bought | i picked up | we picked up | i've picked up | we've picked up | i ordered
 
 @tag WILL
 @forms none

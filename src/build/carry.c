@@ -98,7 +98,8 @@ static bool is_of_one_size(const struct amount *a, const struct amount *b)
  * counts has the unit that was said behind the food before. */
 #define ECHO_WORDS 4
 #define SHARED_WORDS 6
-/* Spoons and cups are few. So many more are weighed, and in what is for the cook to say. */
+#define SHARED_WEIGHED_WORDS 14
+/* Spoons and cups are few. So many more are weighed: in what the food before was, if it was. */
 #define SHARED_MOST 10.0
 
 static void echo_unit(const struct builder *b, const struct chunk *c, const struct entry *food,
@@ -124,8 +125,12 @@ static void share_unit(const struct builder *b, const struct chunk *c, struct sa
     if (!before || !said->amount.known || said->amount.unit.length || !before->amount.known
         || span_is_empty(number) || b->r->words.at[number.last + 1].tag != TAG_OF
         || b->r->words.at[number.last + 2].tag == TAG_THE
-        || ratio_double(said->amount.min) >= SHARED_MOST || before->words.first < b->sentence->first
-        || !text_starts(before->rule, "line") || c->first - before->words.last > SHARED_WORDS)
+        || before->words.first < b->sentence->first || !text_starts(before->rule, "line"))
+        return;
+    const bool weighed = ratio_double(before->amount.min) >= SHARED_MOST,
+               many = ratio_double(said->amount.min) >= SHARED_MOST;
+    if ((many && !weighed)
+        || c->first - before->words.last > (many ? SHARED_WEIGHED_WORDS : SHARED_WORDS))
         return;
     if (entry_as(pack_find(b->k, before->amount.unit, NULL), TAG_UNIT)
         && is_of_one_size(&before->amount, &said->amount))

@@ -54,7 +54,7 @@ static void take_next_food(struct builder *b, size_t index, struct span *food,
     struct chunk *next = &b->chunks.at[index + 1];
     if (index + 1 >= b->chunks.count || next->tag != TAG_LINE || !*entry
         || b->r->words.at[food->last].after >= AFTER_COMMA
-        || next->first != match_slot(next->match, SLOT_food).first)
+        || next->first != match_slot(next->match, SLOT_food).first || next->first != food->last + 1)
         return;
     const struct entry *both = joined_food(b, *food, next);
     if (!both)

@@ -6,9 +6,25 @@
 #include "build/wording.h"
 #include "match/capture.h"
 
+/* Words between a food with its amount and the other one that a sentence begins with. */
+#define OR_WORDS 10
+
+/* "Lingonberries, a cup. Or cranberries, if you have them." */
+static bool is_or_first(const struct builder *b, size_t index)
+{
+    const struct chunks *c = &b->chunks;
+    const struct ingredient *line = last_line(b);
+    return index == 1 && c->at[0].tag == TAG_OR && line && line->entry && line->amount.known
+           && b->r->punctuated && c->at[0].first - told_end(b, line) <= OR_WORDS
+           && span_is_empty(match_slot(c->at[1].match, SLOT_amount))
+           && span_is_empty(match_slot(c->at[1].match, SLOT_number));
+}
+
 bool is_alternative(const struct builder *b, size_t index)
 {
     const struct chunks *c = &b->chunks;
+    if (is_or_first(b, index))
+        return true;
     return index >= 2 && c->at[index - 1].tag == TAG_OR && c->at[index - 2].tag == TAG_LINE
            && b->last_line;
 }

@@ -277,11 +277,24 @@ bool is_no_line(const struct builder *b, size_t index, const struct entry *food,
            || is_shared_out(b, index, old, said) || is_likened(b, index, said);
 }
 
+/* "Pour the custard over", "in that brown gravy": a part of a dish that was made of what went in.
+ */
+static bool is_the_part(const struct builder *b, size_t index, const struct entry *food)
+{
+    const struct chunk *c = &b->chunks.at[index];
+    return b->r->words.at[c->first].tag == TAG_THE && b->dish->ingredients.count
+           && (!(food->marks & MARK_OF(generic)) || food->marks & MARK_OF(fat)) /* "the stock" */
+           && (entry_as(pack_find(b->k, entry_value(food), NULL), TAG_PART)
+               || entry_as(pack_find(b->k, entry_words(food), NULL), TAG_PART));
+}
+
 bool is_made_here(struct builder *b, size_t index, const struct entry *food,
                   const struct said_amount *said)
 {
     if (!food || food->marks & RAW || said->amount.known || said->vague)
         return false;
+    if (is_the_part(b, index, food))
+        return true;
     bool makes = index && chunk_tag(&b->chunks, index - 1) == TAG_OPENER
                  && is_step_word(b, &b->chunks.at[index - 1], "makes");
     if (makes && b->dish->ingredients.count) /* at its beginning it may be the dish's main food */

@@ -34,7 +34,7 @@ static bool is_next_clause(const struct recording *r, const struct sentence *s, 
  * rolling | you put in the pasta". */
 size_t comma_after(const struct recording *r, const struct sentence *s, size_t m)
 {
-    bool verb = false;
+    bool verb = false, cooks = false;
     for (size_t i = m; i < s->last; i++) {
         if (r->words.at[i].after == AFTER_COMMA)
             return i;
@@ -46,9 +46,13 @@ size_t comma_after(const struct recording *r, const struct sentence *s, size_t m
         bool subject = tag == TAG_IT || tag == TAG_YOU || tag == TAG_ME || (thing && !verb)
                        || tag == TAG_NOT || tag == TAG_THERE || tag == TAG_WILL || tag == TAG_TO
                        || tag == TAG_THE || i == m;
-        if (r->words.at[i].tag != TAG_INSIDE && (cook || (!subject && is_base_verb(r, s, i + 1))))
-            return i;
+        bool list = !r->punctuated && verb && !cooks && r->words.at[i].tag != TAG_INSIDE
+                    && line_begins(r, s, next_word(r, s, i));
+        if (r->words.at[i].tag != TAG_INSIDE
+            && (cook || list || (!subject && is_base_verb(r, s, i + 1))))
+            return i; /* "when it starts to pop | one onion": nobody pops one */
         verb |= i > m && is_any_verb(tag);
+        cooks |= tag == TAG_YOU || tag == TAG_ME;
     }
     return s->last;
 }

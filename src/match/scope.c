@@ -52,6 +52,19 @@ static size_t list_after(const struct recording *r, const struct sentence *s, st
     return scope.last;
 }
 
+/* What is not so reaches to the next amount, or to the caption that begins with a place. */
+static size_t list_or_place(const struct recording *r, const struct sentence *s, struct span scope)
+{
+    for (size_t i = scope.first; i < scope.last; i++) {
+        size_t next = next_word(r, s, i);
+        bool place =
+            r->words.at[i].cue != r->words.at[i + 1].cue && word_tag(r, s, next) == TAG_INTO;
+        if (place || line_begins(r, s, next))
+            return i;
+    }
+    return scope.last;
+}
+
 /* "As wide as the beef half an onion": behind the food that something is compared with, an amount
  * is a new one. */
 static size_t amount_after(const struct recording *r, const struct sentence *s, struct span scope)
@@ -101,6 +114,21 @@ static bool amount_is(const struct recording *r, const struct sentence *s, size_
     return word_tag(r, s, is) == TAG_THERE && line_begins(r, s, next_word(r, s, is));
 }
 
+/* So many words a verb has before its food. */
+#define VERB_WORDS 3
+
+/* "My sister puts three | rub in four ounces of butter": the next caption begins with an order. */
+static bool is_ordered_next(const struct recording *r, const struct sentence *s, size_t i)
+{
+    size_t verb = next_word(r, s, i);
+    if (r->words.at[i].cue == r->words.at[i + 1].cue || !is_base_verb(r, s, verb))
+        return false;
+    for (size_t n = verb + 1; n <= s->last && n <= verb + VERB_WORDS; n++)
+        if (line_begins(r, s, n))
+            return true;
+    return false;
+}
+
 /* Another clause with a cook of its own, or "but", ends a story. */
 static size_t story_end(const struct recording *r, const struct sentence *s, size_t i)
 {
@@ -116,8 +144,9 @@ static size_t story_end(const struct recording *r, const struct sentence *s, siz
         bool list = !r->punctuated && next == TAG_AND
                     && line_begins(r, s, next_word(r, s, next_word(r, s, i)))
                     && list_goes_on(r, s, first, i);
+        bool order = !r->punctuated && !commas && is_ordered_next(r, s, i);
         if (r->words.at[i].tag != TAG_INSIDE
-            && ((comma && other) || (next == TAG_SO && !commas) || list))
+            && ((comma && other) || (next == TAG_SO && !commas) || list || order))
             return i;
     }
     return sentence_end(r, s, first);
@@ -237,6 +266,10 @@ struct span scope_reach(const struct recording *r, const struct sentence *s, con
         struct span rest = {m->words.last, clause.last};
         bool negated = m->rule->kind == RULE_negated;
         rest.last = negated ? denial_end(r, s, rest) : clause_goes_on(r, s, rest);
+        const bool state = negated && !r->punctuated && m->words.first > s->first
+                           && word_tag(r, s, m->words.first - 1) == TAG_BE;
+        if (state) /* "till the water is not cloudy | in the pot with two cups of stock" */
+            return (struct span){m->words.first, list_or_place(r, s, rest)};
         return (struct span){m->words.first,
                              negated ? list_after(r, s, rest) : amount_after(r, s, rest)};
     }

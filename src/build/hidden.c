@@ -2,14 +2,39 @@
  * SPDX-License-Identifier: MIT */
 #include "build/line.h"
 
+#include "match/capture.h"
+
+/* "Oil an eight-inch round pan": so many chunks a verb has before its thing. */
+#define THING_CHUNKS 6
+
 /* Whether the verb's object is a thing with that tag. */
 static bool is_for(const struct builder *b, size_t index, enum tag tag)
 {
-    for (size_t i = index + 1; i < b->chunks.count && i < index + 4; i++)
-        if (b->chunks.at[i].tag == tag)
+    for (size_t i = index + 1; i < b->chunks.count && i <= index + THING_CHUNKS; i++) {
+        const struct chunk *c = &b->chunks.at[i];
+        if (c->tag == tag)
             return true;
-        else if (b->chunks.at[i].match || b->chunks.at[i].tag == TAG_AND)
+        if ((c->match && c->tag != TAG_MEASURE && c->tag != TAG_NUMBER) || c->tag == TAG_AND
+            || c->tag == TAG_ACTION)
             return false;
+    }
+    return false;
+}
+
+/* "It goes in a tin that I've buttered": the thing stands before who did it. */
+static bool is_for_thing_before(const struct builder *b, size_t index)
+{
+    if (b->chunks.at[index].tag != TAG_DONE)
+        return false;
+    for (size_t i = index; i-- > 0;) {
+        const unsigned char tag = b->chunks.at[i].tag;
+        if (tag == TAG_VESSEL || tag == TAG_CONTAINER || tag == TAG_PLACE
+            || (tag == TAG_AMOUNT && b->r->words.at[b->chunks.at[i].last].tag == TAG_CONTAINER))
+            return true;
+        if (tag != TAG_THE && tag != TAG_ME && tag != TAG_HAVE && tag != TAG_OTHER
+            && tag != TAG_WILL)
+            return false;
+    }
     return false;
 }
 
@@ -26,8 +51,8 @@ static bool is_for_it(const struct builder *b, size_t index)
         return false;
     for (size_t i = c->first, n = 0; i-- > b->dish->words.first && n < IT_WORDS; n++) {
         unsigned char tag = b->r->words.at[i].tag;
-        if (tag == TAG_VESSEL || tag == TAG_FOOD || tag == TAG_PART)
-            return tag == TAG_VESSEL;
+        if (tag == TAG_VESSEL || tag == TAG_CONTAINER || tag == TAG_FOOD || tag == TAG_PART)
+            return tag == TAG_VESSEL || tag == TAG_CONTAINER;
     }
     return false;
 }
@@ -46,7 +71,17 @@ static bool is_tasted_before(const struct builder *b, size_t index)
 static bool is_for_a_thing(const struct builder *b, size_t index)
 {
     return is_for(b, index, TAG_VESSEL) || is_for(b, index, TAG_PLACE) || is_for(b, index, TAG_TOOL)
-           || is_for_it(b, index);
+           || is_for_it(b, index) || is_for_thing_before(b, index);
+}
+
+/* "And salt that water": never the salt that went on the meat. */
+static bool is_for_water(const struct builder *b, size_t index)
+{
+    const struct chunk *next = index + 1 < b->chunks.count ? &b->chunks.at[index + 1] : NULL;
+    const struct entry *food = next && next->tag == TAG_LINE && next->match
+                                   ? entry_at(b->r, match_slot(next->match, SLOT_food))
+                                   : NULL;
+    return food && food->marks & MARK_OF(water);
 }
 
 /* A verb that hides an ingredient: "butter the dish". */
@@ -61,7 +96,8 @@ void build_hidden(struct builder *b, const struct chunk *c, size_t index)
     const struct ingredient *old = food ? find_food(b, food, entry_shown(food)) : NULL;
     bool again = old && old->amount.known
                  && (is_for_a_thing(b, index)
-                     || (food->marks & MARK_OF(salt) && c->first - old->words.last > AGAIN_WORDS));
+                     || (food->marks & MARK_OF(salt)
+                         && (is_for_water(b, index) || c->first - old->words.last > AGAIN_WORDS)));
     if (!food || (old && !again))
         return;
     struct ingredient *line =

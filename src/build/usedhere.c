@@ -109,10 +109,23 @@ static bool is_tasted_next(const struct builder *b, size_t index)
            && chunk_tag(&b->chunks, next + 1) == TAG_IT;
 }
 
+/* "It'll want salt", "mine needs pepper": what the dish asks for; "you need salt" is a list. */
+static bool is_asked_by_dish(const struct builder *b, size_t index)
+{
+    const struct chunk *verb = index ? &b->chunks.at[index - 1] : NULL;
+    if (!verb || !is_bare_seasoning(b, index) || verb->scope & SCOPE_NOT_DONE)
+        return false;
+    if (verb->tag == TAG_ACTION)
+        return is_step_word(b, verb, "wants");
+    const struct entry *who = b->r->words.at[verb->first].alone;
+    return verb->tag == TAG_HAVE && verb->first < verb->last && who && who->tag != TAG_YOU
+           && who->tag != TAG_ME && who->tag != TAG_HAVE && who->tag != TAG_WILL;
+}
+
 bool is_tasted_for(const struct builder *b, size_t index)
 {
     const struct chunks *c = &b->chunks;
-    if (is_tasted_next(b, index))
+    if (is_tasted_next(b, index) || is_asked_by_dish(b, index))
         return true;
     bool listed = index > 1 && c->at[index - 1].tag == TAG_AND && c->at[index - 2].tag == TAG_LINE;
     size_t i = listed ? index - 2 : index;

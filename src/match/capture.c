@@ -134,7 +134,7 @@ static bool is_owner(const struct recording *r, const struct match *match)
 /* Whether a comma stands among these words or behind them. */
 static bool has_comma(const struct recording *r, struct span words)
 {
-    for (size_t i = words.first; i <= words.last; i++)
+    for (size_t i = words.first; i < words.last; i++)
         if (r->words.at[i].after == AFTER_COMMA)
             return true;
     return false;

@@ -88,7 +88,8 @@ static size_t said_from(const struct saying *s, struct look *l, size_t n, size_t
 {
     if (n == s->count)
         return i;
-    if (s->places[n].gap) {
+    const struct token *t = s->places[n];
+    if (!t) {
         for (size_t skip = 0; skip <= GAP_WORDS && i + skip <= l->last; skip++) {
             size_t end = said_from(s, l, n + 1, i + skip);
             if (end)
@@ -97,7 +98,6 @@ static size_t said_from(const struct saying *s, struct look *l, size_t n, size_t
         l->bounded |= i + GAP_WORDS > l->last;
         return 0;
     }
-    const struct token *t = &s->places[n].token;
     l->bounded |= t->end || i > l->last;
     if (i > l->last)
         return t->end ? i : 0;
@@ -147,10 +147,9 @@ static struct looks looks_behind(const struct recording *r, size_t i)
 }
 
 /* Whether the place can take one of them; most can not. */
-static bool may_take(const struct saying_place *p, const struct looks *looks)
+static bool may_take(const struct token *t, const struct looks *looks)
 {
-    const struct token *t = &p->token;
-    return p->gap || t->end || unit_set_meets(&t->tags, &looks->tags)
+    return !t || t->end || unit_set_meets(&t->tags, &looks->tags)
            || (t->word_shapes & looks->keys) | (t->value_shapes & looks->values);
 }
 
@@ -159,11 +158,11 @@ static bool may_take(const struct saying_place *p, const struct looks *looks)
 static bool may_go_on(const struct saying *s, const struct recording *r, size_t i,
                       struct looks *behind)
 {
-    if (s->count < 2 || s->places[0].gap)
+    if (s->count < 2 || !s->places[0])
         return true;
     if (unit_set_empty(&behind->tags))
         *behind = looks_behind(r, i);
-    return may_take(&s->places[1], behind);
+    return may_take(s->places[1], behind);
 }
 
 /* The word after what the set says at word `i`; 0 where it says nothing there. */
@@ -175,7 +174,7 @@ static size_t said_at(const struct saying_list *list, const struct saying_set *s
     const uint64_t bits = saying_bits(&looks.tags, looks.keys, looks.values);
     for (size_t n = set->first; n < set->end; n++) {
         const struct saying *s = &list->all.at[n];
-        if (!(s->begins & bits) || !may_take(&s->places[0], &looks)
+        if (!(s->begins & bits) || !may_take(s->places[0], &looks)
             || !may_go_on(s, l->r, i, &behind))
             continue;
         size_t end = said_from(s, l, 0, i);

@@ -6,14 +6,61 @@
 /* It stands in one block while it needs no more; that of the pack does. */
 #define LIST_BLOCK ((size_t) 1 << 20)
 
-static uint64_t bits_of_place(const struct saying_place *p)
+/* Tokens by what is written of them: more than half stand in several rows, and one takes a hundred
+ * bytes. */
+struct known_token {
+    struct text written;
+    const struct token *token;
+};
+
+struct known_tokens {
+    struct known_token *slots; /* open addressing, half of them free */
+    size_t room;               /* a power of two */
+};
+
+static size_t count_places(const struct table *t)
 {
-    const struct token *t = &p->token;
-    return p->gap || t->end ? UINT64_MAX : saying_bits(&t->tags, t->word_shapes, t->value_shapes);
+    size_t places = 0;
+    for (size_t row = 0; row < t->rows; row++)
+        places += text_parts(table_cell(t, row, 1), ' ');
+    return places;
 }
 
-static bool saying_read(struct saying *s, struct arena *a, const struct table *t, size_t row,
-                        struct problems *p)
+/* What is known stands aside: it goes when the table is read. */
+static struct known_tokens know_tokens(struct arena *a, const struct table *t)
+{
+    struct known_tokens known = {NULL, 64};
+    while (known.room < 2 * count_places(t))
+        known.room *= 2;
+    arena_aside(a);
+    known.slots = arena_alloc(a, known.room * sizeof *known.slots);
+    arena_back(a);
+    return known;
+}
+
+/* NULL, with a problem, where it is wrong. */
+static const struct token *read_token(struct known_tokens *known, struct arena *a,
+                                      struct text written, struct problems *p, struct place at)
+{
+    size_t i = text_hash(written) & (known->room - 1);
+    while (known->slots[i].token && !text_equal(known->slots[i].written, written))
+        i = (i + 1) & (known->room - 1);
+    if (known->slots[i].token)
+        return known->slots[i].token;
+    struct token *token = arena_alloc(a, sizeof *token);
+    if (!token_read(token, a, written, p, at))
+        return NULL;
+    known->slots[i] = (struct known_token){written, token};
+    return token;
+}
+
+static uint64_t bits_of_place(const struct token *t)
+{
+    return !t || t->end ? UINT64_MAX : saying_bits(&t->tags, t->word_shapes, t->value_shapes);
+}
+
+static bool saying_read(struct saying *s, struct known_tokens *known, struct arena *a,
+                        const struct table *t, size_t row, struct problems *p)
 {
     struct place at = {t->file, t->lines[row], 0};
     struct text rest = table_cell(t, row, 1), part;
@@ -22,12 +69,13 @@ static bool saying_read(struct saying *s, struct arena *a, const struct table *t
         return problem(p, at, "a pattern has at most %d places", SAYING_TOKENS);
     s->places = arena_alloc(a, text_parts(rest, ' ') * sizeof *s->places);
     while (rest.length && text_part(&rest, ' ', &part)) {
-        struct saying_place *place = &s->places[s->count++];
-        place->gap = text_is(part, "*");
-        if (!place->gap && !token_read(&place->token, a, part, p, at))
+        bool gap = text_is(part, "*");
+        const struct token *token = gap ? NULL : read_token(known, a, part, p, at);
+        if (!gap && !token)
             return false;
+        s->places[s->count++] = token;
     }
-    s->begins = s->count ? bits_of_place(s->places) : 0;
+    s->begins = s->count ? bits_of_place(s->places[0]) : 0;
     return true;
 }
 
@@ -59,26 +107,36 @@ static bool join_set(struct saying_list *list, struct arena *a, struct saying *s
     set->end = row + 1;
     if (!s->count)
         return true;
-    set->anything |= s->places[0].gap;
-    fits_add(&list->begins, a, &s->places[0].token, (unsigned char) s->number);
+    if (s->places[0])
+        fits_add(&list->begins, a, s->places[0], (unsigned char) s->number);
+    else
+        set->anything = true;
     return true;
+}
+
+static bool read_row(struct saying_list *list, struct known_tokens *known, struct arena *a,
+                     size_t row, struct problems *p)
+{
+    const struct table *t = list->table;
+    struct saying *s = LIST_ADD(a, &list->all);
+    return begins_set(t, row, p) && saying_read(s, known, a, t, row, p)
+           && join_set(list, a, s, p, (struct place){t->file, t->lines[row], 0});
 }
 
 bool saying_list_load(struct saying_list *list, struct arena *a, const struct pack *k,
                       struct problems *p)
 {
     const struct table *t = pack_table(k, "check-words");
+    bool good = true;
     list->table = t;
-    if (t)
-        LIST_RESERVE(a, &list->all, t->rows);
-    for (size_t row = 0; t && row < t->rows; row++) {
-        struct saying *s = LIST_ADD(a, &list->all);
-        if (!begins_set(t, row, p) || !saying_read(s, a, t, row, p))
-            return false;
-        if (!join_set(list, a, s, p, (struct place){t->file, t->lines[row], 0}))
-            return false;
-    }
-    return true;
+    if (!t)
+        return true;
+    LIST_RESERVE(a, &list->all, t->rows);
+    struct known_tokens known = know_tokens(a, t);
+    for (size_t row = 0; good && row < t->rows; row++)
+        good = read_row(list, &known, a, row, p);
+    arena_drop(a);
+    return good;
 }
 
 /* The jump of a full arena ends here, and in the next one. */

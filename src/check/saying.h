@@ -10,16 +10,11 @@
 
 #define SAYING_TOKENS 10
 
-struct saying_place {
-    struct token token;
-    bool gap;
-};
-
 /* "i've|i set|put * out": tokens as in hearing.tsv; `*` lets up to GAP_WORDS words pass. */
 struct saying {
     struct text set;
-    size_t number; /* the set's */
-    struct saying_place *places;
+    size_t number;               /* the set's */
+    const struct token **places; /* rows share what is written alike; NULL: a gap */
     size_t count;
     uint64_t begins; /* bits by what its first place takes: it can begin with no word that has none
                         of them */

@@ -256,17 +256,9 @@ static void put_dish(struct json *j, const struct recording *r, const struct dis
 static void put_finding(struct json *j, const struct recording *r, const struct finding *f)
 {
     json_open(j, '{');
-    json_key_text(j, "kind", f->kind);
-    json_key_string(j, "level", level_name(f->level));
-    json_key_dish(j, "dish", r, f->dish);
-    json_key_seconds(j, "at", f->at);
+    json_finding_begins(j, r, f);
     json_key_words(j, "words", f->words);
-    json_key_text_or_null(j, "about", f->about);
-    json_key_text_or_null(j, "said", f->said);
-    json_key_text(j, "why", f->why);
-    json_key_text_or_null(j, "suggest", f->suggest);
-    json_key_text_or_null(j, "source", f->source);
-    json_key_bool(j, "dismissed", f->dismissed);
+    json_finding_words(j, f);
     json_close(j, '}');
 }
 

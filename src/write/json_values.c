@@ -41,3 +41,21 @@ void json_key_texts(struct json *j, const char *key, const text_list *list)
         json_put_text(j, list->at[i]);
     json_close(j, ']');
 }
+
+void json_finding_begins(struct json *j, const struct recording *r, const struct finding *f)
+{
+    json_key_text(j, "kind", f->kind);
+    json_key_string(j, "level", level_name(f->level));
+    json_key_dish(j, "dish", r, f->dish);
+    json_key_seconds(j, "at", f->at);
+}
+
+void json_finding_words(struct json *j, const struct finding *f)
+{
+    json_key_text_or_null(j, "about", f->about);
+    json_key_text_or_null(j, "said", f->said);
+    json_key_text(j, "why", f->why);
+    json_key_text_or_null(j, "suggest", f->suggest);
+    json_key_text_or_null(j, "source", f->source);
+    json_key_bool(j, "dismissed", f->dismissed);
+}

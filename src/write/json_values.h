@@ -19,5 +19,9 @@ void json_key_dish(struct json *j, const char *key, const struct recording *r, s
 /* [first, last] on one line; null where there are none. */
 void json_key_words(struct json *j, const char *key, struct span words);
 void json_key_texts(struct json *j, const char *key, const text_list *list);
+/* What every finding begins with: its kind, level, dish and second; and what it ends with: its
+ * words, and whether the cook dismissed it. What says where it is stands between them. */
+void json_finding_begins(struct json *j, const struct recording *r, const struct finding *f);
+void json_finding_words(struct json *j, const struct finding *f);
 
 #endif

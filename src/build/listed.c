@@ -136,6 +136,7 @@ void name_either(struct builder *b, struct ingredient *line, struct span state)
     if (!whole || kind_only)
         return;
     name_line(line, (struct span){line->id, line->id}, whole, entry_shown(whole));
-    line->state.count = line->prep.count = 0;
+    LIST_CUT(&line->state, 0);
+    LIST_CUT(&line->prep, 0);
     *LIST_ADD(b->r->arena, &line->alternatives) = other;
 }

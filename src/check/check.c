@@ -63,7 +63,7 @@ static void drop_repeats(const struct checker *c)
         r->findings.at[kept++] = f;
         stops += stop;
     }
-    r->findings.count = kept;
+    LIST_CUT(&r->findings, kept);
 }
 
 bool check_recipes(struct recording *r, const struct pack *k, const struct ingredient_list *list,

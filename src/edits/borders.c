@@ -23,7 +23,7 @@ static size_t subtract(struct arena *a, const struct span *from, size_t count, s
 
 static void set_spans(struct recording *r, struct dish *d, const struct span *spans, size_t count)
 {
-    d->spans.count = 0;
+    LIST_CUT(&d->spans, 0);
     for (size_t i = 0; i < count; i++) {
         struct span *last = d->spans.count ? &d->spans.at[d->spans.count - 1] : NULL;
         if (last && spans[i].first <= last->last + 1)

@@ -96,7 +96,7 @@ static void forget_use(struct dish *d, size_t id, size_t instead)
             if (uses->at[n] != id || instead != EDIT_NOWHERE)
                 uses->at[kept++] = uses->at[n];
         }
-        uses->count = kept;
+        LIST_CUT(uses, kept);
     }
 }
 

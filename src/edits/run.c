@@ -139,7 +139,7 @@ static void understand_anew(struct recording *r, const struct pack *k)
 {
     for (size_t i = 0; i < r->words.count; i++)
         r->words.at[i].filler = false;
-    r->sentences.count = 0;
+    LIST_CUT(&r->sentences, 0);
     mark_repeats(r, k);
     cut_sentences(r, k);
     for (size_t i = 0; i < r->words.count; i++)

@@ -114,7 +114,7 @@ void add_dish(const struct kitchen *k, struct arena *a, const struct profile *pr
     struct addends lines = {.all = {NULL, 0, 0}};
     take_lines(k, a, dish, 0, &lines);
     sort_lines(&lines);
-    dish->shopping.count = 0;
+    LIST_CUT(&dish->shopping, 0);
     for (size_t begin = 0, end; begin < lines.all.count; begin = end) {
         end = run_end(lines.all.at, lines.all.count, begin);
         make_shopping_line(&with, &lines.all.at[begin], end - begin, dish);

@@ -202,12 +202,12 @@ static void drop_settled(struct dish *dish)
     for (size_t i = 0; i < dish->allergens.count; i++)
         if (!dish->allergens.at[i].check_label || !is_contained(dish, dish->allergens.at[i].name))
             dish->allergens.at[kept++] = dish->allergens.at[i];
-    dish->allergens.count = kept;
+    LIST_CUT(&dish->allergens, kept);
 }
 
 void find_allergens(const struct kitchen *k, struct arena *a, struct dish *dish, id_list *ask)
 {
-    dish->allergens.count = 0;
+    LIST_CUT(&dish->allergens, 0);
     for (size_t i = 0; i < dish->ingredients.count; i++) {
         const struct ingredient *line = &dish->ingredients.at[i];
         bool asked = line->entry && line->entry->marks & MARK_OF(generic);

@@ -120,7 +120,7 @@ void find_cautions(const struct kitchen *k, struct arena *a, struct dish *dish)
     const struct food **foods = arena_alloc(a, dish->ingredients.count * sizeof *foods);
     for (size_t i = 0; i < dish->ingredients.count; i++)
         foods[i] = weighed_as(k, &dish->ingredients.at[i]);
-    dish->cautions.count = 0;
+    LIST_CUT(&dish->cautions, 0);
     for (size_t i = 0; i < k->cautions.rules.count; i++) {
         const struct caution_rule *rule = &k->cautions.rules.at[i];
         if (!(rule->uncooked && cooks) && dish_does(rule, dish))

@@ -99,7 +99,7 @@ static void drop_unknown(struct sums *sums)
             sums->all.at[kept++] = sums->all.at[i];
         else
             sums->plus_more = true;
-    sums->all.count = kept;
+    LIST_CUT(&sums->all, kept);
 }
 
 static struct sum *sum_of(struct sums *sums, enum dimension d)
@@ -149,7 +149,8 @@ static void merge_by_weight(const struct adder *with, struct sums *sums,
         return;
     mass->total = all;
     mass->unit = gram;
-    *volume = sums->all.at[--sums->all.count];
+    *volume = sums->all.at[sums->all.count - 1];
+    LIST_CUT(&sums->all, sums->all.count - 1);
 }
 
 /* By the unit's name, then by what it is packed in: the same for any order of the lines. */

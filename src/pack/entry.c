@@ -42,7 +42,7 @@ void entry_add(struct loader *l, const struct listing *e, struct place at)
     if (old && (e->made || !old->made)) {
         if (!e->made)
             check_same(l, old, e, at);
-        l->entries.count--;
+        LIST_CUT(&l->entries, l->entries.count - 1);
         return;
     }
     if (old) { /* a made form gives way */

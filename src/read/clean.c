@@ -207,7 +207,8 @@ void clean_text(struct reader *rd, struct text in, struct cleaned *out)
         rd->scratch = arena_alloc(rd->r->arena, rd->scratch_room);
     }
     struct cleaner c = {.in = in, .out = rd->scratch, .wanted = SIZE_MAX, .rd = rd, .found = out};
-    out->times.count = out->voices.count = 0;
+    LIST_CUT(&out->times, 0);
+    LIST_CUT(&out->voices, 0);
     run(&c, rd->r->kind);
     out->text = (struct text){rd->scratch, c.length};
     normalise_cleaned(rd, out);

@@ -74,7 +74,9 @@ void normalise_cleaned(struct reader *rd, struct cleaned *out)
     }
     for (; voice < out->voices.count; voice++)
         out->voices.at[voice].offset = whole.length;
-    if (length != whole.length)
-        out->times.count = out->voices.count = 0;
+    if (length != whole.length) {
+        LIST_CUT(&out->times, 0);
+        LIST_CUT(&out->voices, 0);
+    }
     out->text = whole;
 }

@@ -156,5 +156,5 @@ void unroll_cues(struct reader *rd)
         if (shown < here.text.length)
             r->cues.at[kept++] = cue_after(rd, &here, shown);
     }
-    r->cues.count = kept;
+    LIST_CUT(&r->cues, kept);
 }

@@ -69,7 +69,7 @@ static void judge_marks(struct timed_lines *t)
         before = m.start;
         t->marks.at[kept++] = m;
     }
-    t->marks.count = kept;
+    LIST_CUT(&t->marks, kept);
 }
 
 static size_t trim_end(struct text source, size_t begin, size_t end)

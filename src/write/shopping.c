@@ -221,7 +221,8 @@ bool basket_add(struct shopping_basket *b, const struct recording *r, const stru
         if (!dish_wanted(w, i))
             continue;
         if (!shown_make(&shown, w, &r->dishes.at[i], p)) {
-            b->dishes.count = b->titles.count = before;
+            LIST_CUT(&b->dishes, before);
+            LIST_CUT(&b->titles, before);
             return false;
         }
         *LIST_ADD(w->scratch, &b->dishes) =

@@ -27,8 +27,9 @@ def cases(lines):
 
 
 def written(said):
-    run = subprocess.run([PROGRAM, "extract", "--as-one-dish", "-"], input=f"0:00 {said}\n", capture_output=True,
-                         text=True, check=True)
+    captions = "\n".join(["0:00 " + caption if n == 0 else caption for n, caption in enumerate(said.split(" | "))])
+    run = subprocess.run([PROGRAM, "extract", "--as-one-dish", "-"], input=captions + "\n", capture_output=True, text=True,
+                         check=True)
     return [step["text"] for dish in json.loads(run.stdout)["dishes"] for step in dish["steps"]]
 
 

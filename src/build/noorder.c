@@ -127,16 +127,22 @@ bool is_consequence(const struct builder *b, size_t i)
 #define LEAVE_SECONDS 25.0
 #define SHORT_SECONDS 120.0 /* what is no longer has no room for leave taking */
 
+/* Whether the recording ends soon behind the word, and is long enough for a leave taking. */
+static bool is_at_the_end(const struct recording *r, size_t word)
+{
+    double end = r->words.at[r->words.count - 1].end;
+    return end >= SHORT_SECONDS && r->words.at[word].start >= end - LEAVE_SECONDS;
+}
+
 bool is_camera(const struct builder *b, size_t i)
 {
     const struct chunk *c = &b->chunks.at[i];
-    const struct word *word = &b->r->words.at[c->first],
-                      *end = &b->r->words.at[b->r->words.count - 1];
     struct phrasal split; /* "turn this off" */
+    if (!is_at_the_end(b->r, c->first))
+        return false;
     const struct entry *e =
         find_phrasal(b, i, &split) ? action_entry(b->k, split.action) : c->entry;
-    if (!e || !(e->marks & MARK_OF(changes)) || word->start < end->end - LEAVE_SECONDS
-        || end->end < SHORT_SECONDS)
+    if (!e || !(e->marks & MARK_OF(changes)))
         return false;
     for (size_t n = 0; n < b->chunks.count; n++) {
         unsigned char tag = b->chunks.at[n].tag;

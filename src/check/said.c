@@ -147,7 +147,7 @@ static struct looks looks_behind(const struct recording *r, size_t i)
 }
 
 /* Whether the place can take one of them; most can not. */
-static bool may_take(const struct token *t, const struct looks *looks)
+static inline bool may_take(const struct token *t, const struct looks *looks)
 {
     return !t || t->end || unit_set_meets(&t->tags, &looks->tags)
            || (t->word_shapes & looks->keys) | (t->value_shapes & looks->values);
@@ -198,11 +198,11 @@ static size_t next_place(const uint64_t *places, size_t word, size_t last)
     return last + 1;
 }
 
-bool said_find(const struct sayings *sayings, const struct recording *r, const char *set,
-               struct span within, struct span *where)
+bool said_find_set(const struct sayings *sayings, const struct recording *r, struct text set,
+                   struct span within, struct span *where)
 {
     const struct saying_list *list = sayings->list;
-    size_t row = list->table ? table_find(list->table, text_from(set)) : list->all.count;
+    size_t row = list->table ? table_find(list->table, set) : list->all.count;
     if (row >= list->all.count || within.first > within.last || within.last >= r->words.count)
         return false;
     size_t number = list->all.at[row].number;

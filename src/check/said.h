@@ -20,7 +20,13 @@ bool listen_for(struct recording *r, const struct saying_list *list, const struc
                 struct problems *p);
 /* The first place in words [first, last] of that recording where one of the set is said; false when
  * there is none. */
-bool said_find(const struct sayings *sayings, const struct recording *r, const char *set,
-               struct span within, struct span *where);
+bool said_find_set(const struct sayings *sayings, const struct recording *r, struct text set,
+                   struct span within, struct span *where);
+/* Here, so that a literal's length is known at the call. */
+static inline bool said_find(const struct sayings *sayings, const struct recording *r,
+                             const char *set, struct span within, struct span *where)
+{
+    return said_find_set(sayings, r, (struct text){set, strlen(set)}, within, where);
+}
 
 #endif

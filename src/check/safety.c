@@ -64,18 +64,6 @@ static unsigned long number_cell(struct text t, unsigned long otherwise)
     return ratio_finite(n) ? (unsigned long) n.over : otherwise;
 }
 
-static bool set_said(const struct checker *c, struct text set, struct span within,
-                     struct span *where)
-{
-    char name[32];
-    if (set.length >= sizeof name)
-        return false;
-    for (size_t i = 0; i < set.length; i++)
-        name[i] = set.at[i];
-    name[set.length] = '\0';
-    return said_find(&c->sayings, c->r, name, within, where);
-}
-
 static bool real(const struct checker *c, struct span words)
 {
     for (size_t i = words.first; i <= words.last; i++)
@@ -116,7 +104,7 @@ static bool said_around(const struct checker *c, const struct safety_rule *rule,
         around.last = said.last + near;
     if (at_once && around.first < begins_before(c, said))
         around.first = begins_before(c, said);
-    for (; around.first <= around.last && set_said(c, set, around, &where);
+    for (; around.first <= around.last && said_find_set(&c->sayings, c->r, set, around, &where);
          around.first = where.last + 1)
         if ((real(c, where) || span_has_tag(c->r, where, TAG_NOT))
             && !(at_once && too_late(c, said, where)))
@@ -148,7 +136,7 @@ static bool taken_back(const struct checker *c, struct span words)
     struct span where, behind = {words.last + 1, words.last + TAKEN_BACK_WORDS};
     if (behind.last > c->dish->words.last)
         behind.last = c->dish->words.last;
-    return set_said(c, text_from("taken_back"), behind, &where);
+    return said_find(&c->sayings, c->r, "taken_back", behind, &where);
 }
 
 /* Whether the dish holds one of the foods, or they are spoken of right before; and no other meat is
@@ -211,14 +199,15 @@ static bool of_uneaten(const struct checker *c, struct span words)
 {
     struct span where,
         near = {words.first > UNEATEN_WORDS ? words.first - UNEATEN_WORDS : 0, words.last};
-    return set_said(c, text_from("uneaten"), near, &where);
+    return said_find(&c->sayings, c->r, "uneaten", near, &where);
 }
 
 static void listen(struct checker *c, const struct safety_rule *rule, struct span part)
 {
     struct span where;
     const bool once = text_is(cell(rule, RULE_UNLESS), "inside");
-    while (part.first <= part.last && set_said(c, cell(rule, RULE_SAID), part, &where)) {
+    while (part.first <= part.last
+           && said_find_set(&c->sayings, c->r, cell(rule, RULE_SAID), part, &where)) {
         part.first = where.last + 1;
         /* Its own words are a "don't". */
         bool kept = text_starts(cell(rule, RULE_SAID), "kept")

@@ -115,6 +115,18 @@ static bool is_other_bowl(const struct recording *r, const struct sentence *s, s
     return w->tag == TAG_MORE || is_marked(w, MARK_OF(counts));
 }
 
+/* "The second one went in the fire": of a thing that was, and no announcement; "the last one, roast
+ * carrots" is one. */
+static bool is_of_the_past(const struct recording *r, const struct sentence *s, size_t i)
+{
+    while (++i < s->last && r->words.at[i].tag == TAG_INSIDE)
+        ;
+    if (i >= s->last || r->words.at[i].tag != TAG_DONE)
+        return false;
+    const unsigned char next = r->words.at[i + 1].tag;
+    return next == TAG_THE || next == TAG_IT || next == TAG_INTO;
+}
+
 /* Words by which a sentence turns to something, or goes on with it. */
 void read_turn(const struct recording *r, const struct sentence *s, struct feature *f)
 {
@@ -133,7 +145,7 @@ void read_turn(const struct recording *r, const struct sentence *s, struct featu
         f->other_bowl |= is_other_bowl(r, s, i);
         f->vessel |= w->tag == TAG_VESSEL && i > s->first;
         f->order |= w->tag == TAG_OPENER && is_marked(w, MARK_OF(counts))
-                    && i < s->first + ORDER_WORDS && !acted;
+                    && i < s->first + ORDER_WORDS && !acted && !is_of_the_past(r, s, i);
         f->points |= (w->tag == TAG_THE || w->tag == TAG_THERE) && is_marked(w, MARK_OF(strong))
                      && i < s->first + POINT_WORDS;
         f->vessel_first |= w->tag == TAG_VESSEL && i < s->first + VESSEL_WORDS && !acted;

@@ -171,15 +171,18 @@ static bool told(const struct checker *c, const struct safety_rule *rule)
 
 /* "I pull mine at 150, a little pink is fine": what was said of it in the same breath is enough. */
 #define SAME_BREATH_SECONDS 20
+/* Two rules about the same words: "rice sat out since Sunday". */
+#define SAME_WORDS_SECONDS 3
 static bool told_at(const struct checker *c, const struct safety_rule *rule, double at)
 {
     struct text publication = TEXT_EMPTY;
     published(c, cell(rule, RULE_SOURCE), &publication);
     for (size_t i = 0; i < c->r->findings.count; i++) {
         const struct finding *f = &c->r->findings.at[i];
+        const double breath =
+            text_equal(f->source, publication) ? SAME_BREATH_SECONDS : SAME_WORDS_SECONDS;
         if (f->dish == c->number && text_equal(f->kind, c->rows[CASE_unsafe].kind)
-            && text_equal(f->source, publication) && f->at < at + SAME_BREATH_SECONDS
-            && at < f->at + SAME_BREATH_SECONDS)
+            && f->at < at + breath && at < f->at + breath)
             return true;
     }
     return false;

@@ -170,6 +170,8 @@ void find_remembered(struct checker *c)
             other = other_than(c, &times, n, NULL);
         else if (must_be(c, m) || (stands_behind(c, "all_it_needs", m->words) && verb_of(c, m)))
             other = other_than(c, &times, n, verb_of(c, m));
+        else if (stands_behind(c, "all_it_took", m->words))
+            other = other_than(c, &times, n, NULL);
         else if (stands_before(c, "eaten_after", m->words))
             other = wait_before(c, &times, n);
         if (other)

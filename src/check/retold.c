@@ -83,6 +83,34 @@ static void check_asked(struct checker *c, const struct sentence *s)
     report_otherwise(c, answer->words, entry_shown(food), c->number, before);
 }
 
+/* "How much salt did you say? Two teaspoons": an answer that names no food. */
+#define ASK_WORDS 8
+static void check_how_much(struct checker *c, const struct sentence *s)
+{
+    struct span where;
+    struct amount told;
+    const struct entry *food = NULL;
+    if (!said_find(&c->sayings, c->r, "how_much", (struct span){s->first, s->last}, &where))
+        return;
+    for (size_t i = where.first; i <= where.last; i++)
+        if (c->r->words.at[i].tag == TAG_FOOD)
+            food = c->r->words.at[i].entry;
+    const struct match *answer = food ? answer_to(c, where.last + 1, &told) : NULL;
+    const struct ingredient *before = answer ? line_before(c, food, s->first) : NULL;
+    if (!before || before->id + ASK_WORDS > where.first
+        || span_has_tag(c->r,
+                        (struct span){where.last + 1, answer->words.last + 2 < c->r->words.count
+                                                          ? answer->words.last + 2
+                                                          : answer->words.last},
+                        TAG_FOOD))
+        return;
+    double now = amount_in(c, &told, told.unit, before->amount.unit);
+    if (now <= 0
+        || overlap(now, now, ratio_double(before->amount.min), ratio_double(before->amount.max)))
+        return;
+    report_otherwise(c, answer->words, entry_shown(food), c->number, before);
+}
+
 /* ---- "four cups of liquid all together" */
 
 static bool is_liquid(const struct checker *c, const struct ingredient *line)
@@ -139,6 +167,7 @@ void find_retold(struct checker *c)
     for (size_t i = sentence_from(c->r, c->dish->words.first); i < until; i++)
         if (in_dish(c, c->r->sentences.at[i].first)) {
             check_asked(c, &c->r->sentences.at[i]);
+            check_how_much(c, &c->r->sentences.at[i]);
             check_liquid(c, &c->r->sentences.at[i]);
         }
 }

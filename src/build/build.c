@@ -263,6 +263,7 @@ bool build_recipes(struct recording *r, const struct pack *k, struct problems *p
         }
         settle_steps(&b);
         drop_questions(b.dish);
+        name_parts(&b);
         write_steps(&b);
     }
     return true;

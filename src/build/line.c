@@ -96,7 +96,7 @@ void use_again(struct builder *b, struct ingredient *old, const struct chunk *c,
         old->at = said_at(b, c->first);
     old->questioned = old->questioned && !used;
     b->last_said = said_at(b, c->first);
-    old->used = true;
+    old->used |= used || !old->laid_out; /* "the orange is still sat there" */
     old->again = c->last;
     old->announced = old->announced && b->rundown;
     set_scope(old, c->scope & SCOPE_TASTE);

@@ -45,6 +45,8 @@ struct ingredient *generic_of(struct builder *b, const struct chunk *c, const st
 
 /* "I've got some olives out too", "I've put out almonds here as well": it stands ready, and is put
  * in later or never. */
+/* partof.c: gives lines the group of a part that is named only once it is made. */
+void name_parts(struct builder *b);
 bool is_laid_out(const struct builder *b, size_t index);
 /* Whether the food is what is made here, of other foods: "I'll make the custard". Notes it. */
 bool is_made_here(struct builder *b, size_t index, const struct entry *food,

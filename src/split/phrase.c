@@ -6,6 +6,7 @@
 #include "match/clause.h"
 #include "split/title.h"
 #include "split/told.h"
+#include "split/turn.h"
 
 bool is_unreal(const struct recording *r, struct span words)
 {
@@ -118,7 +119,7 @@ static bool is_told(const struct recording *r, const struct sentence *s, const s
     return (s->flags & SENTENCE_STORY) != 0;
 }
 
-/* "Squeeze the third one": of several pieces, no dish. */
+/* "Squeeze the third one", "the second one went in the fire": of several pieces, no dish. */
 static bool numbers_pieces(const struct recording *r, const struct sentence *s,
                            const struct match *m)
 {
@@ -128,7 +129,7 @@ static bool numbers_pieces(const struct recording *r, const struct sentence *s,
     for (size_t i = s->first; i < m->words.first; i++)
         if (word_acts(&r->words.at[i]))
             return true;
-    return false;
+    return tells_of_one(r, s, m->words.first + e->words_count - 1);
 }
 
 /* How sure a name must be that opens a dish: "meanwhile the rice" turns to it, "meanwhile two

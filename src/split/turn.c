@@ -115,9 +115,7 @@ static bool is_other_bowl(const struct recording *r, const struct sentence *s, s
     return w->tag == TAG_MORE || is_marked(w, MARK_OF(counts));
 }
 
-/* "The second one went in the fire": of a thing that was, and no announcement; "the last one, roast
- * carrots" is one. */
-static bool is_of_the_past(const struct recording *r, const struct sentence *s, size_t i)
+bool tells_of_one(const struct recording *r, const struct sentence *s, size_t i)
 {
     while (++i < s->last && r->words.at[i].tag == TAG_INSIDE)
         ;
@@ -145,7 +143,7 @@ void read_turn(const struct recording *r, const struct sentence *s, struct featu
         f->other_bowl |= is_other_bowl(r, s, i);
         f->vessel |= w->tag == TAG_VESSEL && i > s->first;
         f->order |= w->tag == TAG_OPENER && is_marked(w, MARK_OF(counts))
-                    && i < s->first + ORDER_WORDS && !acted && !is_of_the_past(r, s, i);
+                    && i < s->first + ORDER_WORDS && !acted && !tells_of_one(r, s, i);
         f->points |= (w->tag == TAG_THE || w->tag == TAG_THERE) && is_marked(w, MARK_OF(strong))
                      && i < s->first + POINT_WORDS;
         f->vessel_first |= w->tag == TAG_VESSEL && i < s->first + VESSEL_WORDS && !acted;

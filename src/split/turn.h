@@ -11,4 +11,8 @@ size_t after_so(const struct recording *r, const struct sentence *s);
  * known already. */
 void read_turn(const struct recording *r, const struct sentence *s, struct feature *f);
 
+/* Whether the words behind word `i`, which ends "the second one", say what became of it: "the
+ * second one went in the fire" announces no dish, "the last one, roast carrots" does. */
+bool tells_of_one(const struct recording *r, const struct sentence *s, size_t i);
+
 #endif

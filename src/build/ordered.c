@@ -91,9 +91,11 @@ static enum verdict is_asked(const struct asked *q)
 /* "From start to finish", "now that I finish": with nothing that it is done to or with. */
 static enum verdict only_ends(const struct asked *q)
 {
-    bool last = q->i + 1 == q->b->chunks.count || q->b->r->words.at[q->c->last].after >= AFTER_COMMA
-                || !(chunk_tag(&q->b->chunks, q->i + 1) == TAG_INTO || has_any_object(q));
-    return last && !has_any_object(q) && is_step_word(q->b, q->c, "ends-only") ? NO : PASS;
+    return is_step_word(q->b, q->c, "ends-only") && !has_any_object(q)
+                   && (chunk_tag(&q->b->chunks, q->i + 1) != TAG_INTO
+                       || q->b->r->words.at[q->c->last].after >= AFTER_COMMA)
+               ? NO
+               : PASS;
 }
 
 /* "They add the garlic first, and it burns": people who do it wrong. */

@@ -15,29 +15,40 @@ static bool tells_inside(const struct step *s)
     return false;
 }
 
-/* Whether something was heated behind word `word`: a verb said so, or it went on a grill. */
-static bool is_heated_since(const struct builder *b, size_t word)
+static bool heats(const struct builder *b, const struct step *s)
 {
-    const struct dish *d = b->dish;
-    if (b->grill_at > word)
+    if (tells_inside(s))
         return true;
-    for (size_t i = d->steps.count; i-- > 0 && d->steps.at[i].words.last > word;) {
-        if (tells_inside(&d->steps.at[i]))
+    for (size_t n = 0; n < s->actions.count; n++) {
+        const struct entry *e = action_entry(b->k, s->actions.at[n]);
+        if (e && e->marks & MARK_OF(heats) && !(e->marks & MARK_OF(changes)))
             return true;
-        for (size_t n = 0; n < d->steps.at[i].actions.count; n++) {
-            const struct entry *e = action_entry(b->k, d->steps.at[i].actions.at[n]);
-            if (e && e->marks & MARK_OF(heats) && !(e->marks & MARK_OF(changes)))
-                return true;
-        }
     }
     return false;
 }
 
+/* The last word with which something was heated: a verb said so, or it went on a grill; 0 for none.
+ */
+static size_t heated_at(const struct builder *b)
+{
+    const struct dish *d = b->dish;
+    for (size_t i = d->steps.count; i-- > 0;) {
+        size_t last = d->steps.at[i].words.last;
+        if (last <= b->grill_at || heats(b, &d->steps.at[i]))
+            return last > b->grill_at ? last : b->grill_at;
+    }
+    return b->grill_at;
+}
+
+/* A part of the dish that waits was made of the last so many foods. */
+#define PART_LINES 12
+
 bool lies_in(const struct builder *b, struct text part)
 {
-    for (size_t i = b->dish->ingredients.count; i-- > 0;)
+    const size_t count = b->dish->ingredients.count;
+    for (size_t i = count; i-- > 0 && count - i <= PART_LINES;)
         if (text_equal(b->dish->ingredients.at[i].group, part))
-            return !is_heated_since(b, b->dish->ingredients.at[i].id);
+            return heated_at(b) <= b->dish->ingredients.at[i].id;
     return false;
 }
 
@@ -69,7 +80,7 @@ bool lies_raw(const struct builder *b)
         const struct entry *e = b->dish->ingredients.at[i].entry;
         tasty += !e || !(e->marks & (RAW | MARK_OF(salt)));
     }
-    return meat && tasty + 1 >= MARINADE_FOODS && !is_heated_since(b, meat->id);
+    return meat && tasty + 1 >= MARINADE_FOODS && heated_at(b) <= meat->id;
 }
 
 /* Whether words [first, last] pour water or milk over something, or cover it with them. */

@@ -148,13 +148,45 @@ static bool is_a_day(const struct builder *b, size_t index)
            && !waits_here(b) && !(index && b->chunks.at[index - 1].tag == TAG_FOR);
 }
 
+/* What may stand between "been" and the time: "been more like", "been its", "been on there". */
+#define BEEN_CHUNKS 4
+
+/* "It's been forty minutes": the time that the dish has had, where nothing says where or by what
+ * verb: "they've been in the oven for an hour". */
+static bool has_been(const struct builder *b, size_t index)
+{
+    const struct chunks *c = &b->chunks;
+    for (size_t i = index; i-- > 0 && index - i <= BEEN_CHUNKS;) {
+        const struct chunk *k = &c->at[i];
+        if (is_step_word(b, k, "been"))
+            return b->dish->steps.count > 0 && chunk_tag(c, index + 1) != TAG_INTO;
+        if (k->tag == TAG_FOR || k->tag == TAG_ACTION || k->tag == TAG_DOING || k->tag == TAG_OVEN
+            || k->tag == TAG_PLACE || k->tag == TAG_VESSEL
+            || b->r->words.at[k->last].after >= AFTER_COMMA)
+            break;
+    }
+    return false;
+}
+
+/* "Ten minutes for the eggs is over", "twenty minutes are up" */
+static bool is_up(const struct builder *b, size_t index)
+{
+    const struct chunks *c = &b->chunks;
+    for (size_t i = index + 1; i + 1 < c->count && i <= index + BEEN_CHUNKS; i++) {
+        if (b->r->words.at[c->at[i - 1].last].after >= AFTER_COMMA)
+            return false;
+        if (c->at[i].tag == TAG_BE && is_step_word(b, &c->at[i + 1], "over"))
+            return true;
+    }
+    return false;
+}
+
 /* "An hour old", "every ten minutes", "dinner's in an hour": no time that anything takes. */
 static bool is_no_length(const struct builder *b, size_t index)
 {
     const struct chunks *c = &b->chunks;
-    if (index + 2 < c->count && c->at[index + 1].tag == TAG_BE
-        && is_step_word(b, &c->at[index + 2], "over"))
-        return true; /* "twenty minutes are up" */
+    if (is_up(b, index) || has_been(b, index))
+        return true;
     return (index + 1 < c->count && is_step_word(b, &c->at[index + 1], "passed"))
            || (index > 0 && is_step_word(b, &c->at[index - 1], "every")) || is_owned(b, index)
            || is_a_day(b, index);

@@ -49,6 +49,8 @@ static struct text counted_by(const struct builder *b, size_t index)
         const struct chunk *c = &b->chunks.at[i];
         if (c->tag == TAG_SIDE)
             return is_one_side(b, index, i) ? TEXT_EMPTY : entry_value(c->entry);
+        if (is_step_word(b, c, "batches") && chunk_tag(&b->chunks, i + 1) != TAG_OF)
+            return TEXT_OF("batch"); /* "five minutes a lot", "a go" */
         if (c->tag != TAG_EACH && c->tag != TAG_ARTICLE && c->tag != TAG_INTO && c->tag != TAG_THE
             && c->tag != TAG_HEDGE && c->tag != TAG_NUMBER && c->tag != TAG_FOR)
             break;

@@ -146,7 +146,7 @@ stamp out	cut	cuts	punch out
 cut the ends	trim	cuts prep	cut the tips | cut the ends off | cut the tips off | cut off the ends	verb:cuts,cutting,cut,cut
 top and tail	trim	cuts prep		verb:tops and tails,topping and tailing,topped and tailed,topped and tailed
 chiffonade	shred
-hollow out	hollow	cuts prep	scoop out
+hollow out	hollow	cuts prep
 pick	pick	cuts prep	pick off | pick over
 pluck	pick
 strip	strip	cuts prep		verb2
@@ -245,7 +245,8 @@ line	line	early	line with
 poke	poke		poke into
 prick	prick		pierce | dock
 make holes	prick		make little holes | make small holes | make a few holes | poke holes | poke some holes | poke a few holes	verb:makes,making,made,made
-punch down	knock back		knock back | knock down | punch
+knock back	knock back		knock down
+punch	punch		punch down
 deflate	knock back		knock the air out | knock the air out of
 stretch	stretch		stretch out | stretch and fold	verb
 laminate	laminate
@@ -474,6 +475,7 @@ release	release
 run a knife around	release		run a knife round | run a knife around the edge | run a knife round the edge | run a knife around the edges | run your knife around | run a knife around the outside	verb:runs,running,ran,run
 vent	release
 @marks
+scoop out	scoop
 push	push
 flip	flip	brief turns	flip over | flip around	verb2
 turn	turn	brief turns	turn around | rotate

@@ -3,6 +3,7 @@
 #ifndef DISHTAKE_BASE_ARENA_H
 #define DISHTAKE_BASE_ARENA_H
 
+#include <assert.h>
 #include <setjmp.h>
 #include <stddef.h>
 
@@ -60,6 +61,18 @@ struct text arena_text(struct arena *a, struct text t);
 struct text arena_format(struct arena *a, const char *format, ...)
     __attribute__((format(printf, 2, 3)));
 
+/* With sanitizers, where each thing handed out is a block of its own: that nobody left an element
+ * behind a list's end. */
+static inline void list_assert_zero(const void *at, size_t size)
+{
+#ifdef ARENA_MALLOC
+    for (size_t i = 0; i < size; i++)
+        assert(((const char *) at)[i] == 0);
+#else
+    (void) at, (void) size;
+#endif
+}
+
 /* A list that grows in an arena: `LIST(struct cue) cues;` zeroed is empty. */
 #define LIST(type)          \
     struct {                \
@@ -72,6 +85,7 @@ struct text arena_format(struct arena *a, const char *format, ...)
     ((list)->at = (list)->count < (list)->room ? (list)->at                                     \
                                                : arena_grow((arena), (list)->at, (list)->count, \
                                                             &(list)->room, sizeof *(list)->at), \
+     list_assert_zero(&(list)->at[(list)->count], sizeof *(list)->at),                          \
      &(list)->at[(list)->count++])
 /* The same at place `i`, a number that stays the same while the list grows; the elements from there
  * on move up. */

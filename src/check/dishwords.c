@@ -96,7 +96,7 @@ void look_at(struct checker *c, size_t dish)
 {
     c->number = dish;
     c->dish = &c->r->dishes.at[dish];
-    c->parts.count = 0;
+    LIST_CUT(&c->parts, 0);
     for (size_t i = 0; i < c->dish->spans.count; i++) {
         struct span s = c->dish->spans.at[i];
         struct span *before = c->parts.count ? &c->parts.at[c->parts.count - 1] : NULL;

@@ -145,7 +145,7 @@ static struct cue settle_cue(struct reader *rd, const struct draft *d, struct cl
     }
     if (!times_are_good(d, clean)) {
         repair(rd, REPAIR_WORD_TIMES, d->line);
-        clean->times.count = 0;
+        LIST_CUT(&clean->times, 0);
     }
     if (clean->times.count) {
         struct word_time *times = arena_alloc(a, clean->times.count * sizeof *times);

@@ -25,7 +25,7 @@ struct roll {
 
 static void find_words(struct arena *a, struct text t, words *w)
 {
-    w->count = 0;
+    LIST_CUT(w, 0);
     for (size_t i = 0; i < t.length;) {
         size_t begin = i;
         while (i < t.length && t.at[i] != ' ' && t.at[i] != '\n')

@@ -240,8 +240,10 @@ void split_speakers(struct reader *rd)
         const struct cue whole = captions[i];
         /* The turns stand in place of the captions that were read, as long as there are no more of
          * them than of these; then they move. */
-        if (turns.cues.at == captions)
+        if (turns.cues.at == captions) {
             turns.cues.room = i + 1;
+            captions[i] = (struct cue){0};
+        }
         split_cue(&turns, &whole);
     }
     share_times(&turns);

@@ -70,7 +70,7 @@ void list_heard_foods(struct hearing *h)
     size_t count;
     const struct entry *entries = pack_entries(h->ear->k, &count);
     const struct pronounced *all = pack_pronounced(h->ear->k, TAG_FOOD, &count);
-    h->foods.count = 0;
+    LIST_CUT(&h->foods, 0);
     for (size_t i = 0; i < count; i++)
         if (count_of(h, TAG_FOOD, entry_value(&entries[all[i].entry]).at))
             *LIST_ADD(h->r->arena, &h->foods) = i;

@@ -175,6 +175,7 @@ large			big | good size | good sized | larger | jumbo | huge | giant | largish |
 small			little | tiny | wee | smaller | smallish | mini | teeny | baby
 medium			medium sized | medium size | average | average sized | regular sized
 extra large			xl | very large
+nests of			nest of | cakes of | bundles of dried
 
 @tag STATE
 @forms none

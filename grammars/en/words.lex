@@ -4,7 +4,7 @@
 @tag ARTICLE
 @forms none
 @marks joins
-a			an
+a			an | a wee
 
 @tag THE
 @forms none

@@ -110,6 +110,8 @@ static void read_foods(struct builder *b, bool question)
             build_number(b, c);
         else if (c->tag == TAG_UNIT && !question)
             build_unit(b, c, i);
+        else if (c->tag == TAG_MEASURE && c->match && !question)
+            build_depth(b, c);
         else if (c->tag == TAG_TASTE && !question)
             season_last(b);
         else if (c->tag == TAG_ATLEAST && !question)

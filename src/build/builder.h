@@ -80,6 +80,8 @@ void ask_line(struct builder *b, const struct chunk *c);
  * hides a food.
  */
 void build_amount(struct builder *b, const struct chunk *c, size_t index);
+/* A length behind oil or water, said as an amount of it. */
+void build_depth(struct builder *b, const struct chunk *c);
 void build_number(struct builder *b, const struct chunk *c);
 void build_unit(struct builder *b, const struct chunk *c, size_t index);
 void build_hidden(struct builder *b, const struct chunk *c, size_t index);

@@ -143,6 +143,22 @@ static void give_vague(const struct builder *b, struct ingredient *line, const s
     line->vague = true;
 }
 
+/* "Vegetable oil in the pan, three centimetres, ...": how deep it is, between commas. */
+void build_depth(struct builder *b, const struct chunk *c)
+{
+    struct ingredient *line = last_line(b);
+    struct said_amount said = {0};
+    const bool apart = c->first && b->r->words.at[c->first - 1].after == AFTER_COMMA
+                       && b->r->words.at[c->last].after >= AFTER_COMMA;
+    if (!apart || !line || line->id < b->sentence->first || line->amount.known || !line->entry
+        || !(line->entry->marks & (MARK_OF(fat) | MARK_OF(water)))
+        || line->entry->marks & MARK_OF(dairy))
+        return; /* "I butter the form, 24 centimetres" */
+    line_amount(b->r, b->sentence, c->match, &said);
+    if (said.amount.known)
+        set_said(line, &said);
+}
+
 /* An amount with no food beside it: "another cup", "that was four cups, by the way", "how much? A
  * spoon." */
 void build_amount(struct builder *b, const struct chunk *c, size_t index)

@@ -59,7 +59,7 @@ aleppo pepper			aleppo chili flakes | pul biber | urfa pepper | urfa biber | urf
 gochugaru			korean chili flakes | korean chilli flakes | korean red pepper flakes | korean chili powder
 chipotle powder			ground chipotle | chipotle chili powder | chipotle chilli flakes | chipotle flakes
 ancho powder	ancho chili powder		ancho chili powder | ancho chile powder
-cinnamon			ground cinnamon | cinnamon powder
+cinnamon			ground cinnamon | cinnamon powder | canela | mexican cinnamon | cassia
 @marks spice
 cinnamon stick			cinnamon bark | cinnamon quill | cassia bark	noun
 @marks uncounted spice
@@ -168,7 +168,7 @@ lime powder			dried lime | dried black lime | black lime
 spice		generic	spice mix | spice blend | mixed spices | seasoning mix | seasoning blend | spice mixture	noun
 # Counted. "bay" alone is the tree's leaf only beside a number.
 @marks spice savory
-bay leaf			dried bay leaf | fresh bay leaf | bay	noun
+bay leaf			dried bay leaf | fresh bay leaf | bay | tej patta | caribbean bay leaf	noun
 curry leaf			fresh curry leaf | karapincha	noun
 # The same, but neither sweet nor savory by itself.
 @marks spice
@@ -247,8 +247,8 @@ onion			yellow onion | white onion | brown onion | spanish onion | cooking onion
 red onion			purple onion
 sweet onion			vidalia onion | vidalia
 pearl onion			baby onion | button onion | cipollini onion | cipollini | silverskin onion | pickling onion | boiling onion
-scallion			green onion | spring onion | salad onion | scallion green | scallion white | green onion top
-shallot			banana shallot | french shallot | eschalot | asian shallot | echalion shallot
+scallion			green onion | spring onion | salad onion | scallion green | scallion white | green onion top | escallion | welsh onion | korean chives | buchu
+shallot			banana shallot | french shallot | eschalot | asian shallot | echalion shallot | small onion | sambar onion
 leek			baby leek
 garlic		uncounted	fresh garlic	none
 roasted garlic		uncounted		none
@@ -261,7 +261,7 @@ wasabi		uncounted	wasabi paste | fresh wasabi	none
 celery		uncounted	celery heart	none
 celeriac			celery root | celery knob
 parsnip
-turnip			baby turnip | white turnip
+turnip			baby turnip | white turnip | shalgam
 rutabaga			swede | yellow turnip | neep
 radish			red radish | breakfast radish | watermelon radish
 daikon			daikon radish | mooli | white radish | korean radish | mu radish
@@ -271,8 +271,8 @@ jerusalem artichoke			sunchoke
 lotus root
 burdock root			gobo | burdock
 jicama
-taro			taro root | eddo | dasheen | cocoyam
-cassava			yuca | manioc | yucca root
+taro			taro root | eddo | dasheen | cocoyam | arbi | gabi | kochu | colocasia
+cassava			yuca | manioc | yucca root | mandioca | aipim | boniato
 yam			yam root
 malanga			yautia | tannia
 ackee			akee
@@ -300,7 +300,7 @@ orange bell pepper			orange pepper | orange capsicum
 roasted red pepper		cooked	jarred roasted red pepper | roasted pepper | jarred red pepper | roasted bell pepper | piquillo pepper | fire roasted red pepper | roasted red bell pepper
 # The plural is the vegetable.
 peppers	bell pepper	plural		none
-chili pepper	chili		chili | chilli | chile | chile pepper | chilli pepper | hot pepper | fresh chilli | fresh chili | fresh chile | hot chili | hot chilli | hot chile | seasoning pepper | pimento pepper | pimiento pepper | calabrian chilli | rocoto
+chili pepper	chili		chili | chilli | chile | chile pepper | chilli pepper | hot pepper | fresh chilli | fresh chili | fresh chile | hot chili | hot chilli | hot chile | seasoning pepper | pimento pepper | pimiento pepper | calabrian chilli | rocoto | siling haba | aji dulce | ata rodo | wiri wiri pepper | kancha lanka
 chilies	chili	plural	chillies | fresh chillies | fresh chilies | hot chillies | hot chilies	none
 red chilies	red chili	plural	red chillies | long red chillies | long red chilies	none
 green chilies	green chili	plural	green chillies | long green chillies	none
@@ -318,12 +318,12 @@ shishito pepper			shishito | padron pepper
 banana pepper			pepperoncini | peperoncini | pepperoncino | hungarian wax pepper
 ghost pepper
 pimiento			pimento
-dried chili			dried chilli | dried red chili | dried red chilli | dried chile | dried red chile | whole dried chilli | chile de arbol | arbol chile | dried kashmiri chilli | kashmiri chilli | kashmiri chili
+dried chili			dried chilli | dried red chili | dried red chilli | dried chile | dried red chile | whole dried chilli | chile de arbol | arbol chile | dried kashmiri chilli | kashmiri chilli | kashmiri chili | guindilla | byadgi chilli | guntur chilli | nora pepper | cascabel chile
 ancho chile	ancho chili		ancho chili | ancho
 guajillo chile	guajillo chili		guajillo chili | guajillo | guajillo pepper
 pasilla chile	pasilla chili		pasilla | pasilla chili | mulato chile
 chipotle	chipotle pepper		chipotle pepper | chipotle chile | chipotle chili | chipotle in adobo | chipotle pepper in adobo | chipotle chile in adobo | chipotles in adobo | chipotle peppers in adobo | chipotle peppers in adobo sauce
-eggplant			aubergine | baby aubergine | japanese eggplant | chinese eggplant | italian eggplant | brinjal | globe eggplant
+eggplant			aubergine | baby aubergine | japanese eggplant | chinese eggplant | italian eggplant | brinjal | globe eggplant | garden egg | thai aubergine | apple eggplant | pea aubergine
 squash		generic	summer squash | winter squash
 yellow squash			yellow summer squash | pattypan squash | crookneck squash | yellow zucchini | yellow courgette
 butternut squash			butternut | butternut pumpkin
@@ -332,9 +332,9 @@ spaghetti squash
 delicata squash			delicata
 kabocha squash			kabocha | crown pumpkin | crown prince squash | hokkaido pumpkin | hokkaido squash | red kuri squash | onion squash | buttercup squash | turban squash | japanese pumpkin
 hubbard squash
-chayote			chayote squash | choko | sayote | mirliton | christophene | chow chow | cho cho | christophine
+chayote			chayote squash | choko | sayote | mirliton | christophene | chow chow | cho cho | christophine | chuchu
 bitter melon			bitter gourd | karela | ampalaya
-bottle gourd			lauki | calabash
+bottle gourd			lauki | calabash | upo
 ridge gourd			turai
 snake gourd
 ivy gourd			tindora | tindli
@@ -342,7 +342,7 @@ cardoon
 banana blossom			banana flower
 tinda			apple gourd | indian round gourd
 winter melon
-luffa
+luffa			patola
 zucchini blossom	squash blossom		squash blossom | courgette flower
 cucumber			english cucumber | hothouse cucumber | persian cucumber | lebanese cucumber | telegraph cucumber | japanese cucumber | mini cucumber | kirby cucumber | pickling cucumber
 corn		uncounted	sweet corn | sweetcorn | corn kernel | fresh corn | kernel corn | sweetcorn kernel | sweetcorn cob
@@ -359,7 +359,7 @@ snow pea			mangetout | mange tout | sugar snap pea | snap pea | sugar snap | sno
 green bean			french bean | string bean | haricot vert | haricots verts | fine green bean | runner bean | wax bean | snap bean | long bean | dwarf bean | yard long bean | fine bean | flat bean | flat green bean | helda bean | romano bean | stick bean | bodi | bodi bean
 fava bean			broad bean | ful | ful bean
 edamame		uncounted	edamame bean | shelled edamame
-okra		uncounted	lady's finger | bhindi | okra pod | ladies finger
+okra		uncounted	lady's finger | bhindi | okra pod | ladies finger | quiabo
 asparagus		uncounted	asparagus spear | asparagus tip | white asparagus | green asparagus	none
 asparagus spears	asparagus	plural	asparagus tips	none
 broccoli		uncounted	broccoli floret | broccoli crown | calabrese
@@ -382,7 +382,7 @@ chard		uncounted	swiss chard | rainbow chard | silverbeet | silver beet	none
 collard green		uncounted	collard | couve | spring green | collards
 mustard green		uncounted
 beet green		uncounted	beetroot leaf
-turnip green		uncounted
+turnip green		uncounted	turnip top | grelos | friarielli
 dandelion green		uncounted	dandelion leaf
 water spinach		uncounted	morning glory | kangkong | kangkung
 callaloo		uncounted
@@ -444,7 +444,7 @@ nori			nori sheet | seaweed sheet | toasted nori | roasted seaweed | laver
 # The same, but neither sweet nor savory by itself.
 @marks produce
 ginger		uncounted	fresh ginger | ginger root | root ginger | fresh root ginger | gingerroot | fresh ginger root	none
-carrot			baby carrot | heritage carrot | heirloom carrot | rainbow carrot
+carrot			baby carrot | heritage carrot | heirloom carrot | rainbow carrot | gajar
 beet			beetroot | red beet | golden beet | baby beet | baby beetroot
 sweet potato			orange sweet potato | kumara | white sweet potato | purple sweet potato | orange kumara | red kumara | golden kumara
 zucchini			courgette | baby courgette | marrow | zucchini squash
@@ -452,7 +452,7 @@ pumpkin			sugar pumpkin | pie pumpkin
 rhubarb		uncounted	forced rhubarb | rhubarb stem	none
 truffle			black truffle | white truffle
 plantain			green plantain | ripe plantain | sweet plantain | saba banana | saba | ash plantain | cooking banana
-jackfruit		uncounted	young jackfruit | green jackfruit | canned jackfruit | langka | jak fruit | jak	none
+jackfruit		uncounted	young jackfruit | green jackfruit | canned jackfruit | langka | jak fruit | jak | kathal	none
 avocado			hass avocado | avocado pear | zaboca
 
 # --- fruit ---
@@ -544,12 +544,12 @@ peach nectar		uncounted	apricot nectar	none
 peach juice		uncounted		none
 # The same, but neither sweet nor savory by itself.
 @marks produce
-lemon			unwaxed lemon | fresh lemon
+lemon			unwaxed lemon | fresh lemon | gondhoraj lime
 meyer lemon
 lemon wedge			lemon twist | twist of lemon
 lime wedge
 preserved lemon		cooked	salted lemon
-lime			key lime | fresh lime | dayap
+lime			key lime | fresh lime | dayap | finger lime
 # Also a color: rules settle it.
 orange			navel orange | blood orange | valencia orange | seville orange | fresh orange
 yuzu
@@ -615,7 +615,7 @@ milk			fresh milk | cow's milk
 whole milk			full fat milk | full cream milk
 low fat milk	low-fat milk		reduced fat milk | semi skimmed milk | two percent milk | 2% milk | 2 percent milk | one percent milk | 1% milk
 skim milk			skimmed milk | nonfat milk | non fat milk | fat free milk
-buttermilk			butter milk | low fat buttermilk | cultured buttermilk | sour milk | soured milk
+buttermilk			butter milk | low fat buttermilk | cultured buttermilk | sour milk | soured milk | karnemelk
 evaporated milk
 condensed milk	sweetened condensed milk	sweet	sweetened condensed milk
 milk powder			powdered milk | dry milk | dried milk | nonfat dry milk | dry milk powder | instant milk powder
@@ -634,13 +634,13 @@ half and half	half-and-half		half and half cream | half n half | half & half
 sour cream			soured cream | light sour cream | low fat sour cream | reduced fat sour cream | fat free sour cream
 creme fraiche			half fat creme fraiche
 mexican crema			crema | crema mexicana | table crema
-yogurt			yoghurt | curd | thick curd | fresh curd | dahi | plain yogurt | natural yogurt | plain yoghurt | natural yoghurt | low fat yogurt | nonfat yogurt | plain low fat yogurt | plain nonfat yogurt | vanilla yogurt | whole milk yogurt | full fat yogurt | set yogurt | hung curd | set curd
+yogurt			yoghurt | curd | thick curd | fresh curd | dahi | plain yogurt | natural yogurt | plain yoghurt | natural yoghurt | low fat yogurt | nonfat yogurt | plain low fat yogurt | plain nonfat yogurt | vanilla yogurt | whole milk yogurt | full fat yogurt | set yogurt | hung curd | set curd | matsoni
 greek yogurt			greek yoghurt | greek style yogurt | greek style yoghurt | strained yogurt | thick yogurt | thick yoghurt | plain greek yogurt | skyr
 labneh			labne
 kefir			milk kefir
-quark			curd cheese | fromage frais
+quark			curd cheese | fromage frais | rahka | petit suisse | turo
 whey
-custard		sweet	creme anglaise | vanilla custard | ready made custard
+custard		sweet	creme anglaise | vanilla custard | ready made custard | vla
 eggnog		sweet
 dulce de leche		sweet
 cajeta		sweet
@@ -657,7 +657,7 @@ herb butter			compound butter
 garlic butter
 brandy butter		sweet
 cultured butter
-clarified butter	ghee		ghee | desi ghee | drawn butter
+clarified butter	ghee		ghee | desi ghee | drawn butter | samna | smen
 margarine			oleo | baking margarine | spread margarine | stick margarine | baking spread | margarine spread | block margarine | baking block | golden ray
 vegan butter			plant butter | dairy free butter | plant based butter | dairy free spread | vegan spread
 @marks uncounted dairy cooked savory
@@ -673,7 +673,7 @@ burrata
 stracciatella
 provolone			provolone cheese
 string cheese
-feta			feta cheese
+feta			feta cheese | white cheese | beyaz peynir | sirene | telemea
 halloumi			haloumi | halloumi cheese
 ricotta salata
 paneer			indian cottage cheese
@@ -684,7 +684,7 @@ oaxaca cheese			queso oaxaca
 monterey jack			monterey jack cheese | jack cheese | colby jack | colby jack cheese | colby | colby cheese
 pepper jack			pepper jack cheese | pepperjack
 mexican cheese blend			mexican blend cheese | mexican blend | mexican cheese | fiesta blend | italian cheese blend
-goat cheese			goat's cheese | chevre | goats cheese | soft goat cheese
+goat cheese			goat's cheese | chevre | goats cheese | soft goat cheese | goat cheese log | chevre log
 blue cheese			gorgonzola | stilton | roquefort | bleu cheese | blue cheese crumble | danish blue | roquefort cheese | gorgonzola cheese | stilton cheese
 brie			brie cheese
 camembert
@@ -785,7 +785,7 @@ ground meat		generic	minced meat | meatloaf mix
 sausage meat			sausagemeat | bulk sausage | pork sausage meat | ground sausage | breakfast sausage meat | ground pork sausage | bulk pork sausage | bulk italian sausage
 @forms noun
 @marks ground savory
-sausage			pork sausage | breakfast sausage | cumberland sausage | lincolnshire sausage | beef sausage | chipolata | fresh sausage | banger | sausage link | breakfast sausage link
+sausage			pork sausage | breakfast sausage | cumberland sausage | lincolnshire sausage | beef sausage | chipolata | fresh sausage | banger | sausage link | breakfast sausage link | chicken snag | snag | lorne sausage | square sausage | beef link
 italian sausage			sweet italian sausage | hot italian sausage | mild italian sausage | fennel sausage | spicy italian sausage
 bratwurst			brat | german sausage
 chicken sausage		poultry	turkey sausage
@@ -795,7 +795,7 @@ toulouse sausage
 # Mexican chorizo is raw and Spanish chorizo is cured: the name alone counts as raw, to be safe.
 chorizo
 fresh chorizo	chorizo		mexican chorizo | cooking chorizo
-black pudding			blood sausage | morcilla
+black pudding			blood sausage | morcilla | boudin noir | drisheen
 white pudding
 haggis
 sausage patty
@@ -884,7 +884,7 @@ canadian bacon		cooked
 @marks uncounted cooked savory
 ham			cooked ham | baked ham | smoked ham | deli ham | black forest ham | honey ham | boiled ham | ham steak
 country ham
-prosciutto			parma ham | serrano ham | jamon | jamon serrano | iberico ham | bayonne ham | speck
+prosciutto			parma ham | serrano ham | jamon | jamon serrano | iberico ham | bayonne ham | speck | presunto | jamon iberico
 bresaola
 pastrami
 roast beef			deli roast beef
@@ -905,7 +905,7 @@ confit duck	duck confit		duck confit
 @forms noun
 @marks uncounted cooked savory
 spanish chorizo	chorizo		cured chorizo | dry chorizo
-smoked sausage			kielbasa | andouille | andouille sausage | polish sausage | frankfurter | linguica | kabanos | smoked kielbasa
+smoked sausage			kielbasa | andouille | andouille sausage | polish sausage | frankfurter | linguica | kabanos | smoked kielbasa | rookworst | csaba sausage | falukorv
 hot dog			wiener | vienna sausage | cocktail sausage
 lap cheong			chinese sausage
 gyro meat			kebab meat
@@ -914,11 +914,11 @@ gyro meat			kebab meat
 @forms noun
 @marks uncounted fish savory
 fish		generic	fish fillet | fish steak | whole fish | fish piece | oily fish
-white fish			firm white fish | flaky white fish | firm fish
+white fish			firm white fish | flaky white fish | firm fish | snoek
 salmon			salmon steak | salmon portion | side of salmon | salmon filet | wild salmon | sockeye salmon
 cod			cod loin | black cod | cod filet | blue cod
 haddock
-smoked haddock			finnan haddie
+smoked haddock			finnan haddie | arbroath smokie
 kipper
 salt cod			bacalao | saltfish | salt fish | dried cod
 fish cake
@@ -981,11 +981,11 @@ anchovy			tinned anchovy	noun
 anchovy paste
 pickled herring			rollmop
 bonito flake			katsuobushi | dried bonito	noun
-dried anchovy				noun
+dried anchovy			ikan bilis	noun
 imitation crab			crab stick | surimi	noun
 @forms noun
 @marks shellfish savory
-shrimp			tiger shrimp | prawn | tiger prawn | king prawn | jumbo shrimp | green prawn | rock shrimp
+shrimp			tiger shrimp | prawn | tiger prawn | king prawn | jumbo shrimp | green prawn | rock shrimp | grey shrimp
 cold water prawn		cooked	baby shrimp | bay shrimp
 dried shrimp		uncounted	dried prawn	none
 shrimp paste		uncounted	belacan | terasi	none
@@ -995,7 +995,7 @@ lobster			lobster tail | whole lobster | lobster meat | rock lobster
 crab			whole crab | blue crab | dungeness crab | crab leg | soft shell crab | brown crab | crab claw | king crab
 crabmeat		uncounted cooked	crab meat | lump crab | lump crab meat | lump crabmeat | white crab meat | canned crab | brown crab meat | crab flake
 mussel			blue mussel | green lipped mussel
-clam			littleneck clam | littleneck | cherrystone | cockle | vongole | manila clam | surf clam
+clam			littleneck clam | littleneck | cherrystone | cockle | vongole | manila clam | surf clam | pipi | tuatua
 razor clam
 winkle			periwinkle
 canned clam		uncounted cooked	minced clam | tinned clam
@@ -1015,7 +1015,7 @@ seafood		uncounted generic	mixed seafood | seafood mix | shellfish | fruits de m
 # --- flour, grain, starch ---
 @forms none
 @marks uncounted flour
-flour			all purpose flour | plain flour | ap flour | white flour | unbleached flour | unbleached all purpose flour | plain white flour | wheat flour | 00 flour | double zero flour | tipo 00 flour | a p flour | regular flour
+flour			all purpose flour | plain flour | ap flour | white flour | unbleached flour | unbleached all purpose flour | plain white flour | wheat flour | 00 flour | double zero flour | tipo 00 flour | a p flour | regular flour | tipo 00 | tipo 0
 bread flour			strong flour | strong white flour | strong white bread flour | strong bread flour | white bread flour | high gluten flour | baker's flour
 maida	all-purpose flour
 self raising flour	self-rising flour		self rising flour | self raising | self rising
@@ -1028,11 +1028,11 @@ buckwheat flour
 oat flour
 barley flour
 millet flour
-sorghum flour
+sorghum flour			guinea corn flour
 teff flour
 rice flour			white rice flour | brown rice flour
 glutinous rice flour			sweet rice flour | mochiko
-chickpea flour			gram flour | besan | garbanzo flour | besan flour
+chickpea flour			gram flour | besan | garbanzo flour | besan flour | roasted chickpea flour
 coconut flour
 almond flour	ground almond		almond meal | ground almonds | ground almond | blanched almond flour
 hazelnut flour			ground hazelnuts
@@ -1060,7 +1060,7 @@ custard powder
 wheat starch
 sweet potato starch
 @marks uncounted
-oat			rolled oat | porridge oat | old fashioned oat | quick oat | jumbo oat | oatmeal | quick cooking oat | instant oat | quick oatmeal	noun
+oat			rolled oat | porridge oat | old fashioned oat | quick oat | jumbo oat | oatmeal | quick cooking oat | instant oat | quick oatmeal | pinhead	noun
 steel cut oat			pinhead oatmeal | irish oat | pinhead oat | steel cut oatmeal	noun
 oat bran
 wheat bran			bran
@@ -1144,7 +1144,7 @@ spaetzle			spatzle
 pierogi			pelmeni
 noodle		generic	asian noodle | fresh noodle | wheat noodle | stir fry noodle | dried noodle | hokkien noodle	noun
 egg noodle			wide egg noodle | chinese egg noodle | medium egg noodle | lo mein noodle | chow mein noodle | wonton noodle | lo mein | dried egg noodle	noun
-rice noodle			rice vermicelli | rice stick | rice stick noodle | vermicelli rice noodle | pad thai noodle | flat rice noodle | vermicelli noodle | ho fun | rice vermicelli noodle | bihon noodle	noun
+rice noodle			rice vermicelli | rice stick | rice stick noodle | vermicelli rice noodle | pad thai noodle | flat rice noodle | vermicelli noodle | ho fun | rice vermicelli noodle | bihon noodle | sevai	noun
 glass noodle			cellophane noodle | bean thread noodle | bean thread | sweet potato noodle | mung bean noodle | dangmyeon	noun
 soba noodle			soba | buckwheat noodle	noun
 udon noodle			udon	noun
@@ -1166,7 +1166,7 @@ pinto bean			canned pinto bean | dried pinto bean | borlotti bean | cranberry be
 white bean			cannellini bean | great northern bean | navy bean | haricot bean | cannellini | canned white bean | dried white bean | small white bean | haricot
 butter bean			lima bean | gigante bean | baby lima bean | frozen lima bean
 chickpea			garbanzo bean | garbanzo | chick pea | canned chickpea | dried chickpea | tinned chickpea | chana | kabuli chana | channa
-black eyed pea	black-eyed pea		black eyed bean | cowpea | field pea
+black eyed pea	black-eyed pea		black eyed bean | cowpea | field pea | beans honey
 pigeon pea			gungo pea | gandules
 lentil		generic	dried lentil
 green lentil			puy lentil | french lentil | french green lentil
@@ -1198,7 +1198,7 @@ seitan		savory
 plant based mince	plant-based mince	savory	vegan mince | veggie mince | soy mince | meatless crumbles | vegetarian mince | vegan ground beef
 vegetarian sausage		savory	vegan sausage | veggie sausage | meatless sausage	noun
 soy protein	textured vegetable protein	savory	tvp | textured vegetable protein | soy curl | soya chunks | soya mince
-yuba		savory	tofu skin
+yuba		savory	tofu skin | bean curd skin
 natto		savory
 okara		savory
 aquafaba			chickpea water | chickpea liquid
@@ -1245,7 +1245,7 @@ sesame seed			white sesame seed | sesame
 black sesame seed
 sunflower seed			sunflower kernel
 pumpkin seed			pepita
-poppy seed			poppyseed | white poppy seed
+poppy seed			poppyseed | white poppy seed | khus khus
 chia seed			chia
 flaxseed			flax seed meal | flax | ground flax | flax seed | linseed | ground flaxseed | flax meal | flaxseed meal | golden linseed
 hemp seed			hemp heart
@@ -1271,7 +1271,7 @@ powdered sugar			powder sugar | icing sugar | confectioners' sugar | confectione
 demerara sugar			turbinado sugar | raw sugar | demerara | turbinado
 coarse sugar			sanding sugar | pearl sugar | decorating sugar | sparkling sugar
 maple sugar
-vanilla sugar
+vanilla sugar			vaniljsocker
 cinnamon sugar
 jam sugar			preserving sugar
 date sugar
@@ -1300,11 +1300,11 @@ sugar			granulated sugar | white sugar | regular sugar | cane sugar | white gran
 brown sugar			soft brown sugar
 light brown sugar			light muscovado sugar | soft light brown sugar | light muscovado | light soft brown sugar | golden brown sugar
 dark brown sugar			dark muscovado sugar | soft dark brown sugar | muscovado sugar | muscovado | dark soft brown sugar | dark muscovado
-palm sugar			jaggery | gur | piloncillo | panela
+palm sugar			jaggery | gur | piloncillo | panela | gula jawa | nolen gur | date palm jaggery | palm jaggery | sugarcane jaggery
 coconut sugar
 rock sugar
 sweetener		generic	liquid stevia | granular sweetener blend | sugar substitute | artificial sweetener | stevia | erythritol | monk fruit sweetener | xylitol | granular sweetener
-honey			runny honey | clear honey | liquid honey
+honey			runny honey | clear honey | liquid honey | manuka honey | thyme honey
 maple syrup			pure maple syrup
 molasses			treacle | black treacle | blackstrap molasses | unsulfured molasses | fancy molasses | cooking molasses
 agave	agave syrup		agave syrup | agave nectar
@@ -1441,7 +1441,7 @@ safflower oil
 grapeseed oil			grape seed oil
 avocado oil
 rice bran oil
-sesame oil			toasted sesame oil | dark sesame oil | light sesame oil | asian sesame oil | roasted sesame oil
+sesame oil			toasted sesame oil | dark sesame oil | light sesame oil | asian sesame oil | roasted sesame oil | gingelly oil
 coconut oil			refined coconut oil | virgin coconut oil
 walnut oil
 hazelnut oil
@@ -1455,7 +1455,7 @@ garlic oil			garlic infused oil
 lemon oil
 pumpkin seed oil
 basil oil	herb oil		herb oil | parsley oil
-annatto oil			achiote oil
+annatto oil			achiote oil | achuete oil
 cottonseed oil
 lard			leaf lard | pork fat
 shortening			vegetable shortening | white vegetable fat | solid vegetable fat
@@ -1705,7 +1705,7 @@ bun		generic	bread bun | sandwich bun
 burger bun			potato bun | potato roll | brioche burger bun | hamburger bun | hamburger roll | slider bun
 hot dog bun			hot dog roll
 bread roll			submarine roll | dinner roll | crusty roll | bap | hoagie roll | sub roll | kaiser roll | barm cake | sandwich roll | soft roll | hard roll | bolillo | slider roll | hawaiian roll | sweet roll | pav
-flatbread		aside	flat bread | lavash
+flatbread		aside	flat bread | lavash | laffa
 naan		aside	naan bread | garlic naan | nan bread
 pita			pita bread | pitta | pitta bread | pita pocket | lebanese bread | arabic bread | syrian bread
 roti		aside	chapati | chapatti | paratha
@@ -1724,7 +1724,7 @@ tortilla chip			corn tortilla chip | corn chip | nacho chip
 breadcrumb		uncounted	bread crumb | dry breadcrumb | dried breadcrumb | dry bread crumb | soft breadcrumb | white breadcrumb | soft bread crumb | fine breadcrumb | seasoned breadcrumb | italian breadcrumb | seasoned bread crumb | italian bread crumb | fresh bread crumb | fresh breadcrumb | italian seasoned breadcrumb | fine dry breadcrumb | golden breadcrumb
 panko		uncounted	panko breadcrumb | panko crumb | japanese breadcrumb | panko bread crumb
 crouton			seasoned crouton
-matzo			matzoh | matzo cracker
+matzo			matzoh | matzo cracker | matzah
 matzo meal		uncounted	matzah meal | matzoh meal	none
 melba toast			rusk
 breadstick			grissini
@@ -1794,7 +1794,7 @@ port			ruby port | port wine | tawny port
 sherry			dry sherry | cooking sherry | cream sherry | fino sherry
 marsala			marsala wine | dry marsala
 madeira			madeira wine
-vermouth			dry vermouth | sweet vermouth
+vermouth			dry vermouth | sweet vermouth | noilly prat | white vermouth
 sake			cooking sake | japanese rice wine
 mirin			sweet rice wine
 rice wine			shaoxing wine | shaohsing wine | shaoxing | chinese rice wine | chinese cooking wine | shao hsing rice wine | shaoxing rice wine | rice cooking wine
@@ -1916,7 +1916,7 @@ dende oil	palm oil		dende | azeite de dende
 @marks uncounted flour
 sour cassava starch			sour manioc starch | polvilho azedo | polvilho | sour tapioca starch | sweet manioc starch | manioc starch
 manioc flour	cassava flour		farinha
-maize meal			mealie meal | mielie meal | ugali flour | pap | white maize meal | samp
+maize meal			mealie meal | mielie meal | ugali flour | pap | white maize meal | samp | mamaliga
 pounded yam flour			yam flour | elubo | poundo | fufu flour
 finger millet flour			ragi flour | ragi | bajra flour | jowar flour
 mung bean flour			moong flour | urad flour
@@ -2210,7 +2210,7 @@ ayran			doogh
 @forms noun
 @marks meat savory
 pig tail			pigtail | pig's tail | salted pig tail | smoked pig tail
-sujuk		uncounted cooked	sucuk | soujouk
+sujuk		uncounted cooked	sucuk | soujouk | sudzuk
 basturma		uncounted cooked	pastirma
 bockwurst	frankfurter	cooked	krakauer | debreziner
 weisswurst	bratwurst
@@ -2258,6 +2258,131 @@ potato dumpling			kluski | knodel | bread dumpling	noun
 @marks uncounted
 kvass
 mead
+
+
+# --- names of more kitchens ---
+@forms noun
+@marks produce savory
+agretti		uncounted	monk's beard
+jilo			scarlet eggplant
+maxixe
+horta		uncounted	wild greens
+gongura		uncounted herb	gongura leaf | sorrel leaf	none
+bathua		uncounted	lamb's quarters	none
+crown daisy		uncounted herb	garland chrysanthemum
+elephant yam	yam		suran
+oha leaf		uncounted herb	afang leaf | okazi leaf | utazi leaf	noun:oha leaves
+kontomire		uncounted	cocoyam leaf
+waakye leaf			sorghum leaf	noun:waakye leaves
+turmeric leaf				noun:turmeric leaves
+preserved radish		uncounted cooked	salted radish
+mustard stem	preserved mustard green	uncounted cooked	mei cai
+olluco			ulluco
+gundruk		uncounted cooked
+morogo		uncounted	wild spinach
+pickled mushroom		cooked
+pickled cabbage leaf		cooked	sour cabbage leaf | sarma leaf	noun:pickled cabbage leaves
+@forms none
+@marks uncounted spice savory
+timur pepper	sichuan peppercorn		timut pepper | timur
+jimbu
+radhuni			ajmod
+golpar
+chubritsa			sharena sol
+taklia
+cameroon pepper			ground cameroon pepper
+jerk seasoning paste	jerk paste
+chicken spice			braai spice | aromat seasoning | barbecue spice
+dried coriander
+@marks uncounted spice
+marigold petal			dried marigold	noun
+@marks uncounted savory
+kudampuli	goraka		gambooge | asam keping | asam gelugor
+cassareep
+soup soy sauce	soy sauce		guk ganjang
+plum extract			green plum syrup
+kasundi	mustard		bengali mustard
+mojo			mojo sauce
+monkey gland sauce
+mostarda			mostarda di frutta
+shito			black pepper sauce
+mango achar	mango pickle		kuchela | atchar
+massa de pimentao	red pepper paste		salca
+gulyas cream			paprika cream
+chestnut puree		sweet	sweetened chestnut puree
+edible gum			gond
+makhana			fox nut | puffed lotus seed
+charoli			chironji
+tarhonya			csipetke | pinched noodles
+fideos	vermicelli		fideo noodles
+ptitim	israeli couscous
+gobindobhog rice	rice		ponni rice | matta rice | sona masoori
+rye flake			barley flake | spelt flake	noun
+moth bean			val bean	noun
+sugar bean	cranberry bean		sugar beans	noun
+poppy seed paste		cooked	ground poppy seed
+pork floss		cooked	meat floss | rousong
+fish cake sheet	fish cake	cooked	eomuk | odeng
+kimchi juice		cooked	kimchi brine | kimchi liquid
+torshi		cooked	turshiya
+bottled grape leaf	grape leaf	cooked		noun:bottled grape leaves
+taggiasca olive	olive	cooked	nocellara olive	noun
+@marks uncounted sweet
+stroop	syrup		dutch syrup
+hagelslag	chocolate sprinkles
+malt loaf				noun
+peperkoek			ontbijtkoek
+maltose			maltose syrup
+burnt sugar			caramel colouring
+@marks uncounted dairy cooked savory
+requeijao cheese	cream cheese
+kashar			kasar cheese | kasar
+queso quesadilla			quesadilla cheese
+gjetost	brunost		geitost | messmor
+crowdie
+tetilla
+domiati			roumi cheese | baladi cheese
+kesong puti			carabao cheese
+@marks uncounted dairy
+smantana	sour cream		filbunke | viili
+malai	cream
+@forms noun
+@marks fish savory
+hilsa			ilish
+rohu			bhetki | rui fish
+dried bangus	dried fish	uncounted cooked	daing | tinapa | shutki
+mojama		uncounted cooked	cured tuna
+rakfisk		uncounted cooked
+@marks shellfish savory
+gooseneck barnacle			percebes
+dried oyster		cooked
+@marks meat savory
+botifarra	pork sausage		butifarra | alheira
+paio	smoked sausage	cooked	chourico | paio sausage
+saucisson	salami	uncounted cooked	saucisson sec
+andouillette
+salo	lardo	uncounted cooked
+crubeen	pig's foot
+confit duck leg	duck confit	cooked	duck leg confit
+toucinho	pork fat	uncounted
+moose	venison	uncounted
+@marks cooked
+hard dough bread	bread	uncounted	hardo bread
+pandesal	bread roll		butterie | rowie
+broa	cornbread	uncounted	corn broa
+dhalpuri		names	sada roti | roti skin
+soda cracker	cracker		cream wafer
+bammy			cassava flatbread
+appalam	poppadom
+pandoro	panettone	uncounted
+@marks savory
+corn husk			dried corn husk
+roll pastry sheet	spring roll wrapper
+@forms noun
+@marks produce
+pointed gourd			parwal | potol
+bitter orange			sour orange
+jujube		uncounted	red date | dried red date | chinese date
 
 # --- verbs that are first of all the names of foods ---
 @tag ACTION

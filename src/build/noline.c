@@ -240,6 +240,8 @@ static bool is_shared_out(const struct builder *b, size_t index, const struct in
 static bool compares(const struct builder *b, size_t like)
 {
     size_t before = like;
+    if (b->r->words.at[like].tag != TAG_OTHER || !b->r->words.at[like].entry)
+        return false;
     while (before > b->sentence->first && b->r->words.at[before - 1].tag == TAG_INSIDE)
         before--;
     if (!step_words_list(b->k, "compares", b->r->words.at[like].key) || before == b->sentence->first

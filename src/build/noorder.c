@@ -166,7 +166,7 @@ bool gives_reason(const struct builder *b, size_t i)
 {
     for (size_t n = i; n-- > 0 && i - n <= REASON_CHUNKS;) {
         const struct chunk *c = &b->chunks.at[n];
-        if (is_step_word(b, c, "reason"))
+        if (c->tag == TAG_OTHER && is_step_word(b, c, "reason"))
             return true;
         if (b->r->words.at[c->last].after != AFTER_SPACE
             && b->r->words.at[c->last].after != AFTER_HYPHEN)

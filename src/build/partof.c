@@ -17,11 +17,13 @@ static struct text part_at(const struct builder *b, size_t i)
 {
     const struct word *w = &b->r->words.at[i];
     const unsigned never = SCOPE_NOT_DONE | SCOPE_TITLE | SCOPE_YIELD;
+    if ((w->tag != TAG_PART && w->tag != TAG_FOOD) || w->scope & never || w->entry_first == 0
+        || b->r->words.at[w->entry_first - 1].tag != TAG_THE)
+        return TEXT_EMPTY;
     const struct entry *part = w->tag == TAG_PART ? w->entry : NULL;
     if (!part && w->tag == TAG_FOOD && w->entry && !(w->entry->marks & MARK_OF(generic)))
         part = entry_as(pack_find(b->k, entry_words(w->entry), NULL), TAG_PART);
-    if (!part || w->scope & never || w->entry_first == 0
-        || b->r->words.at[w->entry_first - 1].tag != TAG_THE)
+    if (!part)
         return TEXT_EMPTY;
     const struct text value = entry_value(part);
     return step_words_list(b->k, "component", value) ? value : TEXT_EMPTY;

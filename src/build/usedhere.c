@@ -113,7 +113,8 @@ static bool is_tasted_next(const struct builder *b, size_t index)
 static bool is_asked_by_dish(const struct builder *b, size_t index)
 {
     const struct chunk *verb = index ? &b->chunks.at[index - 1] : NULL;
-    if (!verb || !is_bare_seasoning(b, index) || verb->scope & SCOPE_NOT_DONE)
+    if (!verb || (verb->tag != TAG_ACTION && verb->tag != TAG_HAVE) || !is_bare_seasoning(b, index)
+        || verb->scope & SCOPE_NOT_DONE)
         return false;
     if (verb->tag == TAG_ACTION)
         return is_step_word(b, verb, "wants");

@@ -244,7 +244,7 @@ static bool is_place(const struct builder *b, struct text place, uint64_t heat, 
         return is_laid(b, verb);
     if (text_is(place, "finish"))
         return ends_on_top(b, verb) && !is_poured(b);
-    return text_equal(place, b->group) || lies_in(b, place) || names(b, place, verb);
+    return text_equal(place, b->group) || names(b, place, verb);
 }
 
 /* The row's action for `said` here; `said` itself when none fits. */
@@ -256,9 +256,12 @@ static struct text look_up(const struct builder *b, struct text said, size_t ver
     size_t row = table_find(t, said);
     /* Only where there is a row: a dish that is never heated has all its steps gone through. */
     uint64_t heat = row < t->rows ? last_heat(b) : 0;
-    for (; row < t->rows; row = table_next(t, row))
-        if (is_place(b, table_cell(t, row, CONTEXT_WHERE), heat, verb))
+    uint64_t parts = row < t->rows ? part_shapes(b) : 0;
+    for (; row < t->rows; row = table_next(t, row)) {
+        struct text where = table_cell(t, row, CONTEXT_WHERE);
+        if (is_place(b, where, heat, verb) || ((parts & text_shape(where)) && lies_in(b, where)))
             return table_cell(t, row, CONTEXT_ACTION);
+    }
     return said;
 }
 

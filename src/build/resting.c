@@ -43,6 +43,16 @@ static size_t heated_at(const struct builder *b)
 /* A part of the dish that waits was made of the last so many foods. */
 #define PART_LINES 12
 
+uint64_t part_shapes(const struct builder *b)
+{
+    const size_t count = b->dish->ingredients.count;
+    uint64_t shapes = 0;
+    for (size_t i = count; i-- > 0 && count - i <= PART_LINES;)
+        if (b->dish->ingredients.at[i].group.length)
+            shapes |= text_shape(b->dish->ingredients.at[i].group);
+    return shapes;
+}
+
 bool lies_in(const struct builder *b, struct text part)
 {
     const size_t count = b->dish->ingredients.count;

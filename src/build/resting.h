@@ -8,6 +8,8 @@
 /* Whether the dish has such a component, and nothing was heated since: chicken stays in its
  * marinade. */
 bool lies_in(const struct builder *b, struct text part);
+/* The shapes (text_shape()) of the components that lies_in() may hold for. */
+uint64_t part_shapes(const struct builder *b);
 /* Whether raw meat or fish stands with something that gives it taste, and nothing was heated since:
  * ground meat is only kept cold. */
 bool lies_raw(const struct builder *b);

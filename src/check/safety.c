@@ -111,6 +111,23 @@ static bool of_uneaten(const struct checker *c, struct span words)
     return said_find(&c->sayings, c->r, "uneaten", near, &where);
 }
 
+/* "Counter" and "overnight" are told as "on the counter overnight": both, where they stand so near.
+ */
+#define BESIDE_WORDS 8
+static struct span with_beside(const struct checker *c, const struct safety_rule *rule,
+                               struct span said)
+{
+    struct span where, around = {said.first > BESIDE_WORDS ? said.first - BESIDE_WORDS : 0,
+                                 said.last + BESIDE_WORDS};
+    if (around.last > c->dish->words.last)
+        around.last = c->dish->words.last;
+    if (!rule_cell(rule, RULE_WITH).length || around.last < said.last
+        || !said_find_set(&c->sayings, c->r, rule_cell(rule, RULE_WITH), around, &where))
+        return said;
+    return (struct span){where.first < said.first ? where.first : said.first,
+                         where.last > said.last ? where.last : said.last};
+}
+
 static void listen(struct checker *c, const struct safety_rule *rule, struct span part)
 {
     struct span where;
@@ -126,6 +143,7 @@ static void listen(struct checker *c, const struct safety_rule *rule, struct spa
             || !is_of(c, rule_cell(rule, RULE_FOODS), where)
             || rule_told_at(c, rule, c->r->words.at[where.first].start))
             continue;
+        where = with_beside(c, rule, where);
         struct subject_of what = {c->r->words.at[where.first].start, where,
                                   said_words(c->r, where)};
         report_rule(c, rule, what, TEXT_EMPTY);

@@ -193,9 +193,10 @@ static bool goes_now(const struct checker *c, size_t word)
 }
 
 /* "The semolina's still by the kettle": missed where it is heard of for the last time. */
+#define STILL_WORDS 5
 static void check_still_out(struct checker *c, struct span said)
 {
-    for (size_t i = said.first; i <= said.last; i++) {
+    for (size_t i = said.first > STILL_WORDS ? said.first - STILL_WORDS : 0; i < said.first; i++) {
         const struct word *w = &c->r->words.at[i];
         if (w->tag != TAG_FOOD || !w->entry || w->entry->marks & MARK_OF(water)
             || told_of_any(c, entry_shown(w->entry)) || taken_up(c, i, c->dish->words.last)

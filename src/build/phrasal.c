@@ -40,9 +40,9 @@ static size_t find_particle(const struct builder *b, size_t i, struct text parti
                       || (c->tag == TAG_FROM && n > i + 1 && is_base_form(&b->chunks.at[i]))
                       || c->tag == TAG_RETURN)
                      && text_equal(b->r->words.at[c->first].key, particle);
-        bool own = c->first < c->last /* "get that rolled out", "and put the lid on" */
-                   && (c->tag == TAG_DONE
-                       || (c->tag == TAG_ACTION && b->chunks.at[n - 1].tag == TAG_AND));
+        bool own =
+            c->first < c->last /* "get that rolled out", "and put the lid on" */
+            && (c->tag == TAG_DONE || (c->tag == TAG_ACTION && b->chunks.at[n - 1].tag == TAG_AND));
         if (seen && !own && (first || text_equal(b->r->words.at[c->last].key, particle)))
             return n;
         if (((c->tag == TAG_ACTION || c->tag == TAG_DOING) && !here) || c->tag == TAG_SO
@@ -265,7 +265,7 @@ bool find_phrasal(const struct builder *b, size_t i, struct phrasal *out)
     if (!row || (!verb && stays(b, i)))
         return false;
     for (; row; row = kind->rows.at[row - 1].next)
-        if (text_equal(kind->rows.at[row - 1].head, head)
+        if (kind->rows.at[row - 1].head.at == head.at /* a pack has each text once */
             && fits(b, i, &kind->rows.at[row - 1], out))
             return true;
     return false;

@@ -226,6 +226,7 @@ name-weights: all $(B)/name_units ## makes the weights of src/split/name.def ane
 accept: all $(S)/tests/whole/test_whole ## raises the floors to what is reached and writes tests/whole anew, to be read in the diff
 	@python3 tests/accuracy/accept.py $(B)/dishtake
 	@ACCEPT=1 $(S)/tests/whole/test_whole >/dev/null
+	@ACCEPT=1 B=$(B) python3 tests/whole/test_same.py 2>/dev/null
 
 # ---- coverage: without sanitizers, whose checks would count as branches. Left out is what takes long and reaches nothing
 # that the others do not, and what looks at each write, since counts are written too.

@@ -692,10 +692,11 @@ tempering
 stew
 poke	rice bowl
 stir fry	stir-fry
-melt	sandwich
 wrap
 toast
 roast
+bake
+braise
 scramble
 roll
 dip

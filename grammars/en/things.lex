@@ -465,7 +465,7 @@ chimichanga
 taquito			flauta
 elote		names
 burger			cheeseburger | veggie burger | slider | bean burger | beef burger | chicken burger
-sandwich			toastie | grilled cheese | grilled cheese sandwich | sub | club sandwich | panini | hoagie | cheesesteak | blt | tuna melt | croque monsieur | reuben | submarine sandwich | ice cream sandwich
+sandwich			toastie | grilled cheese | grilled cheese sandwich | sub | club sandwich | panini | hoagie | cheesesteak | blt | tuna melt | cheese melt | ham melt | patty melt | croque monsieur | reuben | submarine sandwich | ice cream sandwich
 sloppy joe
 pizza			margherita | calzone | stromboli | flatbread pizza | pizza pie
 avocado toast	toast		french toast | cheese on toast | beans on toast | eggy bread | bruschetta | crostini

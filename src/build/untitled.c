@@ -11,6 +11,8 @@
 /* So that time does not grow with the square. */
 #define WORDS_MOST 2000
 #define LINES_MOST 200
+/* A longer word is in no lexicon. */
+#define WORD_BYTES 96
 
 #define NO_WORD ((struct dish_word){TEXT_EMPTY, TEXT_EMPTY})
 
@@ -108,6 +110,63 @@ static struct dish_word bare_title(const struct pack *k, struct arena *a, struct
     return e && !(e->marks & (MARK_OF(generic) | MARK_OF(names))) ? word_of(e) : NO_WORD;
 }
 
+/* Foods that go into a dish raw, and name none by themselves. */
+#define RAW_MARKS                                                                            \
+    (MARK_OF(poultry) | MARK_OF(ground) | MARK_OF(meat) | MARK_OF(fish) | MARK_OF(shellfish) \
+     | MARK_OF(produce))
+
+/* "Pork sausages", "red onions": a title that is nothing but one of the foods that go in. */
+static bool is_ingredient(const struct pack *k, struct arena *a, const struct dish *d)
+{
+    char *key = arena_alloc(a, 3 * d->title.length + 1);
+    const struct entry *e =
+        pack_find(k, (struct text){key, fold_word(d->title, key, 3 * d->title.length)}, NULL);
+    const struct entry *food = entry_as(e, TAG_FOOD);
+    return food && !entry_as(e, TAG_DISH) && food->marks & RAW_MARKS && goes_in(d, food);
+}
+
+static bool has_word(struct text title, struct text word)
+{
+    struct text rest = title, part;
+    while (rest.length && text_part(&rest, ' ', &part))
+        if (text_equal(text_slice(part, 1, part.length), text_slice(word, 1, word.length)))
+            return true; /* the first letter may be a capital */
+    return false;
+}
+
+/* How many words of a title name something: "whole" and "dried" do not. */
+static size_t telling_words(const struct pack *k, struct text title)
+{
+    struct text rest = title, word;
+    size_t words = 0;
+    while (rest.length && text_part(&rest, ' ', &word)) {
+        char key[WORD_BYTES];
+        const struct entry *e =
+            word.length < sizeof key / 3
+                ? pack_find(k, (struct text){key, fold_word(word, key, sizeof key)}, NULL)
+                : NULL;
+        words += !e || (e->tag != TAG_STATE && e->tag != TAG_SIZE && e->tag != TAG_WHOLE);
+    }
+    return words;
+}
+
+/* Whether a title says what the other is about and more: "pickled red onions", "sausages and butter
+ * beans" for "pork sausages". */
+static bool tells_more(const struct pack *k, struct text made, struct text said)
+{
+    return has_word(made, text_last_word(said)) && text_parts(made, ' ') > telling_words(k, said);
+}
+
+/* A title for a dish that was only called after one of its foods; empty where none is better. */
+static struct text better_title(const struct recording *r, const struct kitchen *k,
+                                const struct profile *profile, const struct dish *d)
+{
+    if (!is_ingredient(k->pack, r->arena, d))
+        return TEXT_EMPTY;
+    struct text made = make_title(k, r->arena, profile, d, said_word(r, d, last_words(d)), false);
+    return tells_more(k->pack, made, d->title) ? made : TEXT_EMPTY;
+}
+
 static void title_recipe(struct recording *r, const struct kitchen *k,
                          const struct profile *profile, struct dish *d)
 {
@@ -116,6 +175,8 @@ static void title_recipe(struct recording *r, const struct kitchen *k,
     struct text title = d->title_said && !word.kind.length
                             ? TEXT_EMPTY
                             : make_title(k, r->arena, profile, d, word, d->title_said);
+    if (!title.length && d->title_said)
+        title = better_title(r, k, profile, d);
     if (title.length)
         d->title = capitalised(r, title);
 }

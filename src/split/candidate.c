@@ -46,12 +46,19 @@ static bool joins_names(unsigned char tag)
     return tag == TAG_WITH || tag == TAG_AND || tag == TAG_OF || tag == TAG_INTO;
 }
 
+/* "The secret of karaage" is no dish; "leg of lamb" is. */
+static bool tells_of(const struct recording *r, size_t first)
+{
+    return r->words.at[first].tag == TAG_OTHER && first + 1 < r->words.count
+           && r->words.at[first + 1].tag == TAG_OF;
+}
+
 /* No "nan's bobotie": whose it is, is no part of what it is called; "shepherd's pie" is one entry.
  * No "made salmon cakes". */
 static bool may_begin(const struct recording *r, struct span phrase, size_t first)
 {
     const struct word *w = &r->words.at[first];
-    return (first == phrase.first || w[-1].tag != TAG_INSIDE)
+    return (first == phrase.first || w[-1].tag != TAG_INSIDE) && !tells_of(r, first)
            && !(w->tag == TAG_OTHER && text_ends(w->key, "'s"))
            && !(w->tag == TAG_DONE && w->entry && w->entry->marks & MARK_OF(light));
 }
@@ -218,6 +225,15 @@ static bool is_there(const struct candidates *c, struct span words, size_t sente
     return false;
 }
 
+/* "Cake's cold." */
+static bool is_told_of(const struct recording *r, struct span name)
+{
+    for (size_t i = name.first; i < name.last; i++)
+        if (is_contracted(&r->words.at[i]))
+            return true;
+    return false;
+}
+
 /* What the rules of phrases take for a name, which may be longer than those found otherwise. */
 static void add_named(struct candidates *c, size_t sentence)
 {
@@ -225,7 +241,8 @@ static void add_named(struct candidates *c, size_t sentence)
     const struct span names[] = {f->opening_title, f->closing_title, f->told_title, f->bare_title,
                                  f->foreign_title};
     for (size_t n = 0; n < sizeof names / sizeof *names; n++)
-        if (names[n].first <= names[n].last && !is_there(c, names[n], sentence))
+        if (names[n].first <= names[n].last && !is_told_of(c->r, names[n])
+            && !is_there(c, names[n], sentence))
             add_place(c, names[n], names[n], name_hash(c->r, names[n]), sentence);
 }
 
@@ -251,7 +268,7 @@ static void find_places(struct candidates *c, size_t sentence)
 struct candidates candidates_find(const struct recording *r, const struct pack *k,
                                   const struct feature *f, const size_t *dish)
 {
-    struct candidates c = {.r = r, .f = f, .dish = dish, .known = pack_table(k, "pronunciations")};
+    struct candidates c = {.r = r, .f = f, .dish = dish, .plain = plain_words_of(k)};
     c.from = arena_alloc(r->arena, (r->sentences.count + 1) * sizeof *c.from);
     LIST_RESERVE(r->arena, &c.places, r->words.count / WORDS_A_PLACE + 1);
     LIST_RESERVE(r->arena, &c.all, r->words.count / WORDS_A_PLACE + 1);

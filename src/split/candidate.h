@@ -5,6 +5,7 @@
 #define DISHTAKE_SPLIT_CANDIDATE_H
 
 #include "split/border.h"
+#include "split/plainword.h"
 
 /* What stands around a name where it is said: bits. */
 enum said {
@@ -41,6 +42,7 @@ struct candidate {
     /* The dish for which it was last looked at, plus one, and what was found in that. */
     size_t dish;
     size_t home;           /* times */
+    size_t barred;         /* of these, where no name ends (nameend.h) */
     size_t cut;            /* of these, as a part of a longer noun phrase */
     size_t fuller;         /* longer names that end with it, with what tells more before it */
     struct span words;     /* where it is said first there */
@@ -60,9 +62,9 @@ struct candidates {
     LIST(struct saying) places;
     size_t *from; /* each sentence's first place; one more for the end */
     LIST(struct candidate) all;
-    size_t *table, room;       /* by hash: a number of `all` plus one */
-    const struct table *known; /* words of the language; borrowed */
-    double about_most;         /* how much the dish that is looked at is about one food, at most */
+    size_t *table, room;      /* by hash: a number of `all` plus one */
+    struct plain_words plain; /* words of the language */
+    double about_most;        /* how much the dish that is looked at is about one food, at most */
     /* What the rules of phrases chose for the dish that is looked at, and how sure they are. */
     struct span chosen; /* first > last: nothing */
     uint64_t chosen_hash;
@@ -84,6 +86,9 @@ typedef void name_teller(void *to, const struct candidates *c, const struct cand
  * or right before or behind it and in no other. */
 void candidates_of(struct candidates *c, size_t d, struct stretch within, name_teller *tell,
                    void *to);
+
+/* Whether a word before the last makes a name tell more: "tea biscuits", never "hot biscuits". */
+bool name_tells_more(const struct word *w);
 
 /* What stands around all names of a sentence. */
 #define SLOTS_MOST 16

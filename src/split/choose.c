@@ -4,6 +4,10 @@
 
 #include "base/arena.h"
 
+/* So much less may speak for a fuller name than for the kind of dish alone. (Of 1,230 dishes of
+ * sets left out 922 were called rightly with none, 932 with all from 1 on.) */
+#define FULLER_LESS 2.0
+
 /* Which dish each sentence is in. */
 static size_t *dish_of_sentences(const struct naming *n)
 {
@@ -39,6 +43,42 @@ static void compare(void *to, const struct candidates *c, const struct candidate
     double score = name_score(c, n);
     if (score > best->score)
         *best = (struct choice){n->words, score};
+}
+
+/* "Tea biscuits", where "biscuits" alone was chosen. */
+struct fuller {
+    uint64_t kind; /* the hash of the one word */
+    struct choice best;
+};
+
+/* Whether a word before the last makes a name tell more: "tea biscuits", never "hot biscuits". */
+static bool is_fuller(const struct recording *r, struct span name, uint64_t kind)
+{
+    size_t last = r->words.at[name.last].entry_first;
+    if (name.first >= name.last || name_hash(r, (struct span){name.last, name.last}) != kind)
+        return false;
+    return last <= name.first || name_tells_more(&r->words.at[last - 1]);
+}
+
+static void compare_fuller(void *to, const struct candidates *c, const struct candidate *n)
+{
+    struct fuller *f = to;
+    double score = is_fuller(c->r, n->words, f->kind) ? name_score(c, n) : f->best.score;
+    if (score > f->best.score)
+        f->best = (struct choice){n->words, score};
+}
+
+/* A kind of dish alone is named in full where the dish is called so too, nearly as likely. */
+static struct span fullest(const struct naming *n, struct candidates *c, size_t d,
+                           const struct choice *best)
+{
+    struct span name = best->words;
+    const struct word *w = &n->r->words.at[name.last];
+    if (name.first != name.last || (w->tag != TAG_DISH && !entry_as(w->readings, TAG_DISH)))
+        return name;
+    struct fuller f = {name_hash(n->r, name), {name, best->score - FULLER_LESS}};
+    tell_candidates(n, c, d, compare_fuller, &f);
+    return f.best.words;
 }
 
 struct candidates candidates_of_dishes(const struct naming *n, const struct pack *k)
@@ -84,7 +124,7 @@ void choose_names(struct naming *n, const struct pack *k, size_t dishes)
     for (size_t d = 0; d < dishes; d++) {
         struct choice best = {{1, 0}, no_name_score()};
         tell_candidates(n, &c, d, compare, &best);
-        n->best[d] =
-            best.words.first <= best.words.last ? once(n->r, in_full(&c, best.words)) : best.words;
+        bool named = best.words.first <= best.words.last;
+        n->best[d] = named ? once(n->r, in_full(&c, fullest(n, &c, d, &best))) : best.words;
     }
 }

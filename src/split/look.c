@@ -1,6 +1,7 @@
 /* split/look.c: the names that are said in a dish, and near it.
  * SPDX-License-Identifier: MIT */
 #include "split/candidate.h"
+#include "split/nameend.h"
 #include "split/topic.h"
 
 /* What is said so many sentences before or behind a dish, and in no other, is looked at too. */
@@ -22,7 +23,7 @@ static bool is_near(const struct candidates *c, size_t d, size_t i)
 static void begin_look(struct candidate *n, size_t d, struct span words)
 {
     n->dish = d + 1;
-    n->home = n->cut = n->fuller = 0;
+    n->home = n->barred = n->cut = n->fuller = 0;
     n->words = words;
     n->said = (struct said_bits){{0, 0}};
 }
@@ -33,13 +34,13 @@ static void look_at(struct candidates *c, size_t d, const struct saying *p, stru
     if (n->dish != d + 1)
         begin_look(n, d, p->words);
     n->home++;
+    n->barred += no_name_ends(c->r, p->words.last);
     n->cut += p->words.first > p->phrase.first || p->words.last < p->phrase.last;
     n->said.at[0] |= said.at[0];
     n->said.at[1] |= said.at[1];
 }
 
-/* Whether a word before the last makes a name tell more: "tea biscuits", never "hot biscuits". */
-static bool tells_more(const struct word *w)
+bool name_tells_more(const struct word *w)
 {
     return w->tag == TAG_FOOD || w->tag == TAG_DISH || w->tag == TAG_OTHER || w->tag == TAG_INSIDE
            || (w->tag == TAG_DONE && w->entry && w->entry->marks & MARK_OF(heats));
@@ -55,7 +56,7 @@ static void weigh_place(struct candidates *c, size_t d, const struct saying *p)
         double about = telling(end->entry->marks) * (double) n->home;
         c->about_most = about > c->about_most ? about : c->about_most;
     }
-    if (end->entry_first <= p->words.first || !tells_more(&at[end->entry_first - 1]))
+    if (end->entry_first <= p->words.first || !name_tells_more(&at[end->entry_first - 1]))
         return;
     const struct candidate *last =
         candidate_find(c, name_hash(c->r, (struct span){end->entry_first, p->words.last}));
@@ -98,7 +99,8 @@ void candidates_of(struct candidates *c, size_t d, struct stretch within, name_t
     for (size_t i = from; i < end; i++)
         for (size_t n = c->from[i]; n < c->from[i + 1]; n++) {
             const struct candidate *name = &c->all.at[c->places.at[n].candidate];
-            if (name->dish == d + 1 && name->words.first == c->places.at[n].words.first
+            if (name->dish == d + 1 && name->barred < name->home
+                && name->words.first == c->places.at[n].words.first
                 && name->words.last == c->places.at[n].words.last)
                 tell(to, c, name);
         }

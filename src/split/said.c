@@ -98,6 +98,7 @@ static void add_matches(const struct candidates *c, const struct sentence *s,
             add(&here->said, SAID_BY_CLOSING);
             break;
         case RULE_yield:
+        case RULE_count:
             add(&here->said, SAID_BY_YIELD);
             break;
         default:

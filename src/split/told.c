@@ -3,6 +3,7 @@
 #include "split/told.h"
 
 #include "match/capture.h"
+#include "split/plainword.h"
 
 /* "Date squares", "cheese straws", "braised cabbage": a food and, behind it, what it was made into,
  * which need not be a dish's word. */
@@ -62,13 +63,12 @@ bool is_told_so(const struct recording *r, const struct match *m)
 #define FOREIGN_WORDS 3
 #define FOREIGN_BYTES 5
 
-/* Neither in the lexicon nor in the table of how the language's words sound, and no "granddad's".
- */
-static bool is_foreign(const struct recording *r, const struct table *known, size_t i)
+/* Neither in the lexicon nor a plain word of the language, and no "granddad's". */
+static bool is_foreign(const struct recording *r, const struct plain_words *plain, size_t i)
 {
     const struct word *w = &r->words.at[i];
     return w->tag == TAG_OTHER && !w->entry && !w->filler && !text_ends(w->key, "'s")
-           && table_find(known, w->key) >= known->rows;
+           && !is_plain_word(plain, w->key);
 }
 
 /* "This is Despina" is a person; "that's our bagna cauda" is none. */
@@ -83,13 +83,13 @@ static bool may_be_foreign(const struct recording *r, const struct match *m, siz
 struct span foreign_name(const struct recording *r, const struct pack *k, const struct sentence *s,
                          const struct match *m)
 {
-    const struct table *known = pack_table(k, "pronunciations");
+    const struct plain_words plain = plain_words_of(k);
     struct span slot = match_slot(m, SLOT_title), name = {slot.first, slot.first};
     size_t bytes = 0;
-    if (slot.first > slot.last || !known || !may_be_foreign(r, m, slot.first))
+    if (slot.first > slot.last || !plain.sounding || !may_be_foreign(r, m, slot.first))
         return (struct span){1, 0};
     for (size_t i = slot.first; i <= s->last && i < slot.first + FOREIGN_WORDS; i++) {
-        if (!is_foreign(r, known, i))
+        if (!is_foreign(r, &plain, i))
             break;
         name.last = i;
         bytes += r->words.at[i].key.length;

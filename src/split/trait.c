@@ -6,12 +6,12 @@
 #include "split/topic.h"
 
 /* Foods that are in too many dishes to name one by themselves. */
+/* Where no name is right a title that is made is seldom right either, so that a name may be less
+ * likely than none. (More than this makes none right more often.) */
+#define MADE_LESS 0.3
+#define MEAT_MARKS \
+    (MARK_OF(poultry) | MARK_OF(ground) | MARK_OF(meat) | MARK_OF(fish) | MARK_OF(shellfish))
 #define COMMON_MARKS (MARK_OF(dairy) | MARK_OF(egg) | MARK_OF(flour) | MARK_OF(herb))
-
-static bool is_known(const struct candidates *c, struct text key)
-{
-    return c->known && table_find(c->known, key) < c->known->rows;
-}
 
 static const struct entry *dish_reading(const struct word *w)
 {
@@ -35,7 +35,7 @@ static enum trait last_word(const struct candidates *c, const struct word *w)
     case TAG_ACTION:
         return TRAIT_ACTION;
     case TAG_OTHER:
-        return is_known(c, w->key) ? TRAIT_KNOWN : TRAIT_STRANGE;
+        return is_plain_word(&c->plain, w->key) ? TRAIT_KNOWN : TRAIT_STRANGE;
     default:
         return TRAIT_THING;
     }
@@ -79,12 +79,12 @@ static void add_word(const struct candidates *c, const struct word *w, enum trai
     if (w->tag == TAG_DONE || w->tag == TAG_ACTION) /* "roast carrots" */
         x[marks & MARK_OF(heats) ? TRAIT_COOKED : TRAIT_DONE] = 1;
     if (w->tag == TAG_OTHER)
-        x[is_known(c, w->key) ? TRAIT_OF_KNOWN : TRAIT_OF_STRANGE] = 1;
+        x[is_plain_word(&c->plain, w->key) ? TRAIT_OF_KNOWN : TRAIT_OF_STRANGE] = 1;
     if (text_ends(w->key, "'s"))
         x[TRAIT_OWNED] = 1;
 }
 
-static void add_first(const struct word *w, double *x)
+static void add_first(const struct candidates *c, const struct word *w, double *x)
 {
     switch (w->tag) {
     case TAG_UNIT:
@@ -102,7 +102,7 @@ static void add_first(const struct word *w, double *x)
         x[TRAIT_DONE_FIRST] = 1;
         break;
     case TAG_OTHER:
-        x[TRAIT_OTHER_FIRST] = 1;
+        x[TRAIT_OTHER_FIRST] = is_plain_word(&c->plain, w->key);
         break;
     default:
         break;
@@ -118,6 +118,7 @@ static void add_food_marks(const struct word *w, double *x)
     x[TRAIT_SWEET] = (marks & MARK_OF(sweet)) != 0;
     x[TRAIT_SAVORY] = (marks & MARK_OF(savory)) != 0;
     x[TRAIT_PRODUCE] = (marks & MARK_OF(produce)) != 0;
+    x[TRAIT_MEAT] = (marks & MEAT_MARKS) != 0;
     x[TRAIT_DAIRY] = (marks & COMMON_MARKS) != 0;
 }
 
@@ -187,6 +188,8 @@ static void add_counts(const struct candidates *c, const struct candidate *n, do
     x[TRAIT_SHARE] = n->times ? (double) n->home / (double) n->times : 0;
     x[TRAIT_ELSEWHERE] = (double) (others < 3 ? others : 3) / 3;
     x[TRAIT_CUT] = n->home ? (double) n->cut / (double) n->home : 0;
+    if (n->home && n->cut == n->home)
+        add(said, SAID_PARTLY);
     if (n->home > 1)
         add(said, SAID_TWICE);
     if (n->home > 2)
@@ -219,7 +222,7 @@ enum name_kind name_traits(const struct candidates *c, const struct candidate *n
     x[TRAIT_ENTRY] = words > 1 && end->entry_first <= n->words.first;
     for (size_t i = n->words.first; i < end->entry_first; i++)
         add_word(c, &at[i], last, x);
-    add_first(&at[n->words.first], x);
+    add_first(c, &at[n->words.first], x);
     add_food_marks(end, x);
     x[TRAIT_OWNER] = text_ends(end->key, "'s");
     add_counts(c, n, x, said);
@@ -257,5 +260,5 @@ double name_score(const struct candidates *c, const struct candidate *n)
 
 double no_name_score(void)
 {
-    return trait_weights[TRAIT_NONE];
+    return trait_weights[TRAIT_NONE] - MADE_LESS;
 }

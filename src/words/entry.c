@@ -18,10 +18,15 @@ void word_look_up(struct word *w, const struct pack *k)
     w->shape = text_shape_number(w->key);
 }
 
-/* "The neighbour's": an owner is what the word without it is. */
-static const struct entry *owner(const struct pack *k, struct text key)
+/* "The neighbour's", "the crumble'll do seven": what the word without it is; of one that will do
+ * something, a noun sooner than a verb. */
+static const struct entry *uncontracted(const struct pack *k, struct text key)
 {
-    return text_ends(key, "'s") ? pack_find(k, text_slice(key, 0, key.length - 2), NULL) : NULL;
+    bool will = text_ends(key, "'ll");
+    size_t more = will ? 3 : text_ends(key, "'s") ? 2 : 0;
+    const struct entry *e = more ? pack_find(k, text_slice(key, 0, key.length - more), NULL) : NULL;
+    const struct entry *dish = will ? entry_as(e, TAG_DISH) : NULL;
+    return dish ? dish : e;
 }
 
 const struct entry *entry_longest(const struct recording *r, const struct pack *k, size_t i,
@@ -47,7 +52,7 @@ const struct entry *entry_longest(const struct recording *r, const struct pack *
         else
             more = w->begins;
         if (!e && n == i)
-            e = owner(k, w->key);
+            e = uncontracted(k, w->key);
         if (e) {
             found = e;
             *last = n;

@@ -1,0 +1,18 @@
+/* split/plainword.h: words of plain language, so that what is none may be a foreign dish's name.
+ * SPDX-License-Identifier: MIT */
+#ifndef DISHTAKE_SPLIT_PLAINWORD_H
+#define DISHTAKE_SPLIT_PLAINWORD_H
+
+#include "pack/pack.h"
+
+/* The tables that have them; NULL where a pack has none. Borrowed from the pack. */
+struct plain_words {
+    const struct table *sounding; /* those of which it is known how they sound */
+    const struct table *ordinary; /* others */
+};
+
+struct plain_words plain_words_of(const struct pack *k);
+/* Whether the folded word is one of the language; false without tables. */
+bool is_plain_word(const struct plain_words *plain, struct text key);
+
+#endif

@@ -53,13 +53,24 @@ static bool tells_of(const struct recording *r, size_t first)
            && r->words.at[first + 1].tag == TAG_OF;
 }
 
+/* "I've never forgotten gravy", "we foraged mushrooms": what is done, not how it is. */
+static bool is_unknown_verb(const struct recording *r, size_t first)
+{
+    unsigned char before = first ? r->words.at[first - 1].tag : (unsigned char) TAG_OTHER;
+    unsigned char tag = r->words.at[first].tag;
+    if (tag == TAG_DONE)
+        return before == TAG_NOT;
+    return tag == TAG_OTHER
+           && (before == TAG_NOT || before == TAG_ME || before == TAG_YOU || before == TAG_WILL);
+}
+
 /* No "nan's bobotie": whose it is, is no part of what it is called; "shepherd's pie" is one entry.
  * No "made salmon cakes". */
 static bool may_begin(const struct recording *r, struct span phrase, size_t first)
 {
     const struct word *w = &r->words.at[first];
     return (first == phrase.first || w[-1].tag != TAG_INSIDE) && !tells_of(r, first)
-           && !(w->tag == TAG_OTHER && text_ends(w->key, "'s"))
+           && !is_unknown_verb(r, first) && !(w->tag == TAG_OTHER && text_ends(w->key, "'s"))
            && !(w->tag == TAG_DONE && w->entry && w->entry->marks & MARK_OF(light));
 }
 

@@ -16,7 +16,8 @@ HERE = os.path.dirname(os.path.abspath(__file__))
 TESTS = os.path.dirname(HERE)
 SETS = {"corpus": "corpus", "recordings": "recordings", "flawless": "recordings/flawless",
         "second": "recordings/second", "third": "recordings/third", "fourth": "recordings/fourth", "fifth": "recordings/fifth",
-        "sixth": "recordings/sixth", "seventh": "recordings/seventh", "eighth": "recordings/eighth", "unseen": "recordings/unseen"}
+        "sixth": "recordings/sixth", "seventh": "recordings/seventh", "eighth": "recordings/eighth", "ninth": "recordings/ninth",
+        "tenth": "recordings/tenth", "unseen": "recordings/unseen"}
 LESS_IS_BETTER = ("pk", "window_diff", "failed")
 
 

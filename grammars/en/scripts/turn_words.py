@@ -32,7 +32,8 @@ sys.path.insert(0, "tests/split")
 import test_shares  # noqa: E402
 
 GOLD_SETS = ("corpus", "recordings", "recordings/flawless", "recordings/second", "recordings/third", "recordings/fourth",
-             "recordings/fifth", "recordings/sixth", "recordings/seventh", "recordings/eighth")
+             "recordings/fifth", "recordings/sixth", "recordings/seventh", "recordings/eighth",
+             "recordings/ninth", "recordings/tenth")
 # Sets whose cooks or writers are the same are left out together.
 TOGETHER = {"recordings/flawless": "recordings", "recordings/second": "turns", "recordings/third": "turns",
             "recordings/fourth": "turns"}

@@ -31,8 +31,7 @@ sys.path.insert(0, "tests/split")
 import test_shares  # noqa: E402
 
 GOLD_SETS = ("corpus", "recordings", "recordings/flawless", "recordings/second", "recordings/third", "recordings/fourth",
-             "recordings/fifth", "recordings/sixth", "recordings/seventh", "recordings/eighth",
-             "recordings/ninth", "recordings/tenth")
+             "recordings/fifth", "recordings/sixth", "recordings/seventh", "recordings/eighth")
 TOGETHER = {"recordings/flawless": "recordings"}  # of the same cooks: left out together
 TALK_FOLDS = 3
 PENALTY = 8.0

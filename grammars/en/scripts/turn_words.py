@@ -48,7 +48,7 @@ WORDS_GOLD = 2.0  # a sentence of a recording with gold counts for so many of a 
 LEAST, MOST, NONE, UNIT = 4.0, 8.0, 2.0, 0.5
 PENALTY = 40.0  # of the weights; a fifth of it for the words' sums
 # How much a sentence counts: recordings with gold are what the program is for, and the talks are many.
-COUNTS = {"corpus": 15.0, "recordings": 8.0}
+COUNTS = {"corpus": 30.0, "recordings": 16.0}
 COUNTS_GOLD, COUNTS_TALK = 5.0, 0.5
 NEW, BACK = 1, 2
 

@@ -64,6 +64,16 @@ static const struct ingredient *line_before(const struct checker *c, const struc
     return last;
 }
 
+/* The answer, where it is not what was said of the food before. */
+static void report_answer(struct checker *c, const struct amount *told, const struct match *answer,
+                          const struct entry *food, const struct ingredient *before)
+{
+    double now = amount_in(c, told, told->unit, before->amount.unit);
+    if (now > 0
+        && !overlap(now, now, ratio_double(before->amount.min), ratio_double(before->amount.max)))
+        report_otherwise(c, answer->words, entry_shown(food), c->number, before);
+}
+
 static void check_asked(struct checker *c, const struct sentence *s)
 {
     struct span where;
@@ -76,11 +86,15 @@ static void check_asked(struct checker *c, const struct sentence *s)
     const struct ingredient *before = food ? line_before(c, food, s->first) : NULL;
     if (!before || before->id + BREATH_WORDS > s->first)
         return;
-    double now = amount_in(c, &told, told.unit, before->amount.unit);
-    if (now <= 0
-        || overlap(now, now, ratio_double(before->amount.min), ratio_double(before->amount.max)))
-        return;
-    report_otherwise(c, answer->words, entry_shown(food), c->number, before);
+    report_answer(c, &told, answer, food, before);
+}
+
+/* Whether the answer, which begins with word `first`, names a food, or one follows right behind. */
+static bool answers_with_food(const struct recording *r, size_t first, const struct match *answer)
+{
+    size_t behind = answer->words.last + 2;
+    return span_has_tag(
+        r, (struct span){first, behind < r->words.count ? behind : answer->words.last}, TAG_FOOD);
 }
 
 /* "How much salt did you say? Two teaspoons": an answer that names no food. */
@@ -98,17 +112,9 @@ static void check_how_much(struct checker *c, const struct sentence *s)
     const struct match *answer = food ? answer_to(c, where.last + 1, &told) : NULL;
     const struct ingredient *before = answer ? line_before(c, food, s->first) : NULL;
     if (!before || before->id + ASK_WORDS > where.first
-        || span_has_tag(c->r,
-                        (struct span){where.last + 1, answer->words.last + 2 < c->r->words.count
-                                                          ? answer->words.last + 2
-                                                          : answer->words.last},
-                        TAG_FOOD))
+        || answers_with_food(c->r, where.last + 1, answer))
         return;
-    double now = amount_in(c, &told, told.unit, before->amount.unit);
-    if (now <= 0
-        || overlap(now, now, ratio_double(before->amount.min), ratio_double(before->amount.max)))
-        return;
-    report_otherwise(c, answer->words, entry_shown(food), c->number, before);
+    report_answer(c, &told, answer, food, before);
 }
 
 /* ---- "four cups of liquid all together" */

@@ -58,7 +58,8 @@ def cases():
 
 def compare(mine, theirs):
     """What differs; None when nothing does. A caption without words is none, and sounds are no words."""
-    theirs = [(start, end, words(readers.NO_WORDS.sub(" ", text))) for start, end, text in theirs or []]
+    none = readers.no_words("\n".join(text for _, _, text in theirs or []))
+    theirs = [(start, end, words(none.sub(" ", text))) for start, end, text in theirs or []]
     theirs = [cue for cue in theirs if cue[2]]
     if len(mine) != len(theirs):
         return f"{len(mine)} captions, {len(theirs)} by Chromium: {theirs[:3]}"

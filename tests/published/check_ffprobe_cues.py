@@ -7,6 +7,7 @@ Prints "N passed, N failed". The program that shows what the readers read is the
 check_ffprobe_cues.py [PROGRAM]; else it is taken from $B, the build folder.
 SPDX-License-Identifier: MIT
 """
+import collections
 import glob
 import json
 import os
@@ -19,7 +20,8 @@ SLACK = 0.0015  # FFmpeg counts in milliseconds
 ROLLING = {"rolling-soup.vtt", "fixed-width.vtt", "muffled-peppers.vtt", "thursday-rice-night.vtt", "three-weeknights.vtt"}
 # Sounds and marks of speakers are no words of the talk; FFmpeg leaves them in.
 MARKUP = re.compile(r"<[^>]*>|\{\\[^}]*\}")
-NO_WORDS = re.compile(r"\[[^\]]*\]|^\([a-z ]*\)$|^[-–] ?|^[A-Z]+: |(?<=[.?!] )- |>>|♪", re.M)
+NO_WORDS = r"\[[^\]]*\]|^\([a-z ]*\)$|^[-–] ?|^[A-Z]+: |(?<=[.?!] )- |>>|♪"
+SPEAKS = 3  # times, at least: "Lina: " at the beginning of a line is a speaker, "Moutabal: " is none
 
 
 def output(*command):
@@ -39,8 +41,14 @@ def decoded(path):
     return [block.split("\n")[2:] for block in blocks]
 
 
-def words(lines):
-    return NO_WORDS.sub(" ", MARKUP.sub("", "\n".join(lines))).replace("\xa0", " ").split()
+def no_words(text):
+    """What of a file is no word of the talk."""
+    names = collections.Counter(re.findall(r"^([A-Z][A-Za-z]*): ", text, re.M))
+    return re.compile("|".join([NO_WORDS, *(f"^{name}: " for name, times in names.items() if times >= SPEAKS)]), re.M)
+
+
+def words(lines, none):
+    return none.sub(" ", MARKUP.sub("", "\n".join(lines))).replace("\xa0", " ").split()
 
 
 def new_lines(captions):
@@ -81,6 +89,7 @@ def compare(program, path, folder):
     """What differs; an empty list when nothing does."""
     plain = without_style(path, folder)
     mine, theirs, texts = ours(program, path), packets(plain), decoded(plain)
+    none = no_words("\n".join(line for lines in texts for line in lines))
     wrong = []
     rolling = os.path.basename(path) in ROLLING
     if rolling:
@@ -89,12 +98,12 @@ def compare(program, path, folder):
         wrong += [f"no such caption: {a[:2]}" for a in mine if not any(close(a, b) for b in theirs)]
         texts = list(new_lines(texts))
     else:
-        spoken = [(b, words(t)) for b, t in zip(theirs, texts) if words(t)]
+        spoken = [(b, words(t, none)) for b, t in zip(theirs, texts) if words(t, none)]
         if len(mine) != len(spoken):
             wrong.append(f"{len(mine)} captions, ffprobe counts {len(spoken)}")
         wrong += [f"{a[:2]} is {b} by ffprobe" for a, (b, _) in zip(mine, spoken) if not close(a, b)]
     a = [word for caption in mine for word in caption[2]]
-    b = [word for lines in texts for word in words(lines)]
+    b = [word for lines in texts for word in words(lines, none)]
     if a != b:
         at = next((i for i, (x, y) in enumerate(zip(a, b)) if x != y), min(len(a), len(b)))
         wrong.append(f"word {at}: {a[at:at + 6]}, by ffmpeg {b[at:at + 6]}")

@@ -163,14 +163,14 @@ static bool gets_cold(const struct builder *b)
     return false;
 }
 
-/* Yeast needs so long at least; a shorter wait is for something else. */
-#define RISING_SECONDS 901.0
+/* Yeast needs longer than this; a shorter wait is for something else. */
+#define RISING_SECONDS 900.0
 
 static bool says_rising_time(const struct builder *b)
 {
     size_t time = find_done(b, TAG_DURATION);
     return time != NOWHERE && b->chunks.at[time].match
-           && ratio_double(b->chunks.at[time].match->low) >= RISING_SECONDS;
+           && ratio_double(b->chunks.at[time].match->low) > RISING_SECONDS;
 }
 
 bool is_proving(const struct builder *b)

@@ -8,8 +8,6 @@
 #define LEAD 2
 #define HUNDREDTH 0.01F /* the table's unit */
 #define KEY_MOST 64
-/* So many things that tell nothing are taken to be there besides. */
-#define UNSURE 2.0
 /* The lead of a food of no common dish. */
 #define UNKNOWN_LEAD 0.12F
 
@@ -31,14 +29,6 @@ void affinity_join(struct affinity *sum, const struct affinity *more)
     for (size_t n = 0; n < AFFINITY_SIZE; n++)
         sum->at[n] += more->at[n];
     sum->count += more->count;
-}
-
-double affinity_between(const struct affinity *a, const struct affinity *b)
-{
-    double product = 0;
-    for (size_t n = 0; n < AFFINITY_SIZE; n++)
-        product += (double) (a->at[n] * b->at[n]);
-    return product / ((a->count + UNSURE) * (b->count + UNSURE));
 }
 
 float affinity_lead(const struct table *t, struct text food)

@@ -9,12 +9,9 @@
 #define AT(piece) (piece)
 #define OF(piece) (EVIDENCES + (piece))
 #define ROW(kind, one, other_kind, other, new, back, what) \
-    [BOTH_##one##_##other] = {{kind(one), other_kind(other)}, {new, back}},
+    [BOTH_##one##_##other] = {kind(one), other_kind(other)},
 
-static const struct {
-    size_t of[2];
-    double weights[2];
-} ROWS[BOTHS] = {
+static const size_t ROWS[BOTHS][2] = {
 #define BOTH ROW
 #define BOTH_ITS ROW
 #include "split/both.def"
@@ -27,19 +24,7 @@ void find_both(const double *x, float *out)
     for (size_t n = 0; n < BOTHS; n++) {
         double product = 1;
         for (size_t k = 0; k < 2; k++)
-            product *= ROWS[n].of[k] < EVIDENCES ? x[ROWS[n].of[k]] : 1;
+            product *= ROWS[n][k] < EVIDENCES ? x[ROWS[n][k]] : 1;
         out[n] = (float) product;
     }
-}
-
-double weigh_both(const float *border, const double *x, int what, size_t first, size_t end)
-{
-    double score = 0;
-    for (size_t n = first; n < end; n++) {
-        double product = (double) border[n] * ROWS[n].weights[what];
-        for (size_t k = 0; k < 2; k++)
-            product *= ROWS[n].of[k] < EVIDENCES ? 1 : x[ROWS[n].of[k] - EVIDENCES];
-        score += product;
-    }
-    return score;
 }

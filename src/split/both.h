@@ -26,8 +26,5 @@ enum both {
 /* What of each row is the border's: the product of its pieces of border.def, of x[EVIDENCES]; 1
  * where it has none. Fills in out[BOTHS]. */
 void find_both(const double *x, float *out);
-/* What rows [first, end) speak for: a dish that begins (`what` 0) or goes on (1). `border` is of
- * find_both, x[MOVES] of move.def. */
-double weigh_both(const float *border, const double *x, int what, size_t first, size_t end);
 
 #endif

@@ -2,24 +2,15 @@
  * SPDX-License-Identifier: MIT */
 #include "split/move.h"
 
+#include "split/weigh.h"
+
 #define WEIGHT_MOST 3.0
 #define UNFINISHED_MOST 5
 #define DISHES_MOST 6
 #define LENGTH_MOST 150 /* in a short talk dishes are short */
-
-/* For a dish that begins, and for one that goes on. */
-static const double WEIGHTS[2][MOVES] = {
-    {
-#define MOVE(name, new, back, what) new,
-#include "split/move.def"
-#undef MOVE
-    },
-    {
-#define MOVE(name, new, back, what) back,
-#include "split/move.def"
-#undef MOVE
-    },
-};
+/* Evidence is first of things, then of the dish; then it is the same for all dishes of a way. */
+#define OF_DISH GAP
+#define OF_ALL ON_NONE
 
 /* fmin that is no call: it runs for each dish of each way at each sentence. */
 static double at_most(double most, double value)
@@ -75,7 +66,7 @@ static void find_all(const struct standings *s, const struct move_place *at, dou
     x[TO_COME] = log_after(at->logs, at->count - at->i);
 }
 
-static void find_its(const struct move_base *b, size_t dish, double *x)
+static inline void find_its(const struct move_base *b, size_t dish, double *x)
 {
     const struct standing *its = standing_of(b->standings, dish);
     size_t since = left_since(b->standings, dish);
@@ -90,33 +81,33 @@ static void find_its(const struct move_base *b, size_t dish, double *x)
     x[GOES] = affinity_between(&its->about, &b->things->about);
 }
 
-/* Evidence is first of things, then of the dish; then it is the same for all dishes of a way. */
-#define OF_DISH GAP
-#define OF_ALL ON_NONE
-
-static inline double weigh(const double *x, int what, size_t first, size_t end)
-{
-    double score = 0;
-    for (size_t n = first; n < end; n++)
-        score += WEIGHTS[what][n] * x[n];
-    return score;
-}
-
 struct move_base find_base(const struct standings *s, const struct move_place *at)
 {
-    struct move_base b = {.standings = s, .f = &at->f[at->i], .i = at->i};
+    struct move_base b;
+    b.standings = s;
+    b.f = &at->f[at->i];
+    b.i = at->i;
     b.things = at->things;
     b.logs = at->logs;
     b.both = at->both;
+    b.scored[false] = b.scored[true] = false;
+    for (size_t n = OF_ALL; n < MOVES; n++)
+        b.x[n] = 0;
     find_on(s, at, b.x);
     find_all(s, at, b.x);
-    for (int what = 0; what < 2; what++)
-        b.score[what] =
-            weigh(b.x, what, OF_ALL, MOVES) + weigh_both(b.both, b.x, what, 0, BOTH_ITS_FIRST);
     return b;
 }
 
-static void find_dish(const struct move_base *b, size_t dish, double *x)
+/* What speaks for any dish that begins, or goes on; most often only one of the two is asked for. */
+static inline double base_speaks(struct move_base *b, bool begins)
+{
+    if (!b->scored[begins])
+        b->score[begins] = weigh(b->x, begins, OF_ALL, MOVES) + weigh_both(b->both, b->x, begins);
+    b->scored[begins] = true;
+    return b->score[begins];
+}
+
+static inline void find_dish(const struct move_base *b, size_t dish, double *x)
 {
     if (dish != NO_DISH)
         find_its(b, dish, x);
@@ -131,31 +122,43 @@ void find_moves(const struct move_base *b, const struct links *links, size_t dis
     find_dish(b, dish, x);
 }
 
-static double weigh_things(const struct move_base *b, const struct links *links, size_t dish)
+/* The things are the same for all ways with these links: they are counted once. */
+static double things_begin(const struct move_base *b, struct links *links)
 {
-    double x[OF_DISH] = {0};
-    count_things(b->things, links, dish, x);
-    return weigh(x, dish != NO_DISH, 0, OF_DISH);
+    if (!links->new_scored) {
+        double x[OF_DISH] = {0};
+        count_things(b->things, links, NO_DISH, x);
+        links->new_score = weigh(x, true, 0, OF_DISH);
+        links->new_scored = true;
+    }
+    return links->new_score;
 }
 
-/* The things are the same for all ways with these links: they are counted once. */
-static double things_speak(const struct move_base *b, struct links *links, size_t dish)
+static double things_go_on(const struct move_base *b, struct links *links, size_t dish)
 {
-    if (dish == NO_DISH && !links->new_scored) {
-        links->new_score = weigh_things(b, links, dish);
-        links->new_scored = true;
-    } else if (dish_bit(dish) & ~links->scored) {
-        links->score[dish % DISHES_KEPT] = weigh_things(b, links, dish);
+    if (dish_bit(dish) & ~links->scored) {
+        double x[OF_DISH] = {0};
+        count_things(b->things, links, dish, x);
+        links->score[dish % DISHES_KEPT] = weigh(x, false, 0, OF_DISH);
         links->scored |= dish_bit(dish);
     }
-    return dish == NO_DISH ? links->new_score : links->score[dish % DISHES_KEPT];
+    return links->score[dish % DISHES_KEPT];
 }
 
-double speaks_for(const struct move_base *b, struct links *links, size_t dish)
+double speaks_for_new(struct move_base *b, struct links *links)
 {
-    const int what = dish != NO_DISH;
-    double x[OF_ALL] = {0};
+    double x[OF_ALL];
+    for (size_t n = OF_DISH; n < OF_ALL; n++)
+        x[n] = 0;
+    find_dish(b, NO_DISH, x);
+    return base_speaks(b, true) + things_begin(b, links) + weigh(x, true, OF_DISH, OF_ALL)
+           + weigh_both_its(b->both, x, true);
+}
+
+double speaks_for(struct move_base *b, struct links *links, size_t dish)
+{
+    double x[OF_ALL];
     find_dish(b, dish, x);
-    return b->score[what] + things_speak(b, links, dish) + weigh(x, what, OF_DISH, OF_ALL)
-           + weigh_both(b->both, x, what, BOTH_ITS_FIRST, BOTHS);
+    return base_speaks(b, false) + things_go_on(b, links, dish) + weigh(x, false, OF_DISH, OF_ALL)
+           + weigh_both_its(b->both, x, false);
 }

@@ -25,7 +25,10 @@ struct move_base {
     const float *both; /* of find_both */
     size_t i;          /* the sentence */
     double x[MOVES];
-    double score[2]; /* for a dish that begins, and for one that goes on */
+    /* What that comes to, once it is asked for: for a dish that goes on, and for one that begins.
+     */
+    double score[2];
+    bool scored[2];
 };
 
 /* A sentence, the things of it and of those behind it, and what all of them need. */
@@ -40,7 +43,9 @@ struct move_base find_base(const struct standings *s, const struct move_place *a
 /* Fills in x[MOVES] for dish `dish`, which goes on with the sentence; NO_DISH: for one that begins.
  */
 void find_moves(const struct move_base *b, const struct links *links, size_t dish, double *x);
-/* What that comes to, in the units of border.def. */
-double speaks_for(const struct move_base *b, struct links *links, size_t dish);
+/* What that comes to, in the units of border.def, for a dish that goes on and for one that begins.
+ */
+double speaks_for(struct move_base *b, struct links *links, size_t dish);
+double speaks_for_new(struct move_base *b, struct links *links);
 
 #endif

@@ -10,13 +10,17 @@ static struct span name_in(const struct feature *f)
     return f->closing_title.first <= f->closing_title.last ? f->closing_title : f->opening_title;
 }
 
+bool says_name(const struct feature *f)
+{
+    struct span name = name_in(f);
+    return name.first <= name.last;
+}
+
 const size_t *sentences_named(const struct recording *r, const struct feature *f, size_t count)
 {
     size_t *named = arena_alloc(r->arena, (count + 1) * sizeof *named), last = 0;
-    for (size_t i = 0; i < count; i++) {
-        struct span name = name_in(&f[i]);
-        named[i] = last = name.first <= name.last ? i + 1 : last;
-    }
+    for (size_t i = 0; i < count; i++)
+        named[i] = last = says_name(&f[i]) ? i + 1 : last;
     return named;
 }
 

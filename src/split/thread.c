@@ -3,6 +3,7 @@
 #include "split/thread.h"
 
 #include <math.h>
+#include <string.h>
 
 #include "base/arena.h"
 #include "split/evidence.h"
@@ -35,7 +36,7 @@ struct way {
     enum part part;
     double closed; /* how clearly the dish was closed that the farewell takes leave of */
     const struct segment *at;
-    struct standings dishes;
+    struct standings *dishes;
 };
 
 /* How a way goes on with the next sentence. */
@@ -53,13 +54,16 @@ struct search {
     const struct feature *f;
     size_t count;
     const struct borders *borders;
-    const size_t *named;           /* as segment_named wants it */
-    struct way room[2][WAYS_MOST]; /* ways are large, so that they are not moved about */
-    struct way *ways, *next;       /* one of these, and the other */
+    const size_t *named; /* as segment_named wants it */
+    struct way ways[WAYS_MOST];
     size_t ways_count;
+    struct standings standings[WAYS_MOST]; /* large, so that they are not moved about */
+    struct standings *spare[WAYS_MOST];    /* those that no way has */
+    size_t spare_count;
     struct move moves[WAYS_MOST];
     size_t moves_count;
-    double least;         /* the worst of the moves, once there are so many that one must go */
+    struct move *worst;   /* of them, once there are so many that one must go */
+    bool says_name;       /* the sentence at hand */
     struct things things; /* of the sentence at hand and those behind it */
     /* Whose they are, for each chain of the ways: many ways have the same, many chains too. */
     struct links links[WAYS_MOST];
@@ -72,7 +76,7 @@ struct search {
 /* Nine of ten moves are no better than those that there are. */
 static bool is_lost(const struct search *x, double score)
 {
-    return x->moves_count == WAYS_MOST && score <= x->least;
+    return x->moves_count == WAYS_MOST && score <= x->worst->score;
 }
 
 /* Of those that leave the same dishes in the same part only the best is kept: that one; NULL: there
@@ -102,10 +106,10 @@ static void offer(struct search *x, const struct move *m)
     if (to && m->score <= to->score)
         return;
     if (!to)
-        to = x->moves_count < WAYS_MOST ? &x->moves[x->moves_count++] : worst_move(x);
+        to = x->moves_count < WAYS_MOST ? &x->moves[x->moves_count++] : x->worst;
     *to = *m;
     if (x->moves_count == WAYS_MOST)
-        x->least = worst_move(x)->score;
+        x->worst = worst_move(x);
 }
 
 /* The same dish, or the talk outside, goes on. */
@@ -129,7 +133,7 @@ static void begin(struct search *x, const struct way *w, size_t i, size_t dish, 
 /* What it costs that sentence `i` is of that dish, when it says a name that is another dish's. */
 static double renaming(const struct search *x, const struct way *w, size_t i, size_t dish)
 {
-    return renames(x->r, x->f, x->named, w->at, i, dish) ? RENAMED_COST : 0;
+    return x->says_name && renames(x->r, x->f, x->named, w->at, i, dish) ? RENAMED_COST : 0;
 }
 
 /* How much likelier a dish begins once another was closed. */
@@ -141,19 +145,18 @@ static double after_close(const struct way *w)
 /* A name that closes the dish: "it's a traybake", before anything went in, takes leave of none. */
 static void take_leave(struct search *x, const struct way *w, double closes, double score)
 {
-    bool begun = few_lines(standing_of(&w->dishes, w->at->dish)) < FEW_LINES;
+    bool begun = few_lines(standing_of(w->dishes, w->at->dish)) < FEW_LINES;
     offer(x, &(struct move){w->score + (begun ? closes : 0) + score, closes, w, FAREWELL,
                             w->at->dish, false, w->at->key});
 }
 
-static void begin_new(struct search *x, const struct way *w, const struct move_base *b,
-                      double inside, struct links *links)
+static void begin_new(struct search *x, const struct way *w, struct move_base *b, double inside,
+                      struct links *links)
 {
-    double score =
-        x->borders->peaks[b->i] + inside + after_close(w) + speaks_for(b, links, NO_DISH);
+    double score = x->borders->peaks[b->i] + inside + after_close(w) + speaks_for_new(b, links);
     if (w->part == INSIDE || w->part == ASIDE)
         score += another_dish(x->count);
-    begin(x, w, b->i, w->dishes.dishes, score);
+    begin(x, w, b->i, w->dishes->dishes, score);
 }
 
 static uint64_t bit(const struct standings *s, size_t dish)
@@ -169,10 +172,10 @@ static bool is_only_begun(const struct standings *s)
 
 /* To a dish of which something is spoken, or to that which was left last; in the order in which
  * they began. */
-static void go_back(struct search *x, const struct way *w, const struct move_base *b, double inside,
+static void go_back(struct search *x, const struct way *w, struct move_base *b, double inside,
                     struct links *links)
 {
-    const struct standings *s = &w->dishes;
+    const struct standings *s = w->dishes;
     double score = x->borders->returns[b->i] + inside;
     if (is_only_begun(s))
         return;
@@ -188,8 +191,8 @@ static void go_back(struct search *x, const struct way *w, const struct move_bas
 /* The dish that was on goes on after its farewell, or after other talk. */
 static void go_on_again(struct search *x, const struct way *w, size_t i, double inside)
 {
-    if (w->dishes.on != NO_DISH && (w->part == FAREWELL || w->part == OUTSIDE))
-        begin(x, w, i, w->dishes.on, inside - AGAIN_COST - renaming(x, w, i, w->dishes.on));
+    if (w->dishes->on != NO_DISH && (w->part == FAREWELL || w->part == OUTSIDE))
+        begin(x, w, i, w->dishes->on, inside - AGAIN_COST - renaming(x, w, i, w->dishes->on));
 }
 
 static struct links *links_of(struct search *x, const struct way *w)
@@ -200,7 +203,7 @@ static struct links *links_of(struct search *x, const struct way *w)
     if (n < x->linked_count)
         return x->linked_to[n];
     struct links *links = &x->links[x->links_count];
-    find_links(&x->things, w->at, &w->dishes, links);
+    find_links(&x->things, w->at, w->dishes, links);
     while (same < x->links_count && !links_equal(&x->things, &x->links[same], links))
         same++;
     x->links_count += same == x->links_count;
@@ -208,12 +211,18 @@ static struct links *links_of(struct search *x, const struct way *w)
     return x->linked_to[n] = &x->links[same];
 }
 
+/* How much the sentence speaks for the dish that it is in. */
+static double inside_of(const struct feature *f)
+{
+    return f->cooking > 0 ? f->cooking : -CHAT_INSIDE * f->weight;
+}
+
+/* The way goes on with what is on. */
 static void move_on(struct search *x, const struct way *w, size_t i)
 {
     const struct feature *f = &x->f[i];
-    double talk = f->cooking > 0 ? -COOKING_OUTSIDE * f->cooking : 0;
-    double inside = f->cooking > 0 ? f->cooking : -CHAT_INSIDE * f->weight;
-    double named = renaming(x, w, i, w->at->dish) + TASTE_COST * clash(&w->dishes, f, w->at->dish);
+    double talk = f->cooking > 0 ? -COOKING_OUTSIDE * f->cooking : 0, inside = inside_of(f);
+    double named = renaming(x, w, i, w->at->dish) + TASTE_COST * clash(w->dishes, f, w->at->dish);
     go_on(x, w, OUTSIDE, talk);
     if (w->part == INSIDE || w->part == ASIDE) {
         go_on(x, w, INSIDE, inside - named);
@@ -223,10 +232,16 @@ static void move_on(struct search *x, const struct way *w, size_t i)
         go_on(x, w, FAREWELL, talk - FAREWELL_COST);
     if (w->part == INSIDE && f->closes > 0)
         take_leave(x, w, f->closes, inside - named);
+}
+
+/* It turns to another dish, or back to one. */
+static void turn(struct search *x, const struct way *w, size_t i)
+{
+    double inside = inside_of(&x->f[i]);
     struct links *links = links_of(x, w);
-    const struct move_base base =
-        find_base(&w->dishes, &(struct move_place){x->f, &x->things, &x->logs,
-                                                   x->borders->both + i * BOTHS, i, x->count});
+    struct move_base base =
+        find_base(w->dishes, &(struct move_place){x->f, &x->things, &x->logs,
+                                                  x->borders->both + i * BOTHS, i, x->count});
     if (x->borders->peaks[i] > NEW_LEAST)
         begin_new(x, w, &base, inside, links);
     go_on_again(x, w, i, inside);
@@ -235,30 +250,43 @@ static void move_on(struct search *x, const struct way *w, size_t i)
 
 /* ---- the search */
 
-static void go_way(const struct search *x, const struct move *m, size_t i, struct way *next)
+/* A way that goes on has its dishes where they stood, when it is the last that goes on from there:
+ * others need a copy. */
+static struct standings *take_standings(struct search *x, const struct way *from, bool last)
 {
-    next->score = m->score;
-    next->part = m->part;
-    next->closed = m->closed;
-    next->at = m->from->at;
-    standings_copy(&next->dishes, &m->from->dishes);
+    if (last)
+        return from->dishes;
+    struct standings *copy = x->spare[--x->spare_count];
+    standings_copy(copy, from->dishes);
+    return copy;
+}
+
+static void go_way(struct search *x, const struct move *m, size_t i, bool last, struct way *next)
+{
+    *next =
+        (struct way){m->score, m->part, m->closed, m->from->at, take_standings(x, m->from, last)};
     if (m->begins) {
         struct segment *s = arena_alloc(x->r->arena, sizeof *s);
         *s = segment_after(next->at, i, m->dish, m->key);
         next->at = s;
     }
     if (next->at->dish != NO_DISH)
-        stand(&next->dishes, x->f, i, next->at->dish, next->part == INSIDE);
+        stand(next->dishes, x->f, i, next->at->dish, next->part == INSIDE);
 }
 
 /* The best moves become the ways. */
 static void take_moves(struct search *x, size_t i)
 {
-    struct way *now = x->ways;
+    size_t left[WAYS_MOST] = {0}; /* moves from each way */
+    struct way next[WAYS_MOST];
     for (size_t n = 0; n < x->moves_count; n++)
-        go_way(x, &x->moves[n], i, &x->next[n]);
-    x->ways = x->next;
-    x->next = now;
+        left[x->moves[n].from - x->ways]++;
+    for (size_t n = 0; n < x->ways_count; n++)
+        if (!left[n])
+            x->spare[x->spare_count++] = x->ways[n].dishes;
+    for (size_t n = 0; n < x->moves_count; n++)
+        go_way(x, &x->moves[n], i, --left[x->moves[n].from - x->ways] == 0, &next[n]);
+    memcpy(x->ways, next, x->moves_count * sizeof *next);
     x->ways_count = x->moves_count;
     x->moves_count = 0;
 }
@@ -273,22 +301,20 @@ static const struct way *best_way(const struct search *x)
 }
 
 static void begin_search(struct search *x, const struct recording *r, const struct feature *f,
-                         const struct borders *b, size_t count)
+                         const struct borders *b, size_t count, const struct segment *nothing)
 {
     x->r = r;
     x->f = f;
     x->borders = b;
     x->count = count;
     x->named = sentences_named(r, f, count);
-    x->ways = x->room[0];
-    x->next = x->room[1];
-    x->ways_count = 1;
     x->moves_count = 0;
     logs_make(&x->logs, count + 1);
-    struct way *first = &x->ways[0];
-    first->score = first->closed = 0;
-    first->part = OUTSIDE;
-    standings_init(&first->dishes);
+    x->ways_count = 1;
+    x->ways[0] = (struct way){0, OUTSIDE, 0, nothing, &x->standings[0]};
+    standings_init(x->ways[0].dishes);
+    for (x->spare_count = 0; x->spare_count < WAYS_MOST - 1; x->spare_count++)
+        x->spare[x->spare_count] = &x->standings[x->spare_count + 1];
 }
 
 size_t find_threads(const struct recording *r, const struct feature *f, const struct borders *b,
@@ -296,13 +322,16 @@ size_t find_threads(const struct recording *r, const struct feature *f, const st
 {
     const struct segment nothing = {.dish = NO_DISH};
     struct search x; /* large, and mostly room: it is not zeroed */
-    begin_search(&x, r, f, b, count);
-    x.ways[0].at = &nothing;
+    begin_search(&x, r, f, b, count, &nothing);
     for (size_t i = 0; i < count; i++) {
         find_things(f, count, i, &x.things);
         x.links_count = x.linked_count = 0;
+        x.says_name = says_name(&f[i]);
+        /* What goes on first: then nearly all turns are seen to be lost. */
         for (size_t n = 0; n < x.ways_count; n++)
             move_on(&x, &x.ways[n], i);
+        for (size_t n = 0; n < x.ways_count; n++)
+            turn(&x, &x.ways[n], i);
         take_moves(&x, i);
     }
     return drop_leads(r, f, out, segment_write(best_way(&x)->at, count, out));

@@ -70,21 +70,22 @@ static int most_for(const struct hearing_slot *slot, const struct asked *a, cons
     return most >= 0 && a->plural && !is_plural(entry_words(e)) ? most - PLURAL_COST : most;
 }
 
-static void guess_candidate(struct hearing *h, const struct hearing_slot *slot,
-                            const struct asked *a, const struct pronounced *p, struct guess *g)
+/* Whether the candidate may be what was meant, and how far it is. */
+static bool is_near(const struct hearing *h, const struct hearing_slot *slot, const struct asked *a,
+                    const struct pronounced *p, struct found *out)
 {
     size_t count;
     const struct entry *e = &pack_entries(h->ear->k, &count)[p->entry];
     int heard = slot->trust || e->tag == TAG_FOOD ? times_heard(h, e) : 0;
     int most = most_for(slot, a, e, heard);
     if (most < 0)
-        return;
+        return false;
     const struct sounding as = {ref_text(&p->sounds), p->letters};
     int distance = (int) sound_distance(&h->ear->sounds, &a->as, &as, (unsigned) most);
     bool brief = a->as.sounds.length < SOUNDS_LEAST || as.sounds.length < SOUNDS_LEAST;
-    if (distance <= most && (distance <= HOMOPHONE || !brief)
-        && !of_one_root(entry_words(e), a->key))
-        consider(g, e, trust_in(slot, e, heard) - (most - distance));
+    *out = (struct found){e, trust_in(slot, e, heard) - (most - distance)};
+    return distance <= most && (distance <= HOMOPHONE || !brief)
+           && !of_one_root(entry_words(e), a->key);
 }
 
 /* What most_for() gives no candidate more than: of one that was not heard in the recording, or was.
@@ -105,76 +106,63 @@ static void guess_heard_foods(struct hearing *h, const struct hearing_slot *slot
     size_t count;
     const struct pronounced *foods = pack_pronounced(h->ear->k, TAG_FOOD, &count);
     const struct sound_reach near = sound_reach_of(&a->as, most_of_any(slot, a, true));
-    for (size_t i = 0; i < h->foods.count; i++)
-        if (sound_reaches(&near, &foods[h->foods.at[i]]))
-            guess_candidate(h, slot, a, &foods[h->foods.at[i]], g);
-}
-
-/* The candidates of one tag that are still to be looked at. */
-struct run {
-    const struct pronounced *at, *end;
-};
-#define RUNS_MOST TAG_CODES
-
-/* All that the slot expects, tag by tag. */
-static size_t runs_make(const struct hearing *h, const struct hearing_slot *slot,
-                        struct run runs[RUNS_MOST])
-{
-    size_t count = 0, length;
-    for (int tag = unit_set_next(&slot->expects, 0); tag >= 0;
-         tag = unit_set_next(&slot->expects, tag + 1)) {
-        runs[count].at = pack_pronounced(h->ear->k, (unsigned char) tag, &length);
-        runs[count].end = runs[count].at + length;
-        count += length > 0;
+    struct found found;
+    for (size_t i = 0; i < h->foods.count; i++) {
+        const struct pronounced *p = &foods[h->foods.at[i]];
+        if (sound_reaches(&near, p) && is_near(h, slot, a, p, &found))
+            consider(g, found.entry, found.distance);
     }
-    return count;
 }
 
-/* Candidates of several tags are looked at in the order of their entries, since of two that are as
- * near the first one counts: the run whose turn it is. NULL: there are no more. */
-static struct run *next_run(struct run *runs, size_t count)
+/* In the order of the entries, since of two that are as near the first one counts. */
+static void note_found(struct hearing *h, struct found found)
 {
-    struct run *first = NULL;
-    for (size_t i = 0; i < count; i++)
-        if (runs[i].at < runs[i].end && (!first || runs[i].at->entry < first->at->entry))
-            first = &runs[i];
-    return first;
+    struct found *to = LIST_ADD(h->r->arena, &h->found);
+    for (; to > h->found.at && to[-1].entry > found.entry; to--)
+        *to = to[-1];
+    *to = found;
 }
 
-/* The foods that were heard, in order, as they are met on the way through all. */
-struct heard_foods {
-    const struct pronounced *all;
-    const size_t *at;
-    size_t left;
-};
-
-static bool is_heard(struct heard_foods *f, const struct pronounced *p)
+static void look_at(struct hearing *h, const struct hearing_slot *slot, const struct asked *a,
+                    const struct pronounced *p)
 {
-    if (!f->left || p != &f->all[*f->at])
-        return false;
-    f->left--;
-    f->at++;
-    return true;
+    struct found found;
+    if (is_near(h, slot, a, p, &found))
+        note_found(h, found);
 }
 
-/* Most are refused by what is seen at once; foods that were not heard by less. */
+/* Most candidates of a tag are refused by what is seen at once; foods that were not heard by less.
+ */
+static void look_through(struct hearing *h, const struct hearing_slot *slot, const struct asked *a,
+                         unsigned char tag)
+{
+    size_t count;
+    const struct pronounced *all = pack_pronounced(h->ear->k, tag, &count), *end = all + count;
+    const struct sound_reach heard_near = sound_reach_of(&a->as, most_of_any(slot, a, true)),
+                             near = tag != TAG_FOOD
+                                        ? heard_near
+                                        : sound_reach_of(&a->as, most_of_any(slot, a, false));
+    for (const struct pronounced *p = all; p < end; p++)
+        if (sound_reaches(&near, p))
+            look_at(h, slot, a, p);
+    for (size_t i = 0; tag == TAG_FOOD && i < h->foods.count; i++) {
+        const struct pronounced *p = &all[h->foods.at[i]];
+        if (sound_reaches(&heard_near, p) && !sound_reaches(&near, p))
+            look_at(h, slot, a, p);
+    }
+}
+
 static void guess_any(struct hearing *h, const struct hearing_slot *slot, const struct asked *a,
                       struct guess *g)
 {
-    struct run runs[RUNS_MOST];
-    size_t count = runs_make(h, slot, runs), foods;
-    struct heard_foods heard = {pack_pronounced(h->ear->k, TAG_FOOD, &foods), h->foods.at,
-                                h->foods.count};
-    const struct sound_reach near = sound_reach_of(&a->as, most_of_any(slot, a, false)),
-                             heard_near = sound_reach_of(&a->as, most_of_any(slot, a, true));
-    for (struct run *run = next_run(runs, count); run; run = next_run(runs, count)) {
-        do {
-            const struct pronounced *p = run->at++;
-            bool farther = p->tag != TAG_FOOD || is_heard(&heard, p);
-            if (sound_reaches(farther ? &heard_near : &near, p))
-                guess_candidate(h, slot, a, p, g);
-        } while (count == 1 && run->at < run->end);
-    }
+    if (most_of_any(slot, a, true) < 0)
+        return;
+    LIST_CUT(&h->found, 0);
+    for (int tag = unit_set_next(&slot->expects, 0); tag >= 0;
+         tag = unit_set_next(&slot->expects, tag + 1))
+        look_through(h, slot, a, (unsigned char) tag);
+    for (size_t i = 0; i < h->found.count; i++)
+        consider(g, h->found.at[i].entry, h->found.at[i].distance);
 }
 
 void guess_by_sound(struct hearing *h, const struct hearing_slot *slot, const struct asked *a,

@@ -15,13 +15,20 @@
 struct heard_count;
 struct known_sound;
 
+/* A candidate that sounds alike. */
+struct found {
+    const struct entry *entry;
+    int distance;
+};
+
 /* All of it in the recording's arena. */
 struct hearing {
     struct recording *r;
     const struct ear *ear;
     LIST(struct text) heard; /* each word that was taken for another one, once */
     struct heard_count *counts[COUNT_BUCKETS];
-    LIST(size_t) foods; /* numbers of the pronounced foods that were heard, now or before */
+    LIST(size_t) foods;       /* numbers of the pronounced foods that were heard, now or before */
+    LIST(struct found) found; /* of one look through all candidates */
     struct known_sound *sounds[SOUND_BUCKETS];
     bool foods_known; /* no other value was counted since they were listed */
 };

@@ -16,6 +16,8 @@ enum {
     LOST_FAINT = 40
 };
 
+#define FAINT "uihy"
+
 enum sounds_column { SOUND_NAME, SOUND_LETTER, SOUND_KIND, SOUND_NEAR };
 
 static unsigned char at(struct text t, size_t i)
@@ -26,6 +28,11 @@ static unsigned char at(struct text t, size_t i)
 static unsigned char letter(struct text t)
 {
     return t.length == 1 && (unsigned char) t.at[0] < SOUND_LETTERS ? (unsigned char) t.at[0] : 0;
+}
+
+static unsigned bit_of(unsigned char sound)
+{
+    return sound & 63;
 }
 
 static void set_apart(struct sounds *s, const struct table *t, size_t a, size_t b)
@@ -41,8 +48,21 @@ static void set_near(struct sounds *s, const struct table *t, size_t row)
 {
     unsigned char a = letter(table_cell(t, row, SOUND_LETTER));
     struct text rest = table_cell(t, row, SOUND_NEAR), other;
-    while (text_part(&rest, ' ', &other))
-        s->apart[a][letter(other)] = s->apart[letter(other)][a] = SLIP_NEAR;
+    while (text_part(&rest, ' ', &other)) {
+        unsigned char b = letter(other);
+        s->apart[a][b] = s->apart[b][a] = SLIP_NEAR;
+        s->near[bit_of(a)] |= (uint64_t) 1 << bit_of(b);
+        s->near[bit_of(b)] |= (uint64_t) 1 << bit_of(a);
+    }
+}
+
+/* Of a row's sound, what tells how near others may be. */
+static void set_kind(struct sounds *s, struct text kind, unsigned char sound)
+{
+    const uint64_t bit = (uint64_t) 1 << bit_of(sound);
+    const bool vowel = text_is(kind, "vowel"), faint = s->lost[sound] == LOST_FAINT;
+    s->kind[sound] = kind.length > 1 && !vowel && !faint ? kind.at[1] : '\0';
+    s->vowels |= vowel ? bit : 0;
 }
 
 bool sounds_load(struct sounds *s, const struct pack *k)
@@ -60,13 +80,12 @@ bool sounds_load(struct sounds *s, const struct pack *k)
         set_near(s, t, a);
     for (size_t a = 0; a < SOUND_LETTERS; a++)
         s->apart[a][a] = 0;
-    s->lost['u'] = s->lost['i'] = s->lost['h'] = s->lost['y'] = LOST_FAINT;
-    for (size_t a = 0; a < t->rows; a++) {
-        struct text kind = table_cell(t, a, SOUND_KIND);
-        unsigned char sound = letter(table_cell(t, a, SOUND_LETTER));
-        bool keeps = kind.length > 1 && !text_is(kind, "vowel") && s->lost[sound] != LOST_FAINT;
-        s->kind[sound] = keeps ? kind.at[1] : '\0';
+    for (const char *faint = FAINT; *faint; faint++) {
+        s->lost[(unsigned char) *faint] = LOST_FAINT;
+        s->faint |= (uint64_t) 1 << bit_of((unsigned char) *faint);
     }
+    for (size_t a = 0; a < t->rows; a++)
+        set_kind(s, table_cell(t, a, SOUND_KIND), letter(table_cell(t, a, SOUND_LETTER)));
     return true;
 }
 
@@ -91,20 +110,27 @@ static unsigned least(unsigned a, unsigned b, unsigned c)
 static unsigned slips(const struct sounds *s, struct text a, struct text b, unsigned most)
 {
     const size_t apart = most / LOST_FAINT;
-    unsigned row[SOUNDS_MOST + 1] = {0};
-    for (size_t j = 0; j < b.length; j++)
-        row[j + 1] = row[j] + s->lost[at(b, j)];
+    unsigned row[SOUNDS_MOST + 1], lost[SOUNDS_MOST + 1];
+    unsigned char sounds[SOUNDS_MOST + 1];
+    row[0] = 0;
+    for (size_t j = 1; j <= b.length; j++) {
+        sounds[j] = at(b, j - 1);
+        lost[j] = s->lost[sounds[j]];
+        row[j] = row[j - 1] + lost[j];
+    }
     for (size_t i = 1; i <= a.length; i++) {
-        const unsigned char sound = at(a, i - 1);
-        size_t first = i > apart ? i - apart : 1, last = i + apart;
+        const unsigned char sound = at(a, i - 1), *to = s->apart[sound];
+        const unsigned lost_here = s->lost[sound];
+        const size_t first = i > apart ? i - apart : 1,
+                     last = i + apart < b.length ? i + apart : b.length;
         unsigned corner = row[first - 1];
-        unsigned lowest = row[first - 1] = i > apart ? most + 1 : corner + s->lost[sound];
-        for (size_t j = first; j <= b.length && j <= last; j++) {
-            unsigned above = row[j];
-            row[j] = least(above + s->lost[sound], row[j - 1] + s->lost[at(b, j - 1)],
-                           corner + s->apart[sound][at(b, j - 1)]);
-            corner = above;
-            lowest = row[j] < lowest ? row[j] : lowest;
+        unsigned before = row[first - 1] = i > apart ? most + 1 : corner + lost_here;
+        unsigned lowest = before;
+        for (size_t j = first; j <= last; j++) {
+            before = least(row[j] + lost_here, before + lost[j], corner + to[sounds[j]]);
+            corner = row[j];
+            row[j] = before;
+            lowest = before < lowest ? before : lowest;
         }
         if (lowest > most)
             return lowest;
@@ -138,12 +164,30 @@ static bool may_be_near(const struct sounding *a, const struct sounding *b, unsi
            < lacks_most(a->sounds.length, b->sounds.length, most);
 }
 
+/* At least so much must happen to `a` that it becomes `b`: what `b` lacks is lost or another sound,
+ * and what is longer has sounds that the other one has not. Reckoned from a few bits, it tells most
+ * words apart. */
+static unsigned least_slips(const struct sounds *s, const struct sounding *a,
+                            const struct sounding *b)
+{
+    const size_t more = b->sounds.length - a->sounds.length;
+    unsigned slips = b->sounds.length > a->sounds.length ? (unsigned) more * LOST_FAINT : 0;
+    for (uint64_t lacks = a->letters & ~b->letters; lacks; lacks &= lacks - 1) {
+        const uint64_t sound = lacks & -lacks;
+        slips += s->near[__builtin_ctzll(lacks)] & b->letters  ? SLIP_NEAR
+                 : s->faint & sound                            ? LOST_FAINT
+                 : s->vowels & sound && s->vowels & b->letters ? SLIP_VOWEL
+                                                               : LOST_ANY;
+    }
+    return slips;
+}
+
 unsigned sound_distance(const struct sounds *s, const struct sounding *a, const struct sounding *b,
                         unsigned most)
 {
     size_t longer = a->sounds.length > b->sounds.length ? a->sounds.length : b->sounds.length;
     unsigned all = most * (unsigned) longer;
-    if (!may_be_near(a, b, most))
+    if (!may_be_near(a, b, most) || least_slips(s, a, b) > all || least_slips(s, b, a) > all)
         return most + 1;
     unsigned n = slips(s, a->sounds, b->sounds, all);
     return n > all ? most + 1 : n / (unsigned) longer;

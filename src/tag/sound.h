@@ -13,6 +13,9 @@ struct sounds {
     unsigned char apart[SOUND_LETTERS][SOUND_LETTERS], lost[SOUND_LETTERS];
     char kind[SOUND_LETTERS]; /* the second letter of a consonant's kind, which tells it; 0: a
                                  vowel, or faint */
+    /* By the bit of a sound, as sound_letters() has it: the bits of those near it; vowels; what is
+     * faint. */
+    uint64_t near[64], vowels, faint;
 };
 
 /* False where the pack has no such table: then nothing can be compared. */

@@ -42,6 +42,7 @@ bool listen_for(struct recording *r, const struct saying_list *list, const struc
         list = own;
     }
     s->list = list;
+    s->names = arena_alloc(r->arena, SET_NAMES * sizeof *s->names);
     find_places(s, r);
     r->sayings = s;
     return true;
@@ -83,21 +84,37 @@ static size_t step_over(const struct token *t, struct look *l, size_t i)
     return end > i && fits(t, &r->words.at[end]) ? end + 1 : i;
 }
 
+/* Whether a look at word `i` that is no filler and stands for itself would come to nothing. */
+static bool is_passed(const struct token *t, const struct word *w)
+{
+    return w->tag != TAG_INSIDE && !w->filler && !t->end && !token_may_fit(t, w);
+}
+
+static size_t said_from(const struct saying *s, struct look *l, size_t n, size_t i);
+
+/* The same for a rest that begins with a gap, before place `n`. */
+static size_t said_behind_gap(const struct saying *s, struct look *l, size_t n, size_t i)
+{
+    const struct token *t = n < s->count ? s->places[n] : NULL;
+    for (size_t skip = 0; skip <= GAP_WORDS && i + skip <= l->last; skip++) {
+        if (t && is_passed(t, &l->r->words.at[i + skip]))
+            continue;
+        size_t end = said_from(s, l, n, i + skip);
+        if (end)
+            return end;
+    }
+    l->bounded |= i + GAP_WORDS > l->last;
+    return 0;
+}
+
 /* The word after the saying's rest, from token `n` on; 0 where it is not said at word `i`. */
 static size_t said_from(const struct saying *s, struct look *l, size_t n, size_t i)
 {
     if (n == s->count)
         return i;
     const struct token *t = s->places[n];
-    if (!t) {
-        for (size_t skip = 0; skip <= GAP_WORDS && i + skip <= l->last; skip++) {
-            size_t end = said_from(s, l, n + 1, i + skip);
-            if (end)
-                return end;
-        }
-        l->bounded |= i + GAP_WORDS > l->last;
-        return 0;
-    }
+    if (!t)
+        return said_behind_gap(s, l, n + 1, i);
     l->bounded |= t->end || i > l->last;
     if (i > l->last)
         return t->end ? i : 0;
@@ -172,8 +189,8 @@ static size_t said_at(const struct saying_list *list, const struct saying_set *s
     struct looks looks = {{{0}}, 0, 0}, behind = {{{0}}, 0, 0};
     const size_t within = looks_at(&looks, l->r, i, l->last);
     const uint64_t bits = saying_bits(&looks.tags, looks.keys, looks.values);
-    for (size_t n = set->first; n < set->end; n++) {
-        const struct saying *s = &list->all.at[n];
+    const struct saying *rows_end = list->all.at + set->end;
+    for (const struct saying *s = list->all.at + set->first; s < rows_end; s++) {
         if (!(s->begins & bits) || !may_take(s->places[0], &looks)
             || !may_go_on(s, l->r, i, &behind))
             continue;
@@ -198,11 +215,23 @@ static size_t next_place(const uint64_t *places, size_t word, size_t last)
     return last + 1;
 }
 
+/* The set's first row. A checker asks by the same few hundred names, a literal or a cell each, time
+ * and again: most are known by where they stand. */
+static size_t row_of(const struct sayings *sayings, struct text set)
+{
+    const struct table *t = sayings->list->table;
+    struct set_name *known =
+        &sayings->names[((uintptr_t) set.at ^ (uintptr_t) set.at >> 8) % SET_NAMES];
+    if (known->name.at != set.at || known->name.length != set.length)
+        *known = (struct set_name){set, t ? table_find(t, set) : sayings->list->all.count};
+    return known->row;
+}
+
 bool said_find_set(const struct sayings *sayings, const struct recording *r, struct text set,
                    struct span within, struct span *where)
 {
     const struct saying_list *list = sayings->list;
-    size_t row = list->table ? table_find(list->table, set) : list->all.count;
+    size_t row = row_of(sayings, set);
     if (row >= list->all.count || within.first > within.last || within.last >= r->words.count)
         return false;
     size_t number = list->all.at[row].number;

@@ -6,12 +6,20 @@
 #include "check/saying.h"
 #include "model/recording.h"
 
+#define SET_NAMES 256
+
+struct set_name {
+    struct text name;
+    size_t row;
+};
+
 /* What is listened for, and where it may be, while the words are what they are. */
 struct sayings {
     const struct saying_list *list;
     uint64_t **places; /* for each set a bit for each word with which one of it may begin, so that a
                           look for the set passes over all others; where a look has found that none
                           does, however it is bounded, the bit goes */
+    struct set_name *names; /* SET_NAMES that were asked for, by where they stand */
 };
 
 /* Sets r->sayings, for the words as they are. `list` NULL: reads the pack's table; false with a

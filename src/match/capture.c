@@ -2,7 +2,7 @@
  * SPDX-License-Identifier: MIT */
 #include "match/capture.h"
 
-#include <pcre2.h>
+#include "match/groups.h"
 
 static const struct span nothing = {1, 0};
 
@@ -260,7 +260,7 @@ bool capture(const struct recording *r, const struct subject *s, const struct ru
         match->slots[i] = (struct slot_span){1, 0};
         values[i] = (struct values){RATIO(0),
                                     RATIO(0)}; /* an optional part of a number that was not said */
-        if (group[0] == PCRE2_UNSET || group[0] >= group[1])
+        if (group[0] == GROUP_UNSET || group[0] >= group[1])
             continue;
         match->slots[i] = (struct slot_span){s->words[group[0]], s->words[group[1] - 1]};
         values[i] = (struct values){s->low[group[1] - 1], s->high[group[1] - 1]};

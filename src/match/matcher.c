@@ -4,8 +4,10 @@
 
 #include <pcre2.h>
 #include <stdlib.h>
+#include <string.h>
 
 #include "match/capture.h"
+#include "match/groups.h"
 #include "match/mark.h"
 #include "match/sieve.h"
 #include "match/subject.h"
@@ -39,12 +41,14 @@ struct code {
 };
 
 struct matcher {
+    /* For rules that their codes do not tell; NULL until there is one. */
     pcre2_match_data *data;
     pcre2_match_context *context;
     pcre2_jit_stack *stack;
     struct code *codes; /* by the number of their rule */
     size_t codes_count;
     bool jit;                                        /* for the recording at hand */
+    struct groups groups;                            /* of the match at hand */
     struct match found[FOUND_MOST];                  /* of one pass over one sentence */
     struct slot_span slots[FOUND_MOST][MATCH_SLOTS]; /* theirs */
     size_t begins[FOUND_MOST], ends[FOUND_MOST];     /* their units in the subject, end left out */
@@ -57,20 +61,12 @@ struct matcher *matcher_new(const struct pack *k)
     struct matcher *m = calloc(1, sizeof *m);
     if (!m)
         return NULL;
-    m->data = pcre2_match_data_create(MATCH_SLOTS + 1, NULL);
-    m->context = pcre2_match_context_create(NULL);
-    m->stack = pcre2_jit_stack_create(32 * 1024, JIT_STACK_BYTES, NULL);
     m->codes_count = k ? pack_rules_count(k) : 0;
     m->codes = calloc(m->codes_count + 1, sizeof *m->codes);
-    if (!m->data || !m->context || !m->codes) {
+    if (!m->codes) {
         matcher_free(m);
         return NULL;
     }
-    pcre2_set_match_limit(m->context, MATCH_LIMIT);
-    pcre2_set_depth_limit(m->context, DEPTH_LIMIT);
-    pcre2_set_heap_limit(m->context, HEAP_KIB);
-    if (m->stack)
-        pcre2_jit_stack_assign(m->context, NULL, m->stack);
     return m;
 }
 
@@ -87,34 +83,68 @@ void matcher_free(struct matcher *m)
     free(m);
 }
 
+/* Jumps when there is no memory. */
+static void make_ready(struct recording *r, struct matcher *m)
+{
+    if (m->data)
+        return;
+    pcre2_match_context_free(m->context);
+    m->context = pcre2_match_context_create(NULL);
+    if (m->context)
+        m->data = pcre2_match_data_create(MATCH_SLOTS + 1, NULL);
+    if (!m->data)
+        longjmp(r->arena->full, 1);
+    pcre2_set_match_limit(m->context, MATCH_LIMIT);
+    pcre2_set_depth_limit(m->context, DEPTH_LIMIT);
+    pcre2_set_heap_limit(m->context, HEAP_KIB);
+}
+
+static void make_machine_code(struct matcher *m, struct code *c)
+{
+    if (!m->stack)
+        m->stack = pcre2_jit_stack_create(32 * 1024, JIT_STACK_BYTES, NULL);
+    if (m->stack)
+        pcre2_jit_stack_assign(m->context, NULL, m->stack);
+    pcre2_jit_compile(c->code, PCRE2_JIT_COMPLETE);
+    c->jit = true;
+}
+
 static pcre2_code *code_of(struct recording *r, struct matcher *m, const struct rule *rule)
 {
     struct code *c = &m->codes[rule->number];
+    make_ready(r, m);
     if (!c->code)
         c->code = rule_compile(rule, false);
     if (!c->code)
         longjmp(r->arena->full, 1);
-    if (m->jit && !c->jit) {
-        pcre2_jit_compile(c->code, PCRE2_JIT_COMPLETE);
-        c->jit = true;
-    }
+    if (m->jit && !c->jit)
+        make_machine_code(m, c);
     return c->code;
 }
 
-/* One match of `rule` at or after unit `from`; its groups are in m->data. A limit that was hit is
- * counted and the sentence is given up for this rule. */
-static bool run(struct recording *r, struct matcher *m, const struct rule *rule, size_t from)
+/* By PCRE2. A limit that was hit is counted and the sentence is given up for this rule. */
+static bool run_code(struct recording *r, struct matcher *m, const struct rule *rule, size_t from)
 {
-    if (r->steps_left == 0)
-        return false;
-    r->steps_left--;
-    int got = pcre2_match(code_of(r, m, rule), m->subject.tags, m->subject.length, from,
+    const pcre2_code *code = code_of(r, m, rule);
+    int got = pcre2_match(code, m->subject.tags, m->subject.length, from,
                           PCRE2_NO_UTF_CHECK | (m->jit ? 0 : PCRE2_NO_JIT), m->data, m->context);
+    if (got >= 0)
+        memcpy(m->groups.at, pcre2_get_ovector_pointer(m->data), sizeof m->groups.at);
     if (got >= 0 || got == PCRE2_ERROR_NOMATCH)
         return got >= 0;
     if (!r->limits_hit++)
         r->limit_rule = rule->name;
     return false;
+}
+
+/* One match of `rule` at or after unit `from`; its groups are in m->groups. */
+static bool run(struct recording *r, struct matcher *m, const struct rule *rule, size_t from)
+{
+    if (r->steps_left == 0)
+        return false;
+    r->steps_left--;
+    enum groups_found found = groups_find(rule, &m->subject, from, &m->groups);
+    return found == GROUPS_UNSURE ? run_code(r, m, rule, from) : found == GROUPS_FOUND;
 }
 
 static void keep_match(struct recording *r, struct matcher *m, const struct rule *rule,
@@ -124,7 +154,7 @@ static void keep_match(struct recording *r, struct matcher *m, const struct rule
         return;
     struct match *match = &m->found[m->count];
     match->slots = m->slots[m->count];
-    if (!capture(r, &m->subject, rule, pcre2_get_ovector_pointer(m->data), match))
+    if (!capture(r, &m->subject, rule, m->groups.at, match))
         return;
     m->begins[m->count] = begin;
     m->ends[m->count] = end;
@@ -138,8 +168,7 @@ static void find_all(struct recording *r, struct matcher *m, const struct rule *
         return;
     for (size_t from = 0; from < m->subject.length && sieve_passes(rule, &m->subject, from)
                           && run(r, m, rule, from);) {
-        const PCRE2_SIZE *groups = pcre2_get_ovector_pointer(m->data);
-        size_t begin = groups[0], end = groups[1];
+        size_t begin = m->groups.at[0], end = m->groups.at[1];
         if (end > begin)
             keep_match(r, m, rule, begin, end);
         from = subject_entry_end(&m->subject, begin > from ? begin : from);

@@ -134,6 +134,7 @@ static places walk_other(struct walk *w, const unsigned char **at, places from, 
     case SIEVE_CHOICES:
         return over_choices(w, at, from, ahead);
     case SIEVE_REPEAT:
+    case SIEVE_REPEAT_FEW:
         *at = code + 5 + code[3] + 256 * code[4];
         return over_repeat(w, code, *at, from, ahead);
     case SIEVE_BEGIN:
@@ -164,11 +165,27 @@ static places walk_codes(struct walk *w, const unsigned char *at, const unsigned
     return from;
 }
 
+static struct walk walk_of(const struct subject *s)
+{
+    return (struct walk){.s = s, .all = ((places) 2 << s->length) - 1, .inside = s->at[TAG_INSIDE]};
+}
+
+uint64_t sieve_looks(const struct subject *s, const unsigned char *code)
+{
+    struct walk w = walk_of(s);
+    return walk_codes(&w, code, code + 1, w.all, false);
+}
+
+uint64_t sieve_begins(const struct subject *s, const unsigned char *units, size_t count)
+{
+    const struct walk w = walk_of(s);
+    return over_entry(&w, units_of(&w, units, count), w.all, true);
+}
+
 bool sieve_passes(const struct rule *rule, const struct subject *s, size_t from)
 {
     const unsigned char *codes = (const unsigned char *) rule->sieve.at;
-    struct walk w = {.s = s, .inside = s->at[TAG_INSIDE]};
-    w.all = ((places) 2 << s->length) - 1;
+    struct walk w = walk_of(s);
     return !rule->sieve.length
            || walk_codes(&w, codes, codes + rule->sieve.length, w.all & ~(places) 0 << from, false)
            || w.steps >= STEPS_MOST;

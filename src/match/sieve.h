@@ -12,5 +12,11 @@
 /* Whether PCRE2 will find a match of the rule that begins at unit `from` or later. True, too, for a
  * rule whose repeats take too long to walk, or that has no sieve. */
 bool sieve_passes(const struct rule *rule, const struct subject *s, size_t from);
+/* The places of the sentence, a bit each, at which a code holds that looks about and takes no
+ * units.
+ */
+uint64_t sieve_looks(const struct subject *s, const unsigned char *code);
+/* The places at which an entry of one of the units begins. */
+uint64_t sieve_begins(const struct subject *s, const unsigned char *units, size_t count);
 
 #endif

@@ -62,7 +62,7 @@ struct image_table {
 
 struct image_rule {
     struct rule rule; /* without its pointers and texts, which are: */
-    struct ref name, file, pattern, option, sieve;
+    struct ref name, file, pattern, option, sieve, codes;
     uint32_t examples; /* bytes from the block's begin */
 };
 

@@ -10,7 +10,7 @@ static void put_rule(struct maker *m, struct image_rule *to, const struct rule_n
         return;
     memcpy(&to->rule, &n->rule, sizeof to->rule);
     to->rule.name = to->rule.file = to->rule.pattern = NULL;
-    to->rule.option = to->rule.sieve = (struct text){NULL, 0};
+    to->rule.option = to->rule.sieve = to->rule.codes = (struct text){NULL, 0};
     to->rule.number = (unsigned) number;
     to->rule.ex_count = n->examples.count;
     image_put_text(m, &to->name, text_from(n->rule.name));
@@ -18,6 +18,7 @@ static void put_rule(struct maker *m, struct image_rule *to, const struct rule_n
     image_put_text(m, &to->pattern, text_from(n->rule.pattern));
     image_put_text(m, &to->option, n->rule.option);
     image_put_text(m, &to->sieve, n->rule.sieve);
+    image_put_text(m, &to->codes, n->rule.codes);
 }
 
 static void put_examples(struct maker *m, struct image_rule *rule, const struct rule_node *n,

@@ -45,6 +45,7 @@ static struct rule open_rule(const struct image *m, const struct image_rule *r)
     rule.pattern = ref_text(&r->pattern).at;
     rule.option = ref_text(&r->option);
     rule.sieve = ref_text(&r->sieve);
+    rule.codes = ref_text(&r->codes);
     rule.ex = image_at(m, r->examples);
     return rule;
 }

@@ -155,7 +155,9 @@ struct rule {
     int weight;             /* of an opening, a closing */
     const char *pattern;    /* over tag strings, as PCRE2 reads it; rule_compile() */
     struct unit_set needed; /* code units, every one of which a subject must have */
-    struct text sieve;      /* pack/sieve.h; empty: it has none */
+    struct text sieve;      /* pack/sieve.h, without slots; empty: it has none */
+    struct text codes;      /* the same with its slots */
+    bool slots_ahead;       /* some stand in a look ahead, and not in the codes */
     size_t slots_count;
     enum slot slots[MATCH_SLOTS];                             /* what capture group n + 1 is */
     struct number_step low[NUMBER_STEPS], high[NUMBER_STEPS]; /* of a rule that gives a number */

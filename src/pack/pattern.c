@@ -76,6 +76,20 @@ static void read_group(struct pattern *x, const char *opened, const char *close,
     pattern_put(x, ")");
 }
 
+/* What a slot holds. What is in a look ahead is walked from its end, and so has no slots: PCRE2
+ * finds those. */
+static void read_slot(struct pattern *x, const char *opened, struct unit_set *needed)
+{
+    const size_t number = x->rule->slots_count - 1;
+    x->rule->slots_ahead |= x->ahead;
+    pattern_put(x, "(");
+    if (!x->ahead)
+        sieve_put_slot(x->sieve, SIEVE_OPEN, number);
+    read_group(x, opened, ">", needed);
+    if (!x->ahead)
+        sieve_put_slot(x->sieve, SIEVE_CLOSE, number);
+}
+
 /* The number of the slot's name, noted as the next capture group. */
 static void read_slot_name(struct pattern *x)
 {
@@ -141,8 +155,7 @@ static enum atom read_atom(struct pattern *x, struct unit_set *needed)
     switch (c) {
     case '<':
         read_slot_name(x);
-        pattern_put(x, "(");
-        read_group(x, at, ">", needed);
+        read_slot(x, at, needed);
         return ATOM_SLOT;
     case '(':
         if (x->at < x->end && *x->at == '?') {
@@ -224,6 +237,7 @@ bool pattern_translate(struct problems *p, const struct source_line *line, struc
     struct unit_set needed = {{0}};
     regex[0] = '\0';
     rule->slots_count = 0;
+    rule->slots_ahead = false;
     read_choices(&x, &needed);
     if (!x.stopped && pattern_peek(&x))
         pattern_stop(&x, x.at, *x.at == ')' ? "`)` closes nothing" : "`>` closes nothing");

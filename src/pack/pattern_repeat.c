@@ -57,9 +57,11 @@ bool pattern_repeat(struct pattern *x, enum atom atom, size_t begin)
     if (atom == ATOM_SLOT && most > 1)
         pattern_stop(x, at,
                      "a slot holds one stretch of words; put the repeat inside it: <food:FOOD+>");
-    if (pattern_take(x, "?")) /* as few as it can */
+    const bool few = pattern_take(x, "?"); /* as few as it can */
+    if (few)
         pattern_put(x, "?");
     if (!x->stopped)
-        sieve_wrap_repeat(x->sieve, begin, (unsigned) least, (unsigned) most);
+        sieve_wrap_repeat(x->sieve, begin, few ? SIEVE_REPEAT_FEW : SIEVE_REPEAT, (unsigned) least,
+                          (unsigned) most);
     return least > 0;
 }

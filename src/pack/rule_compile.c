@@ -35,10 +35,12 @@ bool pattern_read(struct loader *l, const struct source_line *line, struct text 
                   struct rule *rule)
 {
     char regex[PATTERN_BYTES];
-    struct sieve sieve = {.length = 0};
-    if (!pattern_translate(l->problems, line, t, rule, regex, &sieve))
+    struct sieve codes = {.length = 0}, sieve;
+    if (!pattern_translate(l->problems, line, t, rule, regex, &codes))
         return false;
+    sieve_strip(&sieve, &codes);
     rule->pattern = arena_text(&l->arena, text_from(regex)).at;
+    rule->codes = arena_text(&l->arena, sieve_text(&codes));
     rule->sieve = arena_text(&l->arena, sieve_text(&sieve));
     return check(l->problems, line_place(line, t.at), regex);
 }

@@ -99,7 +99,10 @@ struct run_maker {
     size_t starts[TURN_RUN_MOST], count, length;
 };
 
-static const char *const PLACE[TURN_PLACES] = {"first", "last", "near", "later", "before"};
+static const struct {
+    size_t length; /* known here, since a recording asks for thousands of rows */
+    const char *name;
+} PLACE[TURN_PLACES] = {{5, "first"}, {4, "last"}, {4, "near"}, {5, "later"}, {6, "before"}};
 
 static struct turn_points row_points(const struct table *t, size_t row)
 {
@@ -111,7 +114,7 @@ static struct turn_points row_points(const struct table *t, size_t row)
 static size_t place_number(struct text name)
 {
     size_t n = 0;
-    while (n < TURN_PLACES && !text_is(name, PLACE[n]))
+    while (n < TURN_PLACES && !text_equal(name, (struct text){PLACE[n].name, PLACE[n].length}))
         n++;
     return n;
 }

@@ -7,70 +7,48 @@
 #include "words/entry.h"
 
 /* What of a place is looked up: units before it and behind it, each by its tag (T) or its word (W);
- * the word before a place is a unit's last, behind it its first. '/' is the place. */
-static const char *const SHAPES[] = {"T/",    "/T", "TT/", "/TT", "T/T", "TT/T", "T/TT", "/TTT",
-                                     "TT/TT", "/W", "T/W", "/WT", "/WW", "W/",   "W/T"};
-#define SHAPES_COUNT (sizeof SHAPES / sizeof *SHAPES)
+ * the word before a place is a unit's last, behind it its first. */
+static const char *const BEFORE[] = {"", "T", "TT", "W"};
+static const char *const BEHIND[] = {"", "T", "TT", "TTT", "W", "WT", "WW"};
+#define BEFORE_COUNT (sizeof BEFORE / sizeof *BEFORE)
+#define BEHIND_COUNT (sizeof BEHIND / sizeof *BEHIND)
 
-struct ending_row {
-    uint64_t key; /* of what stands there; 0: free */
-    int points;
-};
+/* Which of them together, a bit for each BEHIND. */
+#define BIT(behind) (1u << (behind))
+static const unsigned TOGETHER[BEFORE_COUNT] = {
+    /* "" */ BIT(1) | BIT(2) | BIT(3) | BIT(4) | BIT(5) | BIT(6),
+    /* T */ BIT(0) | BIT(1) | BIT(2) | BIT(4),
+    /* TT */ BIT(0) | BIT(1) | BIT(2),
+    /* W */ BIT(0) | BIT(1)};
 
 enum column { COLUMN_BEFORE, COLUMN_BEHIND, COLUMN_WORDS, COLUMN_POINTS };
 
-static uint64_t mix(uint64_t key, uint64_t more)
-{
-    key = (key ^ more) * UINT64_C(0x9E3779B97F4A7C15);
-    return key ^ key >> 29;
-}
+/* Of units side by side, with spaces; longer ones have no row. */
+#define SIDE_BYTES 160
 
-/* Of a word, or of a class, whose name is in capitals. */
-static uint64_t word_code(struct text word)
-{
-    return (uint64_t) text_hash(word) << 8 | 0xff;
-}
-
-#define PLACE_CODE UINT64_C(0x101)
-#define LENGTH_CODE(words) (UINT64_C(0x200) + (words))
+/* Rows of length stand for "up to so many words", each from the one before it on. */
+static const size_t LENGTHS[ENDING_LENGTHS] = {1, 2, 3, 4, 6, 8, 11, 15, 20, 28};
 
 /* ---- the table */
 
-static struct ending_row *row_of(const struct endings *e, uint64_t key)
+static int points_of(const struct table *t, size_t row)
 {
-    size_t i = key & (e->room - 1);
-    while (e->rows[i].key && e->rows[i].key != key)
-        i = (i + 1) & (e->room - 1);
-    return &e->rows[i];
+    return text_whole(table_cell(t, row, COLUMN_POINTS));
 }
 
-/* "FOOD SO" or "then". */
-static uint64_t mix_cell(uint64_t key, struct text cell)
+/* The rows of no unit: of any place, and of lengths. */
+static void read_lengths(struct endings *e)
 {
-    struct text name;
-    while (cell.length && text_part(&cell, ' ', &name))
-        key = mix(key, word_code(name));
-    return key;
-}
-
-static uint64_t key_of_row(const struct table *t, size_t row)
-{
-    struct text before = table_cell(t, row, COLUMN_BEFORE),
-                words = table_cell(t, row, COLUMN_WORDS);
-    uint64_t key = words.length ? mix(0, LENGTH_CODE((uint64_t) text_whole(words))) : 0;
-    return mix_cell(mix(mix_cell(key, before), PLACE_CODE), table_cell(t, row, COLUMN_BEHIND));
-}
-
-static void rows_read(struct endings *e, struct arena *a, const struct table *t)
-{
-    for (unsigned tag = 0; tag < TAG_CODES; tag++)
-        e->tag_codes[tag] = word_code(text_from(tag_name((unsigned char) tag)));
-    for (e->room = 64; e->room < t->rows * 2;)
-        e->room *= 2;
-    e->rows = arena_alloc(a, e->room * sizeof *e->rows);
-    for (size_t i = 0; i < t->rows; i++) {
-        uint64_t key = key_of_row(t, i);
-        *row_of(e, key) = (struct ending_row){key, text_whole(table_cell(t, i, COLUMN_POINTS))};
+    const struct table *t = e->table;
+    for (size_t row = table_find(t, TEXT_EMPTY); row < t->rows; row = table_next(t, row)) {
+        const struct text words = table_cell(t, row, COLUMN_WORDS);
+        if (table_cell(t, row, COLUMN_BEHIND).length)
+            continue;
+        if (!words.length)
+            e->always = points_of(t, row);
+        for (size_t n = 0; words.length && n < ENDING_LENGTHS; n++)
+            if (text_whole(words) == (int) LENGTHS[n])
+                e->of_length[n] = points_of(t, row);
     }
 }
 
@@ -115,63 +93,79 @@ void endings_make(struct endings *e, struct recording *r, const struct pack *k)
     *e = (struct endings){0};
     if (!t || t->columns <= COLUMN_POINTS)
         return;
-    rows_read(e, r->arena, t);
+    e->table = t;
+    read_lengths(e);
     units_make(e, r, k);
 }
 
 /* ---- points */
 
-/* How many units the shape has before the place. */
-static size_t before_count(const char *shape)
+/* What stands on one side of a place; `lacks`: nothing that a row could have. */
+struct side {
+    char room[SIDE_BYTES];
+    size_t length;
+    bool lacks;
+};
+
+static void put_unit(struct side *s, struct text t)
 {
-    return (size_t) (strchr(shape, '/') - shape);
+    s->lacks |= !t.length || s->length + 1 + t.length > SIDE_BYTES;
+    if (s->lacks)
+        return;
+    if (s->length)
+        s->room[s->length++] = ' ';
+    memcpy(s->room + s->length, t.at, t.length);
+    s->length += t.length;
 }
 
-static uint64_t unit_code(const struct endings *e, size_t unit, char by, bool before)
+/* The units from `first` on, as the shape sees them. */
+static void look(const struct endings *e, const char *shape, size_t first, bool before,
+                 struct side *out)
 {
-    const struct unit_of_words *u = &e->units.at[unit];
-    return by == 'T' ? e->tag_codes[u->tag] : word_code(before ? u->tail : u->head);
-}
-
-/* The key of what stands around the end of unit `i`, as the shape sees it; 0 where units lack. */
-static uint64_t shape_key(const struct endings *e, const char *shape, size_t i)
-{
-    size_t count = before_count(shape), at = i + 1 - count;
-    bool before = true;
-    uint64_t key = 0;
-    if (count > i + 1)
-        return 0;
-    for (const char *c = shape; *c; c++) {
-        if (*c == '/') {
-            key = mix(key, PLACE_CODE);
-            before = false;
-        } else if (at >= e->units.count)
-            return 0;
-        else
-            key = mix(key, unit_code(e, at++, *c, before));
+    out->length = 0;
+    out->lacks = false;
+    for (; *shape && !out->lacks; shape++, first++) {
+        if (first >= e->units.count) {
+            out->lacks = true;
+            return;
+        }
+        const struct unit_of_words *u = &e->units.at[first];
+        put_unit(out, *shape == 'T' ? text_from(tag_name(u->tag)) : before ? u->tail : u->head);
     }
-    return key;
 }
 
-static int points_of(const struct endings *e, uint64_t key)
+static int points_between(const struct table *t, const struct side *before,
+                          const struct side *behind)
 {
-    return key ? row_of(e, key)->points : 0;
+    if (before->lacks || behind->lacks)
+        return 0;
+    return points_of(t, table_find_pair(t, (struct text){before->room, before->length},
+                                        (struct text){behind->room, behind->length}));
 }
 
-/* Rows of length stand for "up to so many words", each from the one before it on. */
-static int length_points(const struct endings *e, size_t words)
+/* Of what stands around the end of unit `i`. */
+static int points_around(const struct endings *e, size_t i)
 {
-    static const size_t LENGTHS[] = {1, 2, 3, 4, 6, 8, 11, 15, 20, 28};
-    size_t n = 0;
-    while (n + 1 < sizeof LENGTHS / sizeof *LENGTHS && words > LENGTHS[n])
-        n++;
-    return points_of(e, mix(mix(0, LENGTH_CODE(LENGTHS[n])), PLACE_CODE));
+    struct side behind[BEHIND_COUNT], before;
+    int points = 0;
+    for (size_t n = 0; n < BEHIND_COUNT; n++)
+        look(e, BEHIND[n], i + 1, false, &behind[n]);
+    for (size_t n = 0; n < BEFORE_COUNT; n++) {
+        const size_t count = strlen(BEFORE[n]);
+        if (count > i + 1)
+            continue;
+        look(e, BEFORE[n], i + 1 - count, true, &before);
+        for (size_t m = 0; m < BEHIND_COUNT; m++)
+            if (TOGETHER[n] & BIT(m))
+                points += points_between(e->table, &before, &behind[m]);
+    }
+    return points;
 }
 
 int ending_points(const struct endings *e, size_t unit, size_t words)
 {
-    int points = length_points(e, words) + points_of(e, mix(0, PLACE_CODE));
-    for (size_t n = 0; n < SHAPES_COUNT; n++)
-        points += points_of(e, shape_key(e, SHAPES[n], unit));
-    return points;
+    size_t n = 0;
+    while (n + 1 < ENDING_LENGTHS && words > LENGTHS[n])
+        n++;
+    return e->table ? e->of_length[n] + e->always + points_around(e, unit) : 0;
 }

@@ -15,14 +15,16 @@ struct unit_of_words {
     unsigned char tag;      /* of its likeliest reading */
 };
 
+#define ENDING_LENGTHS 10
+
 struct endings {
     LIST(struct unit_of_words) units; /* of the whole recording */
-    struct ending_row *rows;          /* open addressing */
-    size_t room; /* of `rows`: a power of two, or 0 where the pack has no such table */
-    uint64_t tag_codes[TAG_CODES]; /* what each tag is in a key */
+    const struct table *table;        /* borrowed; NULL: the pack has none */
+    int always;                       /* points of any place */
+    int of_length[ENDING_LENGTHS];    /* by how long the sentence is */
 };
 
-/* Reads the table and lays out the recording's units. */
+/* Lays out the recording's units. */
 void endings_make(struct endings *e, struct recording *r, const struct pack *k);
 /* For a sentence that ends with unit `unit`, and has so many words then; in hundredths of log odds:
  * over 0 an end is likelier than not. */

@@ -77,4 +77,15 @@ const struct mention *mention_of(const struct feature *f, struct text kind);
 /* One feature a sentence; arena. */
 struct feature *features_make(const struct recording *r, const struct pack *k);
 
+/* The name of a dish that the sentence says; first > last for none. */
+static inline struct span feature_name(const struct feature *f)
+{
+    return f->closing_title.first <= f->closing_title.last ? f->closing_title : f->opening_title;
+}
+static inline bool says_name(const struct feature *f)
+{
+    const struct span name = feature_name(f);
+    return name.first <= name.last;
+}
+
 #endif

@@ -54,10 +54,11 @@ void find_links(const struct things *t, const struct segment *s, const struct st
     out->on = dishes->on;
     for (size_t n = 0; n < t->count; n++) {
         uint64_t whose = 0;
-        for (size_t k = 0; k < t->at[n].times; k++) {
-            size_t dish = segment_dish(s, t->at[n].before[k]);
-            if (dish >= kept)
-                whose |= dish_bit(dish);
+        const struct segment *at = s; /* the last one first */
+        for (size_t k = 0; k < t->at[n].times && at; k++) {
+            at = segment_at(at, t->at[n].before[k]);
+            if (at && at->dish >= kept)
+                whose |= dish_bit(at->dish);
         }
         out->dishes[n] = whose;
         out->any |= whose;

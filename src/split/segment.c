@@ -19,19 +19,11 @@ struct segment segment_after(const struct segment *s, size_t first, size_t dish,
     return (struct segment){s, equal ? far : s, s->depth + 1, first, dish, key};
 }
 
-size_t segment_dish(const struct segment *s, size_t sentence)
+const struct segment *segment_at(const struct segment *s, size_t sentence)
 {
     while (s && s->first > sentence)
         s = s->jump && s->jump->first > sentence ? s->jump : s->before;
-    return s ? s->dish : NO_DISH;
-}
-
-size_t segment_named(const struct segment *s, size_t dish, size_t end, const size_t *named)
-{
-    for (; s; end = s->first, s = s->before)
-        if (s->dish == dish && end > s->first && named[end - 1] > s->first)
-            return named[end - 1] - 1;
-    return SIZE_MAX;
+    return s;
 }
 
 static void reverse(struct stretch *out, size_t count)

@@ -20,11 +20,8 @@ struct segment {
 struct segment segment_after(const struct segment *s, size_t first, size_t dish, size_t key);
 /* The key of a chain with this one that goes on with `dish` at sentence `first`. */
 size_t segment_key(const struct segment *s, size_t first, size_t dish);
-/* The dish of a sentence; NO_DISH: none. In time that grows with the logarithm of the chain. */
-size_t segment_dish(const struct segment *s, size_t sentence);
-/* The last sentence before `end` that names `dish`; SIZE_MAX: none does. `named` has for each
- * sentence 1 + the last one up to it that says a name, 0 for none. */
-size_t segment_named(const struct segment *s, size_t dish, size_t end, const size_t *named);
+/* The segment of a sentence, in time that grows with the logarithm of the chain; NULL: none. */
+const struct segment *segment_at(const struct segment *s, size_t sentence);
 /* Writes the dishes' stretches in order; sentences are counted to `count`. Returns how many. */
 size_t segment_write(const struct segment *s, size_t count, struct stretch *out);
 

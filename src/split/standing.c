@@ -57,6 +57,8 @@ void stand(struct standings *s, const struct feature *f, size_t i, size_t dish, 
     d->sentences++;
     if (ends(&f[i]))
         d->ended = (uint32_t) i + 1;
+    if (says_name(&f[i]))
+        d->named = (uint32_t) i + 1;
     if (f[i].timed)
         d->timed = (uint32_t) i + 1;
     const uint64_t bit = dish_bit(dish);

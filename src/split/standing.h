@@ -18,6 +18,7 @@ struct standing {
     uint32_t last;         /* its last sentence */
     uint32_t sentences;    /* how many it has */
     uint32_t ended;        /* 1 + the last sentence with a yield, a garnish or a leave; 0: none */
+    uint32_t named;        /* 1 + the last one that says a name; 0: none */
     uint32_t timed;        /* 1 + the last one that says how long something takes; 0: none */
 };
 

@@ -54,7 +54,6 @@ struct search {
     const struct feature *f;
     size_t count;
     const struct borders *borders;
-    const size_t *named; /* as segment_named wants it */
     struct way ways[WAYS_MOST];
     size_t ways_count;
     struct standings standings[WAYS_MOST]; /* large, so that they are not moved about */
@@ -133,7 +132,9 @@ static void begin(struct search *x, const struct way *w, size_t i, size_t dish, 
 /* What it costs that sentence `i` is of that dish, when it says a name that is another dish's. */
 static double renaming(const struct search *x, const struct way *w, size_t i, size_t dish)
 {
-    return x->says_name && renames(x->r, x->f, x->named, w->at, i, dish) ? RENAMED_COST : 0;
+    return x->says_name && dish != NO_DISH && renames(x->r, x->f, standing_of(w->dishes, dish), i)
+               ? RENAMED_COST
+               : 0;
 }
 
 /* How much likelier a dish begins once another was closed. */
@@ -307,7 +308,6 @@ static void begin_search(struct search *x, const struct recording *r, const stru
     x->f = f;
     x->borders = b;
     x->count = count;
-    x->named = sentences_named(r, f, count);
     x->moves_count = 0;
     logs_make(&x->logs, count + 1);
     x->ways_count = 1;

@@ -22,11 +22,11 @@ static uint32_t next_random(uint32_t *state)
     return *state = *state * 1664525u + 1013904223u;
 }
 
-static size_t dish_by_steps(const struct segment *s, size_t sentence)
+static const struct segment *at_by_steps(const struct segment *s, size_t sentence)
 {
     while (s && s->first > sentence)
         s = s->before;
-    return s ? s->dish : NO_DISH;
+    return s;
 }
 
 static void leaps_find_what_steps_find(void **state)
@@ -40,7 +40,7 @@ static void leaps_find_what_steps_find(void **state)
         first += next_random(&seed) % 5 / 4 + next_random(&seed) % 4;
         chain[n] = segment_after(&chain[n - 1], first, next_random(&seed) % DISHES, n);
         for (size_t sentence = 0; sentence <= first + 1; sentence += 1 + n / 50)
-            assert_int_equal(segment_dish(&chain[n], sentence), dish_by_steps(&chain[n], sentence));
+            assert_ptr_equal(segment_at(&chain[n], sentence), at_by_steps(&chain[n], sentence));
     }
 }
 
@@ -58,6 +58,14 @@ static size_t last_of(const struct plain *p, size_t dish)
     return SIZE_MAX;
 }
 
+static size_t named_by_steps(const struct plain *p, const struct feature *f, size_t dish)
+{
+    for (size_t i = p->count; i-- > 0;)
+        if (p->owner[i] == dish && says_name(&f[i]))
+            return i + 1;
+    return 0;
+}
+
 static size_t left_since_plain(const struct plain *p, size_t dish, size_t on)
 {
     size_t found = 0;
@@ -66,12 +74,14 @@ static size_t left_since_plain(const struct plain *p, size_t dish, size_t on)
     return found < LEFT_KEPT ? found : LEFT_KEPT;
 }
 
-static void check_standings(const struct standings *s, const struct plain *p)
+static void check_standings(const struct standings *s, const struct plain *p,
+                            const struct feature *f)
 {
     size_t open = 0;
     assert_int_equal(s->dishes, p->dishes);
     for (size_t d = first_kept(s); d < s->dishes; d++) {
         assert_int_equal(standing_of(s, d)->last, last_of(p, d));
+        assert_int_equal(standing_of(s, d)->named, named_by_steps(p, f, d));
         open += d != s->on && !is_finished(standing_of(s, d));
         if (d != s->on)
             assert_int_equal(left_since(s, d), left_since_plain(p, d, s->on));
@@ -89,7 +99,9 @@ static void standings_are_kept_up(void **state)
     standings_init(&s);
     for (size_t i = 0; i < SENTENCES; i++) {
         f[i] = (struct feature){.timed = next_random(&seed) % 7 == 0,
-                                .finished = next_random(&seed) % 9 == 0};
+                                .finished = next_random(&seed) % 9 == 0,
+                                .opening_title = {next_random(&seed) % 2, 0},
+                                .closing_title = {1, next_random(&seed) % 5 / 4}};
         bool begins = !s.dishes || (next_random(&seed) % 12 == 0 && s.dishes < DISHES);
         size_t kept = s.dishes - first_kept(&s);
         size_t dish = begins                        ? s.dishes
@@ -99,7 +111,7 @@ static void standings_are_kept_up(void **state)
         p.owner[p.count++] = dish;
         p.dishes += begins;
         standings_copy(&copy, &s);
-        check_standings(&copy, &p);
+        check_standings(&copy, &p, f);
     }
 }
 

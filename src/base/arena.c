@@ -179,14 +179,20 @@ struct text arena_text(struct arena *a, struct text t)
     return (struct text){copy, t.length};
 }
 
+/* Most are short, and written once; a longer one is measured, then written where it is to stand. */
+#define SHORT_FORMAT 256
+
 struct text arena_format(struct arena *a, const char *format, ...)
 {
+    char room[SHORT_FORMAT];
     va_list args;
     va_start(args, format);
-    int length = vsnprintf(NULL, 0, format, args);
+    int length = vsnprintf(room, sizeof room, format, args);
     va_end(args);
     if (length < 0)
         return TEXT_EMPTY;
+    if (length < SHORT_FORMAT)
+        return arena_text(a, (struct text){room, (size_t) length});
     char *at = arena_alloc(a, (size_t) length + 1);
     va_start(args, format);
     vsnprintf(at, (size_t) length + 1, format, args);

@@ -2,26 +2,45 @@
  * SPDX-License-Identifier: MIT */
 #include "split/affinity.h"
 
-#include <stdio.h>
+#include <string.h>
 
 #define NUMBERS 1 /* the columns */
 #define LEAD 2
 #define HUNDREDTH 0.01F /* the table's unit */
 #define KEY_MOST 64
+#define NUMBER_MOST 10000000 /* so that no digits run over */
 /* The lead of a food of no common dish. */
 #define UNKNOWN_LEAD 0.12F
+
+/* The next whole number of a cell, behind which `*at` goes. */
+static int next_number(const char **at, const char *end)
+{
+    bool negative = *at < end && **at == '-';
+    int number = 0;
+    for (*at += negative; *at < end && **at != ' '; ++*at)
+        if (number < NUMBER_MOST)
+            number = 10 * number + (**at - '0');
+    *at += *at < end;
+    return negative ? -number : number;
+}
 
 void affinity_add(struct affinity *sum, const struct table *t, const char *how, struct text word)
 {
     char key[KEY_MOST];
-    int length = snprintf(key, sizeof key, "%s%.*s", how, (int) word.length, word.at);
+    const size_t begin = strlen(how), length = begin + word.length;
     if (!t || length >= KEY_MOST)
         return;
-    size_t row = table_find(t, (struct text){key, (size_t) length});
-    struct text rest = table_cell(t, row, NUMBERS), number;
-    for (size_t n = 0; n < AFFINITY_SIZE && text_part(&rest, ' ', &number); n++)
-        sum->at[n] += HUNDREDTH * (float) text_whole(number);
-    sum->count += row < t->rows;
+    memcpy(key, how, begin);
+    if (word.length)
+        memcpy(key + begin, word.at, word.length);
+    size_t row = table_find(t, (struct text){key, length});
+    struct text numbers = table_cell(t, row, NUMBERS);
+    if (row >= t->rows)
+        return;
+    const char *at = numbers.at, *end = at + numbers.length;
+    for (size_t n = 0; n < AFFINITY_SIZE && at < end; n++)
+        sum->at[n] += HUNDREDTH * (float) next_number(&at, end);
+    sum->count++;
 }
 
 void affinity_join(struct affinity *sum, const struct affinity *more)

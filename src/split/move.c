@@ -79,6 +79,7 @@ static inline void find_its(const struct move_base *b, size_t dish, double *x)
     x[WAITS_UNFINISHED] = waits(its) && !finished;
     x[HAS_FEW] = few_lines(its);
     x[GOES] = affinity_between(&its->about, &b->things->about);
+    x[CLASH] = clash(b->standings, b->f, dish);
 }
 
 struct move_base find_base(const struct standings *s, const struct move_place *at)
@@ -107,19 +108,15 @@ static inline double base_speaks(struct move_base *b, bool begins)
     return b->score[begins];
 }
 
-static inline void find_dish(const struct move_base *b, size_t dish, double *x)
-{
-    if (dish != NO_DISH)
-        find_its(b, dish, x);
-    x[CLASH] = clash(b->standings, b->f, dish == NO_DISH ? b->standings->on : dish);
-}
-
 void find_moves(const struct move_base *b, const struct links *links, size_t dish, double *x)
 {
     for (size_t n = 0; n < MOVES; n++)
         x[n] = n < OF_ALL ? 0 : b->x[n];
     count_things(b->things, links, dish, x);
-    find_dish(b, dish, x);
+    if (dish == NO_DISH)
+        x[CLASH] = clash(b->standings, b->f, b->standings->on);
+    else
+        find_its(b, dish, x);
 }
 
 /* The things are the same for all ways with these links: they are counted once. */
@@ -150,7 +147,7 @@ double speaks_for_new(struct move_base *b, struct links *links)
     double x[OF_ALL];
     for (size_t n = OF_DISH; n < OF_ALL; n++)
         x[n] = 0;
-    find_dish(b, NO_DISH, x);
+    x[CLASH] = clash(b->standings, b->f, b->standings->on);
     return base_speaks(b, true) + things_begin(b, links) + weigh(x, true, OF_DISH, OF_ALL)
            + weigh_both_its(b->both, x, true);
 }
@@ -158,7 +155,7 @@ double speaks_for_new(struct move_base *b, struct links *links)
 double speaks_for(struct move_base *b, struct links *links, size_t dish)
 {
     double x[OF_ALL];
-    find_dish(b, dish, x);
+    find_its(b, dish, x);
     return base_speaks(b, false) + things_go_on(b, links, dish) + weigh(x, false, OF_DISH, OF_ALL)
            + weigh_both_its(b->both, x, false);
 }

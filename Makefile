@@ -51,6 +51,12 @@ $(B)/%.o: src/%.c
 	@mkdir -p $(@D)
 	$(call say,CC) $(COMPILE) -c -o $@ $<
 
+# Here nearly all time goes: -O3 takes 4 % off a run for 37 KB. Only where nobody says how to compile.
+HOT = base pack words tag match split
+ifeq ($(origin CFLAGS),file)
+$(foreach dir,$(HOT),$(eval $(B)/$(dir)/%.o: CFLAGS += -O3))
+endif
+
 $(B)/embed: src/pack/embed.c
 	@mkdir -p $(@D)
 	$(call say,CC) $(COMPILE) -o $@ $<

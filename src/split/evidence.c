@@ -114,31 +114,31 @@ double room(size_t count)
     return count < SHORT_TALK ? (double) count / SHORT_TALK : 1;
 }
 
-/* Sums over sentences [first, end). */
-struct sums {
-    double cooking, lines, closes, early, late, sweet, savory;
-    size_t quiet; /* sentences without cooking */
-    bool vessel;
-    double units;
-};
+/* ---- what sentences [first, end) come to, each count by itself: a border asks for few */
 
-static struct sums sum(const struct feature *f, size_t first, size_t end)
+static inline double sum(const struct feature *f, size_t first, size_t end,
+                         double count(const struct feature *))
 {
-    struct sums s = {0};
-    for (size_t i = first; i < end; i++) {
-        s.cooking += f[i].cooking;
-        s.lines += (double) f[i].lines;
-        s.closes = f[i].closes > s.closes ? f[i].closes : s.closes;
-        s.early += (double) f[i].early;
-        s.late += (double) f[i].late + f[i].finished;
-        s.sweet += f[i].sweet;
-        s.savory += f[i].savory;
-        s.units += (double) f[i].units;
-        s.quiet += f[i].cooking <= 0;
-        s.vessel |= f[i].vessel;
-    }
-    return s;
+    double all = 0;
+    for (size_t i = first; i < end; i++)
+        all += count(&f[i]);
+    return all;
 }
+
+#define COUNT(name, value)                      \
+    static double name(const struct feature *f) \
+    {                                           \
+        return (double) (value);                \
+    }
+COUNT(cooking, f->cooking)
+COUNT(quiet, f->cooking <= 0)
+COUNT(lines, f->lines)
+COUNT(units, f->units)
+COUNT(early, f->early)
+COUNT(late, f->late + f->finished)
+COUNT(sweet, f->sweet)
+COUNT(savory, f->savory)
+COUNT(vessel, f->vessel)
 
 static size_t first_of(size_t i, size_t sentences)
 {
@@ -150,14 +150,24 @@ static size_t end_of(const struct talk *t, size_t i, size_t sentences)
     return i + sentences < t->count ? i + sentences : t->count;
 }
 
-static struct sums sum_before(const struct talk *t, size_t i, size_t sentences)
+static inline double before(const struct talk *t, size_t i, size_t sentences,
+                            double count(const struct feature *))
 {
-    return sum(t->f, first_of(i, sentences), i);
+    return sum(t->f, first_of(i, sentences), i, count);
 }
 
-static struct sums sum_after(const struct talk *t, size_t i, size_t sentences)
+static inline double next(const struct talk *t, size_t i, size_t sentences,
+                          double count(const struct feature *))
 {
-    return sum(t->f, i, end_of(t, i, sentences));
+    return sum(t->f, i, end_of(t, i, sentences), count);
+}
+
+static double closes_before(const struct talk *t, size_t i)
+{
+    double most = 0;
+    for (size_t n = first_of(i, CLOSED_SENTENCES); n < i; n++)
+        most = t->f[n].closes > most ? t->f[n].closes : most;
+    return most;
 }
 
 /* What sentences [first, end) are about. */
@@ -169,10 +179,10 @@ static struct affinity about(const struct feature *f, size_t first, size_t end)
     return all;
 }
 
-/* From -1, savory, to 1, sweet. */
-static double taste(const struct sums *s)
+/* Of foods found in desserts only, and of those in none: from -1, savory, to 1, sweet. */
+static double taste(double sweet_foods, double savory_foods)
 {
-    return (s->sweet - s->savory) / (s->sweet + s->savory + 1);
+    return (sweet_foods - savory_foods) / (sweet_foods + savory_foods + 1);
 }
 
 /* What the table's points come to, none over the least of a place that says nothing. */
@@ -198,7 +208,7 @@ static void find_phrases(const struct talk *t, size_t i, double *x)
     x[NAMED] = here->opening_title.first <= here->opening_title.last;
     x[ORDER] = here->order;
     x[RETURNS] = here->returns;
-    x[CLOSED] = fmin(sum_before(t, i, CLOSED_SENTENCES).closes, CLOSED_MOST);
+    x[CLOSED] = fmin(closes_before(t, i), CLOSED_MOST);
     x[CLOSED_NOW] = i ? fmin(t->f[i - 1].closes, CLOSED_MOST) : 0;
     x[MEANWHILE] = here->meanwhile;
     x[LEAVES] = t->takes_leave;
@@ -222,7 +232,7 @@ static void find_words(const struct talk *t, size_t i, double *x)
     x[FIRST_ME] = here->beginning == OF_ME;
     x[FIRST_DEPENDENT] = here->beginning == OF_DEPENDENT;
     x[FIRST_ACTION] = here->beginning == OF_ACTION;
-    x[VESSEL] = sum_after(t, i, SOON_SENTENCES).vessel;
+    x[VESSEL] = next(t, i, SOON_SENTENCES, vessel) > 0;
     x[VESSEL_FIRST] = here->vessel_first;
     x[OTHER_BOWL] = here->other_bowl;
     x[PAUSE] = t->r->words.at[first].pause;
@@ -235,28 +245,25 @@ static void find_words(const struct talk *t, size_t i, double *x)
 /* How much is cooked on both sides, and what. */
 static void find_cooking(const struct talk *t, size_t i, double *x)
 {
-    const struct sums near = sum_before(t, i, NEAR_SENTENCES),
-                      before = sum_before(t, i, PHASE_SENTENCES),
-                      next = sum_after(t, i, PHASE_SENTENCES),
-                      long_before = sum_before(t, i, TASTE_SENTENCES),
-                      long_next = sum_after(t, i, TASTE_SENTENCES);
     const struct affinity last = about(t->f, first_of(i, NEAR_SENTENCES), i),
                           coming = about(t->f, i, end_of(t, i, NEAR_SENTENCES));
-    x[COOKING_NEXT] = fmin(sum_after(t, i, NEAR_SENTENCES).cooking, COOKING_MOST);
-    x[COOKING_BEFORE] = fmin(near.cooking, COOKING_MOST);
+    x[COOKING_NEXT] = fmin(next(t, i, NEAR_SENTENCES, cooking), COOKING_MOST);
+    x[COOKING_BEFORE] = fmin(before(t, i, NEAR_SENTENCES, cooking), COOKING_MOST);
     x[HERE_COOKING] = fmin(t->f[i].cooking, PHASE_MOST);
-    x[LINES_NEXT] = fmin(sum_after(t, i, LINES_SENTENCES).lines, LINES_MOST);
-    x[LINES_BEFORE] = fmin(before.lines, LATER_MOST);
+    x[LINES_NEXT] = fmin(next(t, i, LINES_SENTENCES, lines), LINES_MOST);
+    x[LINES_BEFORE] = fmin(before(t, i, PHASE_SENTENCES, lines), LATER_MOST);
     x[LINES_HERE] = fmin((double) t->f[i].lines, PHASE_MOST);
-    x[UNITS_BEFORE] = fmin(sum_before(t, i, UNITS_SENTENCES).units, UNITS_MOST);
+    x[UNITS_BEFORE] = fmin(before(t, i, UNITS_SENTENCES, units), UNITS_MOST);
     x[MAIN_FIRST] = t->f[i].main_first;
-    x[TALK_BEFORE] = (double) near.quiet;
+    x[TALK_BEFORE] = before(t, i, NEAR_SENTENCES, quiet);
     x[TIMED] = before_timed(t->f, i);
-    x[EARLY_BEFORE] = fmin(before.early, PHASE_MOST);
-    x[EARLY_NEXT] = fmin(next.early, PHASE_MOST);
-    x[LATE_BEFORE] = fmin(before.late, PHASE_MOST);
+    x[EARLY_BEFORE] = fmin(before(t, i, PHASE_SENTENCES, early), PHASE_MOST);
+    x[EARLY_NEXT] = fmin(next(t, i, PHASE_SENTENCES, early), PHASE_MOST);
+    x[LATE_BEFORE] = fmin(before(t, i, PHASE_SENTENCES, late), PHASE_MOST);
     x[GOES_WITH] = affinity_between(&last, &coming);
-    x[TASTE] = fabs(taste(&long_next) - taste(&long_before));
+    x[TASTE] =
+        fabs(taste(next(t, i, TASTE_SENTENCES, sweet), next(t, i, TASTE_SENTENCES, savory))
+             - taste(before(t, i, TASTE_SENTENCES, sweet), before(t, i, TASTE_SENTENCES, savory)));
 }
 
 void find_evidence(const struct talk *t, size_t i, double *x)

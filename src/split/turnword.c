@@ -23,6 +23,8 @@
 #define EVERYWHERE "*"
 /* Of a run, spaces too; longer ones have no row. */
 #define RUN_BYTES 256
+/* So many rows an ordinary recording has. */
+#define ROWS_USUAL 2048
 
 /* ---- units */
 
@@ -114,7 +116,9 @@ static struct turn_points row_points(const struct table *t, size_t row)
 static size_t place_number(struct text name)
 {
     size_t n = 0;
-    while (n < TURN_PLACES && !text_equal(name, (struct text){PLACE[n].name, PLACE[n].length}))
+    while (n < TURN_PLACES
+           && !(name.length == PLACE[n].length && *name.at == *PLACE[n].name
+                && memcmp(name.at, PLACE[n].name, name.length) == 0))
         n++;
     return n;
 }
@@ -198,6 +202,7 @@ static void open_rows(struct run_maker *m, const struct pack *k)
     if (!t || t->columns <= COLUMN_RETURNS)
         return;
     m->table = t;
+    LIST_RESERVE(m->r->arena, &m->units->rows, ROWS_USUAL);
     m->row_of = arena_alloc(m->r->arena, (t->rows + 1) * sizeof *m->row_of);
     LIST_ADD(m->r->arena, &m->units->rows);
     m->units->everywhere = points_everywhere(t);

@@ -124,49 +124,68 @@ static bool can_stand_anywhere(const struct thing *t, const struct twin *a, cons
 
 /* The code being written. */
 struct code {
-    size_t length; /* numbers so far */
-    size_t zeros;  /* words since the last one that is not 0 */
+    size_t length;                    /* numbers so far */
+    size_t zeros;                     /* words since the last one that is not 0 */
+    uintptr_t last[READY_KINDS + 1u]; /* of each kind of pointer: where it pointed */
 };
 
-static void put_number(struct code *c, uint32_t number)
+static void put_number(struct code *c, unsigned number)
 {
-    printf("%s%" PRIu32 ",", c->length++ % 16 ? "" : "\n", number);
+    printf("%s%u,", c->length++ % 16 ? "" : "\n", number);
 }
 
 static void put_kind(struct code *c, uintptr_t value, enum ready_kind kind)
 {
-    put_number(c, (uint32_t) value << READY_KIND_BITS | (uint32_t) kind);
+    put_number(c, (unsigned) value << READY_KIND_BITS | (unsigned) kind);
 }
 
 static void put_zeros(struct code *c)
 {
+    for (; c->zeros > READY_MOST; c->zeros -= READY_MOST)
+        put_kind(c, READY_MOST, READY_ZEROS);
     if (c->zeros)
         put_kind(c, c->zeros, READY_ZEROS);
     c->zeros = 0;
 }
 
+static void put_pointer(struct code *c, uintptr_t value, enum ready_kind kind)
+{
+    const uintptr_t last = c->last[kind],
+                    far = value >= last ? 2 * (value - last) : 2 * (last - value) - 1;
+    c->last[kind] = value;
+    if (far < READY_MOST) {
+        put_kind(c, far, kind);
+        return;
+    }
+    put_kind(c, READY_MOST, kind);
+    put_number(c, (unsigned) (far & UINT16_MAX));
+    put_number(c, (unsigned) (far >> 16));
+}
+
 static void put_word(struct code *c, uintptr_t value, enum ready_kind kind)
 {
-    uint32_t parts[sizeof value / sizeof(uint32_t)];
+    uint16_t parts[sizeof value / sizeof(uint16_t)];
     if (!value && kind == READY_PLAIN) {
         c->zeros++;
         return;
     }
     put_zeros(c);
-    if (value <= UINT32_MAX >> READY_KIND_BITS) {
+    if (kind != READY_PLAIN) {
+        put_pointer(c, value, kind);
+    } else if (value <= READY_MOST) {
         put_kind(c, value, kind);
-        return;
+    } else {
+        memcpy(parts, &value, sizeof value);
+        put_kind(c, 0, READY_ZEROS);
+        for (size_t i = 0; i < sizeof parts / sizeof *parts; i++)
+            put_number(c, parts[i]);
     }
-    memcpy(parts, &value, sizeof value);
-    put_kind(c, 0, READY_ZEROS);
-    for (size_t i = 0; i < sizeof parts / sizeof *parts; i++)
-        put_number(c, parts[i]);
 }
 
 static void write_code(const struct thing *t, const struct twin *a, const struct twin *b)
 {
-    struct code c = {0, 0};
-    printf("static const uint32_t %s_code[] = {", t->name);
+    struct code c = {.length = 0};
+    printf("static const uint16_t %s_code[] = {", t->name);
     for (size_t i = 0; i < words_of(a); i++) {
         uintptr_t value;
         int kind = judge_word(a, b, i, &value);

@@ -12,17 +12,22 @@ static uintptr_t *room_for(struct arena *memory, const struct ready *image)
     return NULL;
 }
 
-/* Into words that are 0. Each start does it a hundred thousand times, so without a branch a kind.
- */
+/* Into words that are 0. Each start does it a hundred thousand times. */
 static void read_code(const struct ready *image, uintptr_t *words, const char *pack)
 {
-    const uintptr_t base[] = {
-        [READY_PLAIN] = 0, [READY_WITHIN] = (uintptr_t) words, [READY_TO_PACK] = (uintptr_t) pack};
-    const uint32_t *at = image->code, *end = at + image->length;
+    uintptr_t last[] = {[READY_WITHIN] = (uintptr_t) words, [READY_TO_PACK] = (uintptr_t) pack};
+    const uint16_t *at = image->code, *end = at + image->length;
     for (uintptr_t *to = words; at < end;) {
-        uint32_t number = *at++, value = number >> READY_KIND_BITS, kind = number & READY_KINDS;
-        if (kind) {
-            *to++ = base[kind] + value;
+        const unsigned number = *at++, kind = number & READY_KINDS;
+        uintptr_t value = number >> READY_KIND_BITS;
+        if (kind >= READY_WITHIN) {
+            if (value == READY_MOST) {
+                value = at[0] | (uintptr_t) at[1] << 16;
+                at += 2;
+            }
+            *to++ = last[kind] += value >> 1 ^ (0 - (value & 1));
+        } else if (kind == READY_PLAIN) {
+            *to++ = value;
         } else if (value) {
             to += value;
         } else {

@@ -7,20 +7,25 @@
 #include "base/arena.h"
 #include "pack/pack.h"
 
-/* The code tells the block word by word, each by a number whose last two bits say what it is. */
+/* The code tells the block word by word, each by a number whose last two bits say what it is. A
+ * pointer is told by how far it is from the one of its kind before it, twice that, and one less
+ * below 0: most are near. */
 enum ready_kind {
     READY_ZEROS, /* so many words that are 0; none: the word itself follows, in the next numbers */
     READY_PLAIN,
-    READY_WITHIN, /* a pointer so many bytes into the block */
+    READY_WITHIN, /* a pointer into the block */
     READY_TO_PACK /* and into pack_bytes() */
 };
 #define READY_KIND_BITS 2
 #define READY_KINDS 3u /* those bits */
+/* The most that a number tells: of a pointer that it is far, and how far follows in two numbers,
+ * the lower first. */
+#define READY_MOST (UINT16_MAX >> READY_KIND_BITS)
 
 /* The block begins with a struct whose first member is its arena. That, and what the struct has
  * before its tables, is not set. */
 struct ready {
-    const uint32_t *code;
+    const uint16_t *code;
     size_t length, words; /* of the code, in numbers; of the block */
 };
 

@@ -6,9 +6,8 @@
 #include "model/recording.h"
 #include "pack/pack.h"
 
-/* What one thread needs to match: the code of the rules, which is made when a rule first runs,
- * since a short recording needs few; PCRE2's match data, context and JIT stack. Made before an
- * arena opens. */
+/* What one thread needs to match: room for what is found, and what PCRE2 needs, which is made when
+ * a rule first needs PCRE2. Made before an arena opens. */
 struct matcher;
 /* For the rules of that pack, which must outlive it (NULL: none can be matched). NULL when there is
  * no memory; matcher_free frees. */

@@ -119,7 +119,7 @@ static void strip(struct sieve *out, const unsigned char *at, const unsigned cha
 static const unsigned char *strip_choices(struct sieve *out, const unsigned char *at)
 {
     const unsigned char *lengths = at + 2, *codes = lengths + 2 * at[1];
-    size_t begin = out->length, ends[SIEVE_LIST_MOST];
+    size_t begin = out->length, ends[SIEVE_LIST_MOST] = {0};
     for (size_t n = 0; n < at[1]; n++) {
         const size_t length = length_of(lengths + 2 * n);
         strip(out, codes, codes + length);

@@ -27,12 +27,13 @@ static int next_number(const char **at, const char *end)
 void affinity_add(struct affinity *sum, const struct table *t, const char *how, struct text word)
 {
     char key[KEY_MOST];
-    const size_t begin = strlen(how), length = begin + word.length;
+    const struct text kind = text_from(how);
+    const size_t length = kind.length + word.length;
     if (!t || length >= KEY_MOST)
         return;
-    memcpy(key, how, begin);
+    memcpy(key, kind.at, kind.length);
     if (word.length)
-        memcpy(key + begin, word.at, word.length);
+        memcpy(key + kind.length, word.at, word.length);
     size_t row = table_find(t, (struct text){key, length});
     struct text numbers = table_cell(t, row, NUMBERS);
     if (row >= t->rows)

@@ -11,8 +11,8 @@
 static inline double weigh(const double *x, bool begins, size_t first, size_t end)
 {
     double score = 0;
-#define MOVE(name, new, back, what)                                    \
-    if (name >= first && name < end && (begins ? (new) : (back)) != 0) \
+#define MOVE(name, new, back, what)                                        \
+    if ((name) >= first && (name) < end && (begins ? (new) : (back)) != 0) \
         score += (begins ? (new) : (back)) * x[name];
 #include "split/move.def"
 #undef MOVE

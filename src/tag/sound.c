@@ -110,9 +110,8 @@ static unsigned least(unsigned a, unsigned b, unsigned c)
 static unsigned slips(const struct sounds *s, struct text a, struct text b, unsigned most)
 {
     const size_t apart = most / LOST_FAINT;
-    unsigned row[SOUNDS_MOST + 1], lost[SOUNDS_MOST + 1];
-    unsigned char sounds[SOUNDS_MOST + 1];
-    row[0] = 0;
+    unsigned row[SOUNDS_MOST + 1] = {0}, lost[SOUNDS_MOST + 1] = {0};
+    unsigned char sounds[SOUNDS_MOST + 1] = {0};
     for (size_t j = 1; j <= b.length; j++) {
         sounds[j] = at(b, j - 1);
         lost[j] = s->lost[sounds[j]];

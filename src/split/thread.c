@@ -3,7 +3,6 @@
 #include "split/thread.h"
 
 #include <math.h>
-#include <string.h>
 
 #include "base/arena.h"
 #include "split/evidence.h"
@@ -287,7 +286,8 @@ static void take_moves(struct search *x, size_t i)
             x->spare[x->spare_count++] = x->ways[n].dishes;
     for (size_t n = 0; n < x->moves_count; n++)
         go_way(x, &x->moves[n], i, --left[x->moves[n].from - x->ways] == 0, &next[n]);
-    memcpy(x->ways, next, x->moves_count * sizeof *next);
+    for (size_t n = 0; n < x->moves_count; n++)
+        x->ways[n] = next[n];
     x->ways_count = x->moves_count;
     x->moves_count = 0;
 }

@@ -169,6 +169,9 @@ $(S)/tests/published/test_icu_%: TEST_LDLIBS = $(shell pkg-config --libs icu-i18
 # The fuzz targets without the fuzzer, for what is kept in tests/fuzz.
 REPLAY_BIN = $(patsubst %.c,$(S)/%,$(wildcard tests/fuzz/fuzz_*.c))
 
+# That one holds how slots are found against PCRE2.
+$(S)/tests/fuzz/fuzz_same: LDLIBS += -Wl,--wrap=groups_find
+
 $(S)/tests/fuzz/fuzz_%: tests/fuzz/fuzz_%.c tests/fuzz/replay.c $(S)/libcore.a
 	@mkdir -p $(@D)
 	$(call say,CC) $(COMPILE) $(SAN) -Itests $(LDFLAGS) -o $@ $(filter %.c %.a,$^) $(LDLIBS) -ljansson
@@ -286,6 +289,8 @@ FUZZ_BIN = $(patsubst %.c,$(F)/%,$(wildcard tests/fuzz/fuzz_*.c))
 # third of the time.
 FUZZ_COMPARED = base pack read review edits
 FUZZ_TOLD = $(if $(filter $(FUZZ_COMPARED:%=src/%/),$(<D)/),,-fno-sanitize-coverage=trace-cmp)
+
+$(F)/tests/fuzz/fuzz_same: LDLIBS += -Wl,--wrap=groups_find
 
 $(F)/%.o: src/%.c
 	@mkdir -p $(@D)

@@ -244,6 +244,7 @@ bool build_recipes(struct recording *r, const struct pack *k, struct problems *p
         struct builder b = {.r = r,
                             .k = k,
                             .step_words = pack_table(k, "step-words"),
+                            .step_odds = pack_table(k, "step-odds"),
                             .memo = memo,
                             .phrasals = phrasals,
                             .dish = &r->dishes.at[i],

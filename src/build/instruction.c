@@ -7,7 +7,13 @@
 #include "build/doer.h"
 #include "build/noorder.h"
 #include "build/ordered.h"
+#include "build/told.h"
 #include "build/wording.h"
+
+bool is_verb_word(const struct chunk *c)
+{
+    return c->entry && (c->tag == TAG_ACTION || c->tag == TAG_DOING || c->tag == TAG_DONE);
+}
 
 bool is_let(const struct builder *b, const struct chunk *c)
 {
@@ -136,6 +142,7 @@ static struct verb_memo *memo_of(const struct builder *b)
     struct verb_memo *m = b->memo;
     if (m->sentence != b->chunks.sentence) {
         memset(m->is, 0, sizeof m->is);
+        memset(m->step, 0, sizeof m->step);
         memset(m->told, 0, sizeof m->told);
         m->sentence = b->chunks.sentence;
     }
@@ -150,27 +157,62 @@ bool is_verb(const struct builder *b, size_t i)
     return m->is[i] == 'y';
 }
 
-static struct said_verb read_verb(const struct builder *b, size_t i)
+struct said_verb verb_of(const struct builder *b, size_t i)
 {
     struct said_verb v = {.action = TEXT_EMPTY};
-    const struct chunk *c = &b->chunks.at[i];
-    bool verb = is_verb(b, i), word = c->tag == TAG_ACTION || c->tag == TAG_DOING;
-    if (b->sentence->flags & SENTENCE_QUESTION || (word && !verb))
-        return v;
     v.split = find_phrasal(b, i, &v.phrasal);
     if (v.split)
         v.action = v.phrasal.action;
-    else if (verb)
-        v.action = is_get_into(b, i) ? step_word(b->k, "get-into") : entry_value(c->entry);
+    else if (is_verb_word(&b->chunks.at[i]))
+        v.action =
+            is_get_into(b, i) ? step_word(b->k, "get-into") : entry_value(b->chunks.at[i].entry);
     return v;
+}
+
+/* What chunk `i` tells to do, if it `is` a verb that does so. */
+static struct said_verb read_verb(const struct builder *b, size_t i, bool is)
+{
+    const struct said_verb nothing = {.action = TEXT_EMPTY};
+    unsigned char tag = b->chunks.at[i].tag;
+    if (b->sentence->flags & SENTENCE_QUESTION || (!is && (tag == TAG_ACTION || tag == TAG_DOING)))
+        return nothing;
+    struct said_verb v = verb_of(b, i);
+    return v.split || is ? v : nothing;
 }
 
 struct said_verb said_verb(const struct builder *b, size_t i)
 {
     struct verb_memo *m = memo_of(b);
     if (!m->told[i]) {
-        m->verbs[i] = read_verb(b, i);
+        m->verbs[i] = read_verb(b, i, is_verb(b, i));
         m->told[i] = true;
     }
     return m->verbs[i];
+}
+
+/* Whether chunk `i` could be a step. What only helps another verb ("go") is none unless the rules
+ * say so. */
+static bool may_be_step(const struct builder *b, size_t i)
+{
+    const struct chunk *c = &b->chunks.at[i];
+    const uint64_t weak = MARK_OF(light) | MARK_OF(hidden);
+    return !(b->sentence->flags & SENTENCE_QUESTION) && is_verb_word(c)
+           && (!(chunk_marks(c) & weak) || is_verb(b, i));
+}
+
+bool is_step_verb(const struct builder *b, size_t i)
+{
+    struct verb_memo *m = memo_of(b);
+    if (!m->step[i] && may_be_step(b, i)) {
+        bool is = is_verb(b, i);
+        const struct text does = is ? said_verb(b, i).action : verb_of(b, i).action;
+        m->step[i] = is_told(b, i, does, is) ? 'y' : 'n';
+    }
+    return m->step[i] == 'y';
+}
+
+struct said_verb step_verb(const struct builder *b, size_t i)
+{
+    bool is = is_step_verb(b, i);
+    return is == is_verb(b, i) ? said_verb(b, i) : read_verb(b, i, is);
 }

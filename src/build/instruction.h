@@ -16,6 +16,7 @@ struct said_verb {
 struct verb_memo {
     const struct sentence *sentence;
     char is[SENTENCE_WORDS];   /* 'y' or 'n': an instruction; 0 while nobody asked */
+    char step[SENTENCE_WORDS]; /* the same: a step */
     bool told[SENTENCE_WORDS]; /* its said_verb() is in `verbs` */
     struct said_verb verbs[SENTENCE_WORDS];
 };
@@ -27,9 +28,19 @@ const struct entry *action_entry(const struct pack *k, struct text action);
 bool ends_in_subject(const struct builder *b, const struct chunk *c);
 /* "let", of "let that soften". */
 bool is_let(const struct builder *b, const struct chunk *c);
+/* Whether chunk `c` is a verb, in whichever form. */
+bool is_verb_word(const struct chunk *c);
 /* Whether the verb in chunk `i` is an instruction, or tells what is going on here and now. */
 bool is_verb(const struct builder *b, size_t i);
-/* What chunk `i` tells to do. */
+/* What chunk `i` tells to do. A step is worded by it. */
 struct said_verb said_verb(const struct builder *b, size_t i);
+/* What it would tell to do if it were an instruction. */
+struct said_verb verb_of(const struct builder *b, size_t i);
+/* Whether the verb in chunk `i` is likely to be a step of a recipe (told.h). What is an instruction
+ * may be none ("so turn it round, like that"), and what is none may be one ("there's the onion
+ * chopped"). */
+bool is_step_verb(const struct builder *b, size_t i);
+/* What chunk `i` tells to do, where that is a step. */
+struct said_verb step_verb(const struct builder *b, size_t i);
 
 #endif

@@ -110,12 +110,15 @@ static struct step *add_action(struct builder *b, struct step *open, const struc
     return open;
 }
 
-/* The action that chunk `i` says, in the place where the dish is now; empty when it says none. */
-struct text said_action(const struct builder *b, size_t i)
+struct text action_here(const struct builder *b, size_t i, struct said_verb verb)
 {
-    struct said_verb verb = said_verb(b, i);
     bool plain = !verb.split || step_words_list(b->k, "placed", verb.action); /* "goes back in" */
     return plain && verb.action.length ? action_in_context(b, verb.action, i) : verb.action;
+}
+
+struct text step_action_at(const struct builder *b, size_t i)
+{
+    return action_here(b, i, step_verb(b, i));
 }
 
 /* "Off the heat, a teaspoon of vanilla": where it is done, not with what. */
@@ -129,7 +132,7 @@ uint64_t instruction_marks(const struct builder *b)
     uint64_t marks = 0;
     for (size_t i = 0; i < b->chunks.count; i++)
         if (is_verb(b, i) && !leads_to_food(b, &b->chunks.at[i])) {
-            const struct entry *e = action_entry(b->k, said_action(b, i));
+            const struct entry *e = action_entry(b->k, action_here(b, i, said_verb(b, i)));
             marks |= chunk_marks(&b->chunks.at[i]) | (e ? e->marks : 0);
         }
     return marks;
@@ -180,7 +183,7 @@ static bool is_cooked_again(const struct step *open, const struct chunk *c, stru
 static struct step *read_chunk(struct builder *b, struct step *open, size_t i, struct text implied)
 {
     const struct chunk *c = &b->chunks.at[i];
-    struct text said = said_action(b, i);
+    struct text said = step_action_at(b, i);
     note_place(b, c);
     if (said.length)
         open = add_action(b, open, c, said);

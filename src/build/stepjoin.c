@@ -18,7 +18,7 @@ bool takes_up_list(const struct builder *b)
         const struct chunk *c = &b->chunks.at[i];
         if (c->tag == TAG_LINE && c->match && c->match->rule->kind == RULE_line)
             return false;
-        if (!said_action(b, i).length)
+        if (!step_action_at(b, i).length)
             continue;
         unsigned char before = i ? b->chunks.at[i - 1].tag : 0;
         unsigned char after = i + 1 < b->chunks.count ? b->chunks.at[i + 1].tag : 0;

@@ -4,7 +4,7 @@
 #ifndef DISHTAKE_BUILD_STEPJOIN_H
 #define DISHTAKE_BUILD_STEPJOIN_H
 
-#include "build/builder.h"
+#include "build/instruction.h"
 
 /* Whether the sentence's first verb is done to what was listed before. */
 bool takes_up_list(const struct builder *b);
@@ -18,8 +18,10 @@ void note_list(struct builder *b, size_t first);
 
 /* step.c. Whether the step does that. */
 bool step_has(const struct step *s, struct text action);
-/* The action that chunk `i` says, in the place where the dish is now; empty when it says none. */
-struct text said_action(const struct builder *b, size_t i);
+/* What the verb of chunk `i` means in the place where the dish is now; empty for no verb. */
+struct text action_here(const struct builder *b, size_t i, struct said_verb verb);
+/* The step that chunk `i` says, in the place where the dish is now; empty when it says none. */
+struct text step_action_at(const struct builder *b, size_t i);
 /* The marks of all verbs of the sentence that are instructions. */
 uint64_t instruction_marks(const struct builder *b);
 

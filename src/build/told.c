@@ -1,0 +1,74 @@
+/* build/told.c: the weights of told.def and of the pack's table step-odds.
+ * SPDX-License-Identifier: MIT */
+#include "build/told.h"
+
+#include <limits.h>
+
+/* Of what the rules say of a verb, and of what they do not. */
+struct odds {
+    double ordered, other;
+};
+
+static const struct odds FACT[TOLD_FACTS] = {
+#define TOLD(name, ordered, other, holds, what) {ordered, other},
+#include "build/told.def"
+};
+static const struct odds BEFORE_TAG[UCHAR_MAX + 1] = {
+#define BEFORE(tag, ordered, other) [TAG_##tag] = {ordered, other},
+#include "build/told.def"
+};
+static const struct odds BEHIND_TAG[UCHAR_MAX + 1] = {
+#define BEHIND(tag, ordered, other) [TAG_##tag] = {ordered, other},
+#include "build/told.def"
+};
+static const struct {
+    uint64_t mark;
+    struct odds odds;
+} MARKS[] = {
+#define MARKED(mark, ordered, other) {MARK_OF(mark), {ordered, other}},
+#include "build/told.def"
+};
+
+/* The table's columns, and its unit. */
+enum { COLUMN_WHERE = 1, COLUMN_ORDERED, COLUMN_OTHER };
+#define HUNDREDTH 0.01
+
+/* Log odds from which on a verb is a step. One in five is enough: most stand in a sentence that is
+ * a step anyway, and what a recipe leaves out is worse than what it says besides. */
+#define LEAST (-1.4)
+
+static double points(struct odds o, bool ordered)
+{
+    return ordered ? o.ordered : o.other;
+}
+
+/* Of the words, where they stand so. */
+static double word_points(const struct builder *b, struct text words, const char *where,
+                          bool ordered)
+{
+    const struct table *t = b->step_odds;
+    size_t row = t ? table_find(t, words) : 0;
+    for (; t && row < t->rows; row = table_next(t, row))
+        if (text_is(table_cell(t, row, COLUMN_WHERE), where))
+            return HUNDREDTH
+                   * text_whole(table_cell(t, row, ordered ? COLUMN_ORDERED : COLUMN_OTHER));
+    return 0;
+}
+
+bool is_told(const struct builder *b, size_t i, struct text does, bool ordered)
+{
+    struct told told;
+    find_told(b, i, does, &told);
+    double sum =
+        points(BEFORE_TAG[told.before], ordered) + points(BEHIND_TAG[told.behind], ordered);
+    for (size_t n = 0; n < TOLD_FACTS; n++)
+        if (told.is[n])
+            sum += points(FACT[n], ordered);
+    for (size_t n = 0; n < sizeof MARKS / sizeof *MARKS; n++)
+        if (told.marks & MARKS[n].mark)
+            sum += points(MARKS[n].odds, ordered);
+    sum += word_points(b, told.says, "says", ordered) + word_points(b, told.does, "does", ordered);
+    for (size_t n = 0; n < told.nears; n++)
+        sum += word_points(b, told.near[n], "near", ordered);
+    return sum > LEAST;
+}

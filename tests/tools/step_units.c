@@ -1,0 +1,81 @@
+/* tools/step_units.c: what step-odds.tsv and the weights of src/build/told.def are made from
+ * (grammars/en/scripts/step_odds.py). step_units TRANSCRIPT...: a line a verb, of the recording as
+ * one dish: when it is said, the action it would be, 1 where the rules say that it tells what to do
+ * or 0, and what speaks for it and against it, each after a tab. A line "# NAME" begins a
+ * recording.
+ * SPDX-License-Identifier: MIT */
+#include <setjmp.h>
+#include <stdio.h>
+#include <stdlib.h>
+#include <string.h>
+
+#include "build/build.h"
+#include "build/instruction.h"
+#include "build/stepjoin.h"
+#include "build/told.h"
+#include "split/split.h"
+#include "talk_reader.h"
+
+static const char *const FACT_NAMES[] = {
+#define TOLD(name, ordered, other, holds, what) #name,
+#include "build/told.def"
+};
+
+static void print_told(const struct told *told)
+{
+    for (size_t n = 0; n < TOLD_FACTS; n++)
+        if (told->is[n])
+            printf("\t%s", FACT_NAMES[n]);
+    if (told->before)
+        printf("\tBEFORE %s", tag_name(told->before));
+    if (told->behind)
+        printf("\tBEHIND %s", tag_name(told->behind));
+    for (int n = 0; n < MARK_COUNT; n++)
+        if (told->marks & ((uint64_t) 1 << n))
+            printf("\tMARKED %s", mark_name((enum mark_bit) n));
+    printf("\tsays %.*s\tdoes %.*s", TEXT(told->says), TEXT(told->does));
+    for (size_t n = 0; n < told->nears; n++)
+        printf("\tnear %.*s", TEXT(told->near[n]));
+}
+
+/* Behind the last word that was printed: when steps are written, verbs are asked for again. */
+static size_t printed;
+
+/* Stands in for the library's: the rules alone decide. */
+bool is_told(const struct builder *b, size_t i, struct text does, bool ordered)
+{
+    struct told told;
+    const size_t word = b->chunks.at[i].first;
+    if (word < printed)
+        return ordered;
+    printed = word + 1;
+    find_told(b, i, does, &told);
+    const struct text action = action_here(b, i, verb_of(b, i));
+    printf("%.2f\t%.*s\t%d", b->r->words.at[word].start, TEXT(action), ordered);
+    print_told(&told);
+    printf("\n");
+    return ordered;
+}
+
+static void print_file(struct talk_reader *reader, const char *name)
+{
+    struct recording r = {.file = name, .one_dish = true};
+    struct problems p = {0};
+    if (!arena_open(&reader->arena))
+        return;
+    printf("# %s\n", name);
+    printed = 0;
+    if (talk_read(reader, &r) && split_dishes(&r, reader->pack, &p))
+        build_recipes(&r, reader->pack, &p);
+    arena_reset(&reader->arena);
+}
+
+int main(int argc, char **argv)
+{
+    struct talk_reader reader;
+    bool ready = talk_reader_open(&reader);
+    for (int n = 1; ready && n < argc; n++)
+        print_file(&reader, argv[n]);
+    talk_reader_close(&reader);
+    return 0;
+}

@@ -213,6 +213,6 @@ bool is_step_verb(const struct builder *b, size_t i)
 
 struct said_verb step_verb(const struct builder *b, size_t i)
 {
-    bool is = is_step_verb(b, i);
+    bool is = is_verb_word(&b->chunks.at[i]) && is_step_verb(b, i);
     return is == is_verb(b, i) ? said_verb(b, i) : read_verb(b, i, is);
 }

@@ -264,7 +264,7 @@ bool write_step_plainly(struct writer *w, size_t not_before)
         b->sentence = &b->r->sentences.at[n];
         if (b->sentence->first > w->s->words.last)
             break;
-        chunks_make(&b->chunks, b->r, b->sentence);
+        chunks_keep(&b->chunks, b->r, b->sentence);
         if (find_range(w, not_before))
             say_sentence(w);
     }

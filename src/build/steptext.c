@@ -68,7 +68,7 @@ static void write_plainly(struct writer *w, size_t not_before)
     if (n == b->r->sentences.count)
         return;
     b->sentence = &b->r->sentences.at[n];
-    chunks_make(&b->chunks, b->r, b->sentence);
+    chunks_keep(&b->chunks, b->r, b->sentence);
     if (!find_range(w, not_before))
         return;
     size_t verb = find_verb(w, w->begin, w->end);
@@ -96,7 +96,7 @@ static unsigned said_actions(struct writer *w, size_t not_before)
         b->sentence = &b->r->sentences.at[n];
         if (b->sentence->first > w->s->words.last)
             break;
-        chunks_make(&b->chunks, b->r, b->sentence);
+        chunks_keep(&b->chunks, b->r, b->sentence);
         if (!find_range(w, not_before))
             continue;
         for (size_t i = w->begin; i < w->end; i++) {
@@ -161,7 +161,7 @@ static void write_step(struct builder *b, size_t index)
         if (sentence->first > s->words.last)
             break;
         b->sentence = sentence;
-        chunks_make(&b->chunks, b->r, sentence);
+        chunks_keep(&b->chunks, b->r, sentence);
         if (!find_range(&w, not_before))
             continue;
         if (find_verb(&w, w.begin, w.end) < w.end)
@@ -231,6 +231,7 @@ static void end_groups(struct builder *b)
 
 void write_steps(struct builder *b)
 {
+    b->chunks.sentence = NULL; /* what was read of them may be changed by what was built */
     for (size_t i = 0; i < b->dish->steps.count; i++)
         write_step(b, i);
     drop_empty(b->r->arena, b->dish);

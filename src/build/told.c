@@ -42,17 +42,18 @@ static double points(struct odds o, bool ordered)
     return ordered ? o.ordered : o.other;
 }
 
-/* Of the words, where they stand so. */
+/* Of the words, in the rows where they stand so, or so (`other`; NULL: nowhere else). */
 static double word_points(const struct builder *b, struct text words, const char *where,
-                          bool ordered)
+                          const char *other, bool ordered)
 {
     const struct table *t = b->step_odds;
-    size_t row = t ? table_find(t, words) : 0;
-    for (; t && row < t->rows; row = table_next(t, row))
-        if (text_is(table_cell(t, row, COLUMN_WHERE), where))
-            return HUNDREDTH
-                   * text_whole(table_cell(t, row, ordered ? COLUMN_ORDERED : COLUMN_OTHER));
-    return 0;
+    long sum = 0;
+    for (size_t row = t ? table_find(t, words) : 0; t && row < t->rows; row = table_next(t, row)) {
+        struct text stands = table_cell(t, row, COLUMN_WHERE);
+        if (text_is(stands, where) || (other && text_is(stands, other)))
+            sum += text_whole(table_cell(t, row, ordered ? COLUMN_ORDERED : COLUMN_OTHER));
+    }
+    return HUNDREDTH * (double) sum;
 }
 
 bool is_told(const struct builder *b, size_t i, struct text does, bool ordered)
@@ -67,8 +68,12 @@ bool is_told(const struct builder *b, size_t i, struct text does, bool ordered)
     for (size_t n = 0; n < sizeof MARKS / sizeof *MARKS; n++)
         if (told.marks & MARKS[n].mark)
             sum += points(MARKS[n].odds, ordered);
-    sum += word_points(b, told.says, "says", ordered) + word_points(b, told.does, "does", ordered);
+    const char *behind = told.behind ? tag_name(told.behind) : NULL;
+    sum += word_points(b, told.says, "says", NULL, ordered)
+           + word_points(b, told.does, "does", behind, ordered);
     for (size_t n = 0; n < told.nears; n++)
-        sum += word_points(b, told.near[n], "near", ordered);
+        sum += word_points(b, told.near[n], "near", NULL, ordered);
+    for (size_t n = 0; n < told.nexts; n++)
+        sum += word_points(b, told.next[n], "next", NULL, ordered);
     return sum > LEAST;
 }

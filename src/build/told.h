@@ -12,8 +12,8 @@ enum told_fact {
     TOLD_FACTS
 };
 
-/* How many words before the verb are looked at. */
-#define TOLD_NEAR 4
+/* How many words before the verb and behind it are looked at. */
+#define TOLD_WORDS 3
 
 /* What there is to know of a verb. */
 struct told {
@@ -22,8 +22,9 @@ struct told {
     unsigned char before, behind; /* the tags beside it; 0 where there is a pause */
     struct text says;             /* its words, as the lexicon has them: "go in" */
     struct text does;             /* what it tells to do: "add" */
-    struct text near[TOLD_NEAR];  /* the words before it that are no foods, the nearest first */
-    size_t nears;
+    struct text near[TOLD_WORDS]; /* the words before it that are no foods, the nearest first */
+    struct text next[TOLD_WORDS]; /* the first words of the chunks behind it that are no foods */
+    size_t nears, nexts;
 };
 
 /* toldfact.c. What there is to know of the verb in chunk `i`, which tells to do `does`. It asks

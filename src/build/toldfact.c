@@ -85,13 +85,23 @@ static struct way way_of(const struct builder *b, size_t i)
 /* The last words before chunk `i` that are no foods. */
 static void find_near(const struct builder *b, size_t i, struct told *out)
 {
-    for (size_t n = i; n-- > 0 && out->nears < TOLD_NEAR;) {
+    for (size_t n = i; n-- > 0 && out->nears < TOLD_WORDS;) {
         const struct chunk *c = &b->chunks.at[n];
         if (n + 1 < i && after(b, n) > AFTER_COMMA)
             return;
         if (c->tag != TAG_LINE && c->tag != TAG_FOOD)
-            for (size_t k = c->last + 1; k-- > c->first && out->nears < TOLD_NEAR;)
+            for (size_t k = c->last + 1; k-- > c->first && out->nears < TOLD_WORDS;)
                 out->near[out->nears++] = b->r->words.at[k].key;
+    }
+}
+
+/* The words with which the chunks behind chunk `i` begin. */
+static void find_next(const struct builder *b, size_t i, struct told *out)
+{
+    for (size_t n = i + 1; n < b->chunks.count && n <= i + TOLD_WORDS; n++) {
+        const struct chunk *c = &b->chunks.at[n];
+        if (c->tag != TAG_LINE && c->tag != TAG_FOOD)
+            out->next[out->nexts++] = b->r->words.at[c->first].key;
     }
 }
 
@@ -112,4 +122,5 @@ void find_told(const struct builder *b, size_t i, struct text does, struct told 
         .does = does,
     };
     find_near(b, i, out);
+    find_next(b, i, out);
 }

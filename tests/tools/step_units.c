@@ -36,6 +36,10 @@ static void print_told(const struct told *told)
     printf("\tsays %.*s\tdoes %.*s", TEXT(told->says), TEXT(told->does));
     for (size_t n = 0; n < told->nears; n++)
         printf("\tnear %.*s", TEXT(told->near[n]));
+    for (size_t n = 0; n < told->nexts; n++)
+        printf("\tnext %.*s", TEXT(told->next[n]));
+    if (told->behind)
+        printf("\t%s %.*s", tag_name(told->behind), TEXT(told->does));
 }
 
 /* Behind the last word that was printed: when steps are written, verbs are asked for again. */

@@ -35,7 +35,6 @@ SEEN = 6  # times, at least
 PENALTY = 5.0
 SMALLEST = 0.03
 TABLE, WEIGHTS = "grammars/en/step-odds.tsv", "src/build/told.def"
-WORDS = ("says", "does", "near")
 KINDS = ("BEFORE", "BEHIND", "MARKED")
 
 
@@ -127,7 +126,7 @@ def write_table(weights):
     rows = []
     for fact, pair in weights.items():
         where, _, words = fact.partition(" ")
-        if where in WORDS and words and any(pair):
+        if where not in KINDS and words and any(pair):
             rows.append((words, where, *(round(100 * weight) or "" for weight in pair)))
     with open(TABLE, "w", encoding="utf-8") as file:
         file.writelines(head)

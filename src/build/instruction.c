@@ -190,6 +190,13 @@ struct said_verb said_verb(const struct builder *b, size_t i)
     return m->verbs[i];
 }
 
+/* "Wash the boards"; "put the leftovers away", whose row in phrasal.tsv says that it is none. */
+static bool is_no_step(const struct builder *b, size_t i)
+{
+    struct phrasal split;
+    return is_tidying(b, i) || (find_phrasal(b, i, &split) && !split.action.length);
+}
+
 /* Whether chunk `i` could be a step. What only helps another verb ("go") is none unless the rules
  * say so. */
 static bool may_be_step(const struct builder *b, size_t i)
@@ -197,7 +204,7 @@ static bool may_be_step(const struct builder *b, size_t i)
     const struct chunk *c = &b->chunks.at[i];
     const uint64_t weak = MARK_OF(light) | MARK_OF(hidden);
     return !(b->sentence->flags & SENTENCE_QUESTION) && is_verb_word(c)
-           && (!(chunk_marks(c) & weak) || is_verb(b, i));
+           && (!(chunk_marks(c) & weak) || is_verb(b, i)) && !is_no_step(b, i);
 }
 
 bool is_step_verb(const struct builder *b, size_t i)

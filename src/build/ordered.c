@@ -9,6 +9,19 @@
 #include "build/noorder.h"
 #include "build/stepwords.h"
 
+bool is_tidying(const struct builder *b, size_t i)
+{
+    const struct chunk *c = &b->chunks.at[i];
+    if (!c->entry || !step_words_list(b->k, "cleans", entry_value(c->entry)))
+        return false;
+    size_t n = i + 1;
+    while (chunk_tag(&b->chunks, n) == TAG_THE || chunk_tag(&b->chunks, n) == TAG_ARTICLE
+           || chunk_tag(&b->chunks, n) == TAG_STATE || chunk_tag(&b->chunks, n) == TAG_SIZE)
+        n++;
+    unsigned char tag = chunk_tag(&b->chunks, n);
+    return tag == TAG_VESSEL || tag == TAG_TOOL || tag == TAG_OVEN;
+}
+
 static unsigned char tag_at(const struct asked *q, size_t back)
 {
     return q->i >= back ? q->b->chunks.at[q->i - back].tag : 0;
@@ -189,17 +202,9 @@ static enum verdict is_shortened(const struct asked *q)
     return text_ends(q->b->r->words.at[q->c->last].key, "'s") ? NO : PASS;
 }
 
-/* "Wash the boards", "wipe down the counter": what is done to the kitchen, not to the food. */
 static enum verdict tidies_up(const struct asked *q)
 {
-    if (!step_words_list(q->b->k, "cleans", entry_value(q->c->entry)))
-        return PASS;
-    size_t n = q->i + 1;
-    while (chunk_tag(&q->b->chunks, n) == TAG_THE || chunk_tag(&q->b->chunks, n) == TAG_ARTICLE
-           || chunk_tag(&q->b->chunks, n) == TAG_STATE || chunk_tag(&q->b->chunks, n) == TAG_SIZE)
-        n++;
-    unsigned char tag = chunk_tag(&q->b->chunks, n);
-    return tag == TAG_VESSEL || tag == TAG_TOOL || tag == TAG_OVEN ? NO : PASS;
+    return is_tidying(q->b, q->i) ? NO : PASS;
 }
 
 /* "You can eat them after an hour": leave, not an order. */

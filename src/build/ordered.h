@@ -9,5 +9,7 @@
 /* Whether chunk `i` is a verb that tells what to do here and now: "chop it", "the dough goes in",
  * but not "a chop", "or it'll stick", "before you cut it". */
 bool is_ordered(const struct builder *b, size_t i);
+/* "Wash the boards", "wipe down the counter": what is done to the kitchen, not to the food. */
+bool is_tidying(const struct builder *b, size_t i);
 
 #endif

@@ -17,7 +17,8 @@ TESTS = os.path.dirname(HERE)
 SETS = {"corpus": "corpus", "recordings": "recordings", "flawless": "recordings/flawless",
         "second": "recordings/second", "third": "recordings/third", "fourth": "recordings/fourth", "fifth": "recordings/fifth",
         "sixth": "recordings/sixth", "seventh": "recordings/seventh", "eighth": "recordings/eighth", "ninth": "recordings/ninth",
-        "tenth": "recordings/tenth", "unseen": "recordings/unseen"}
+        "tenth": "recordings/tenth", "eleventh": "recordings/eleventh", "twelfth": "recordings/twelfth",
+        "thirteenth": "recordings/thirteenth", "unseen": "recordings/unseen"}
 LESS_IS_BETTER = ("pk", "window_diff", "failed")
 
 

@@ -10,7 +10,7 @@
 #   tests/recordings/sixth     the same; read later
 #   tests/recordings/seventh   the same; read later
 #   tests/recordings/eighth    the same; read later
-#   tests/recordings/ninth, tenth   written to learn borders and titles from
+#   tests/recordings/ninth to thirteenth   written to learn borders, titles and steps from
 #   tests/recordings/unseen    the same; no rule, word or weight may be made with these in sight: only their figures are looked at
 # Fails where a figure falls below its floor (floors-NAME.json: least figures; pk, window_diff, failed: most).
 # SPDX-License-Identifier: MIT
@@ -41,6 +41,9 @@ score seventh tests/recordings/seventh
 score eighth tests/recordings/eighth
 score ninth tests/recordings/ninth
 score tenth tests/recordings/tenth
+score eleventh tests/recordings/eleventh
+score twelfth tests/recordings/twelfth
+score thirteenth tests/recordings/thirteenth
 score unseen tests/recordings/unseen
 echo "$passed passed, $failed failed"
 [ "$failed" -eq 0 ]

@@ -183,6 +183,7 @@ give it a massage	massage		give that a massage | give them a massage	verb:gives,
 cut in	cut in		cut the butter in	verb:cuts,cutting,cut,cut
 emulsify	emulsify
 dissolve	dissolve	mixes prep	dissolve in
+slake	slake	mixes prep
 muddle	muddle
 agitate	stir		swish | swish around | swirl around
 swirl	swirl		swirl in | swirl through | ripple through

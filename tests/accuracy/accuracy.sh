@@ -10,7 +10,7 @@
 #   tests/recordings/sixth     the same; read later
 #   tests/recordings/seventh   the same; read later
 #   tests/recordings/eighth    the same; read later
-#   tests/recordings/ninth to thirteenth   written to learn borders, titles and steps from
+#   tests/recordings/ninth to thirteenth   written to learn borders from (ninth, tenth: odds of steps too)
 #   tests/recordings/unseen    the same; no rule, word or weight may be made with these in sight: only their figures are looked at
 # Fails where a figure falls below its floor (floors-NAME.json: least figures; pk, window_diff, failed: most).
 # SPDX-License-Identifier: MIT

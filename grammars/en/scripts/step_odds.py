@@ -27,7 +27,7 @@ from sklearn.linear_model import LogisticRegression
 
 SETS = ("corpus", "recordings", "recordings/flawless", "recordings/second", "recordings/third", "recordings/fourth",
         "recordings/fifth", "recordings/sixth", "recordings/seventh", "recordings/eighth", "recordings/ninth",
-        "recordings/tenth", "recordings/eleventh", "recordings/twelfth", "recordings/thirteenth")
+        "recordings/tenth")
 TOGETHER = {"recordings/flawless": "recordings", "recordings/third": "recordings/second",
             "recordings/fourth": "recordings/second"}
 SLACK = 3.0  # seconds

@@ -190,13 +190,6 @@ struct said_verb said_verb(const struct builder *b, size_t i)
     return m->verbs[i];
 }
 
-/* "Wash the boards"; "put the leftovers away", whose row in phrasal.tsv says that it is none. */
-static bool is_no_step(const struct builder *b, size_t i)
-{
-    struct phrasal split;
-    return is_tidying(b, i) || (find_phrasal(b, i, &split) && !split.action.length);
-}
-
 /* Whether chunk `i` could be a step. What only helps another verb ("go") is none unless the rules
  * say so. */
 static bool may_be_step(const struct builder *b, size_t i)
@@ -204,17 +197,25 @@ static bool may_be_step(const struct builder *b, size_t i)
     const struct chunk *c = &b->chunks.at[i];
     const uint64_t weak = MARK_OF(light) | MARK_OF(hidden);
     return !(b->sentence->flags & SENTENCE_QUESTION) && is_verb_word(c)
-           && (!(chunk_marks(c) & weak) || is_verb(b, i)) && !is_no_step(b, i);
+           && (!(chunk_marks(c) & weak) || is_verb(b, i)) && !is_tidying(b, i);
+}
+
+static bool find_step(const struct builder *b, size_t i)
+{
+    if (!may_be_step(b, i))
+        return false;
+    const bool is = is_verb(b, i);
+    const struct said_verb verb = is ? said_verb(b, i) : verb_of(b, i);
+    if (verb.split && !verb.action.length)
+        return false; /* "put the leftovers away": its row in phrasal.tsv says that it is none */
+    return is_told(b, i, verb.action, is);
 }
 
 bool is_step_verb(const struct builder *b, size_t i)
 {
     struct verb_memo *m = memo_of(b);
-    if (!m->step[i] && may_be_step(b, i)) {
-        bool is = is_verb(b, i);
-        const struct text does = is ? said_verb(b, i).action : verb_of(b, i).action;
-        m->step[i] = is_told(b, i, does, is) ? 'y' : 'n';
-    }
+    if (!m->step[i])
+        m->step[i] = find_step(b, i) ? 'y' : 'n';
     return m->step[i] == 'y';
 }
 

@@ -51,7 +51,7 @@ struct fuller {
     struct choice best;
 };
 
-/* Whether a word before the last makes a name tell more: "tea biscuits", never "hot biscuits". */
+/* Whether the name is that kind of dish with a word before it that tells more. */
 static bool is_fuller(const struct recording *r, struct span name, uint64_t kind)
 {
     size_t last = r->words.at[name.last].entry_first;

@@ -103,7 +103,8 @@ struct move_base find_base(const struct standings *s, const struct move_place *a
 static inline double base_speaks(struct move_base *b, bool begins)
 {
     if (!b->scored[begins])
-        b->score[begins] = weigh(b->x, begins, OF_ALL, MOVES) + weigh_both(b->both, b->x, begins);
+        b->score[begins] =
+            weigh(b->x, begins, OF_ALL, MOVES) + weigh_both(b->both, b->x, begins, false);
     b->scored[begins] = true;
     return b->score[begins];
 }
@@ -149,7 +150,7 @@ double speaks_for_new(struct move_base *b, struct links *links)
         x[n] = 0;
     x[CLASH] = clash(b->standings, b->f, b->standings->on);
     return base_speaks(b, true) + things_begin(b, links) + weigh(x, true, OF_DISH, OF_ALL)
-           + weigh_both_its(b->both, x, true);
+           + weigh_both(b->both, x, true, true);
 }
 
 double speaks_for(struct move_base *b, struct links *links, size_t dish)
@@ -157,5 +158,5 @@ double speaks_for(struct move_base *b, struct links *links, size_t dish)
     double x[OF_ALL];
     find_its(b, dish, x);
     return base_speaks(b, false) + things_go_on(b, links, dish) + weigh(x, false, OF_DISH, OF_ALL)
-           + weigh_both_its(b->both, x, false);
+           + weigh_both(b->both, x, false, true);
 }

@@ -7,6 +7,5 @@
 bool renames(const struct recording *r, const struct feature *f, const struct standing *dish,
              size_t i)
 {
-    return says_name(&f[i]) && dish->named
-           && !titles_alike(r, feature_name(&f[dish->named - 1]), feature_name(&f[i]));
+    return dish->named && !titles_alike(r, feature_name(&f[dish->named - 1]), feature_name(&f[i]));
 }

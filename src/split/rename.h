@@ -5,7 +5,7 @@
 
 #include "split/standing.h"
 
-/* Whether sentence `i` says a name that is none of the dish, which was named before. */
+/* Whether the name that sentence `i` says is none of the dish, which was named before. */
 bool renames(const struct recording *r, const struct feature *f, const struct standing *dish,
              size_t i);
 

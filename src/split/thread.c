@@ -61,7 +61,6 @@ struct search {
     struct move moves[WAYS_MOST];
     size_t moves_count;
     struct move *worst;   /* of them, once there are so many that one must go */
-    bool says_name;       /* the sentence at hand */
     struct things things; /* of the sentence at hand and those behind it */
     /* Whose they are, for each chain of the ways: many ways have the same, many chains too. */
     struct links links[WAYS_MOST];
@@ -131,7 +130,8 @@ static void begin(struct search *x, const struct way *w, size_t i, size_t dish, 
 /* What it costs that sentence `i` is of that dish, when it says a name that is another dish's. */
 static double renaming(const struct search *x, const struct way *w, size_t i, size_t dish)
 {
-    return x->says_name && dish != NO_DISH && renames(x->r, x->f, standing_of(w->dishes, dish), i)
+    return says_name(&x->f[i]) && dish != NO_DISH
+                   && renames(x->r, x->f, standing_of(w->dishes, dish), i)
                ? RENAMED_COST
                : 0;
 }
@@ -326,7 +326,6 @@ size_t find_threads(const struct recording *r, const struct feature *f, const st
     for (size_t i = 0; i < count; i++) {
         find_things(f, count, i, &x.things);
         x.links_count = x.linked_count = 0;
-        x.says_name = says_name(&f[i]);
         /* What goes on first: then nearly all turns are seen to be lost. */
         for (size_t n = 0; n < x.ways_count; n++)
             move_on(&x, &x.ways[n], i);

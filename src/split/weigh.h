@@ -26,26 +26,20 @@ static inline double weigh(const double *x, bool begins, size_t first, size_t en
     if ((begins ? (new) : (back)) != 0)                                            \
         score += (double) border[BOTH_##one##_##other] * (begins ? (new) : (back)) \
                  * WEIGH_##kind(x, one) * WEIGH_##other_kind(x, other);
-#define WEIGH_NONE(kind, one, other_kind, other, new, back, what)
 
-/* Of both.def, the rows that are the same for all dishes of a way. `border` is of find_both. */
-static inline double weigh_both(const float *border, const double *x, bool begins)
+/* Of both.def, the rows with something of the dish (`its`), or those that are the same for all
+ * dishes of a way. `border` is of find_both. */
+static inline double weigh_both(const float *border, const double *x, bool begins, bool its)
 {
     double score = 0;
-#define BOTH WEIGH_ROW
-#define BOTH_ITS WEIGH_NONE
-#include "split/both.def"
-#undef BOTH
-#undef BOTH_ITS
-    return score;
-}
-
-/* The rows with something of the dish. */
-static inline double weigh_both_its(const float *border, const double *x, bool begins)
-{
-    double score = 0;
-#define BOTH WEIGH_NONE
-#define BOTH_ITS WEIGH_ROW
+#define BOTH(...)              \
+    if (!its) {                \
+        WEIGH_ROW(__VA_ARGS__) \
+    }
+#define BOTH_ITS(...)          \
+    if (its) {                 \
+        WEIGH_ROW(__VA_ARGS__) \
+    }
 #include "split/both.def"
 #undef BOTH
 #undef BOTH_ITS

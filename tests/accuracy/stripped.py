@@ -13,7 +13,6 @@ SPDX-License-Identifier: MIT
 """
 import argparse
 import glob
-import importlib.machinery
 import json
 import os
 import random
@@ -22,11 +21,12 @@ import subprocess
 import sys
 import tempfile
 
-sys.dont_write_bytecode = True
-
 HERE = os.path.dirname(os.path.abspath(__file__))
 TESTS = os.path.dirname(HERE)
-score = importlib.machinery.SourceFileLoader("score", os.path.join(TESTS, "corpus/score")).load_module()
+sys.path.append(os.path.join(TESTS, "tools"))
+import loader  # noqa: E402
+
+score = loader.load(os.path.join(TESTS, "corpus/score"))
 SETS = {"corpus": "corpus", "recordings": "recordings", "second": "recordings/second",
         "flawless": "recordings/flawless"}
 DEGREES = ("as is", "stripped", "recut")

@@ -1,8 +1,6 @@
 """Tests of the scorer, on small invented cases: python3 -m unittest test_score"""
 import contextlib
 import copy
-import importlib.machinery
-import importlib.util
 import io
 import json
 import os
@@ -13,10 +11,10 @@ import unittest
 from unittest import mock
 
 HERE = os.path.dirname(os.path.abspath(__file__))
-sys.dont_write_bytecode = True
-LOADER = importlib.machinery.SourceFileLoader("score", os.path.join(HERE, "score"))
-score = importlib.util.module_from_spec(importlib.util.spec_from_loader("score", LOADER))
-LOADER.exec_module(score)
+sys.path.append(os.path.join(os.path.dirname(HERE), "tools"))
+import loader  # noqa: E402
+
+score = loader.load(os.path.join(HERE, "score"))
 
 
 def line(food, low, unit, at, **more):

@@ -11,8 +11,6 @@ SPDX-License-Identifier: MIT
 import argparse
 import csv
 import glob
-import importlib.machinery
-import importlib.util
 import json
 import os
 import re
@@ -23,6 +21,9 @@ ROOT = os.path.dirname(os.path.dirname(HERE))
 sys.dont_write_bytecode = True
 sys.path.insert(0, os.path.join(ROOT, "grammars", "en", "scripts"))
 import pronunciations  # noqa: E402
+
+sys.path.insert(0, os.path.join(ROOT, "tests", "tools"))
+import loader  # noqa: E402
 from lexicon import PACK, fold, known_words, read_endings, read_lexicon  # noqa: E402
 
 FILES = ("numbers", "units", "parts", "foods", "actions", "things")
@@ -46,15 +47,6 @@ def names_of(path, macro):
     """The first arguments of a macro in a .def file."""
     with open(path, encoding="utf-8") as file:
         return set(re.findall(r"^%s\((\w+)" % macro, file.read(), re.MULTILINE))
-
-
-def load_scorer():
-    """The corpus's scorer, for its classes of equal actions and its list of units."""
-    path = os.path.join(ROOT, "tests", "corpus", "score")
-    loader = importlib.machinery.SourceFileLoader("score", path)
-    module = importlib.util.module_from_spec(importlib.util.spec_from_loader("score", loader))
-    loader.exec_module(module)
-    return module
 
 
 # The checks ------------------------------------------------------------------------------------------------------
@@ -215,7 +207,7 @@ def main():
     parser.add_argument("--lines", metavar="FILE")
     parser.add_argument("--missing", action="store_true")
     options = parser.parse_args()
-    problems, endings, scorer = [], read_endings(), load_scorer()
+    problems, endings, scorer = [], read_endings(), loader.load(os.path.join(ROOT, "tests/corpus/score"))
     rows = [row for name in FILES for row in read_lexicon(name, problems)]
     known = known_words(rows, endings)
     checks = Checks(options.missing)

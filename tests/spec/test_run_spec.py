@@ -2,8 +2,6 @@
 # SPDX-License-Identifier: MIT
 """Tests of run_spec: how it reads spec files, runs a tool, compares and reports."""
 import contextlib
-import importlib.machinery
-import importlib.util
 import io
 import json
 import os
@@ -15,17 +13,10 @@ import unittest
 HERE = os.path.dirname(os.path.abspath(__file__))
 
 
-def load(path):
-    """run_spec has no .py ending, so an ordinary import does not find it."""
-    loader = importlib.machinery.SourceFileLoader("run_spec", path)
-    spec = importlib.util.spec_from_loader("run_spec", loader)
-    module = importlib.util.module_from_spec(spec)
-    loader.exec_module(module)
-    return module
+sys.path.append(os.path.join(os.path.dirname(HERE), "tools"))
+import loader  # noqa: E402
 
-
-sys.dont_write_bytecode = True
-run_spec = load(os.path.join(HERE, "run_spec"))
+run_spec = loader.load(os.path.join(HERE, "run_spec"))
 
 # A tool that answers from a table, whose keys are the cues joined by " | ".
 FAKE = """#!{python}

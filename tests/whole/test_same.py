@@ -6,8 +6,6 @@ SPDX-License-Identifier: MIT
 """
 import glob
 import hashlib
-import importlib.machinery
-import importlib.util
 import json
 import os
 import subprocess
@@ -15,20 +13,14 @@ import sys
 import unittest
 
 ROOT = os.path.dirname(os.path.dirname(os.path.dirname(os.path.abspath(__file__))))
+sys.path.append(os.path.join(ROOT, "tests/tools"))
+import loader  # noqa: E402
+
 PROGRAM = os.path.join(ROOT, os.environ.get("B", "build"), "dishtake")
 SAVED = os.path.join(ROOT, "tests/whole/same.tsv")
 SETS = ["samples", "tests/corpus", "tests/recordings", "tests/recordings/*"]
 SHOWN = 10  # so many of those that differ
 HELD_OUT = "tests/recordings/unseen/"  # changes with each round, so that nothing of it is kept
-
-
-def load_run_spec():
-    """It has no .py ending, so an ordinary import does not find it."""
-    sys.dont_write_bytecode = True
-    loader = importlib.machinery.SourceFileLoader("run_spec", os.path.join(ROOT, "tests/spec/run_spec"))
-    module = importlib.util.module_from_spec(importlib.util.spec_from_loader("run_spec", loader))
-    loader.exec_module(module)
-    return module
 
 
 def digest(text):
@@ -51,7 +43,7 @@ def recordings():
 
 def utterances():
     """(path, digest of all that comes of its utterances) of each file."""
-    run_spec = load_run_spec()
+    run_spec = loader.load(os.path.join(ROOT, "tests/spec/run_spec"))
     for path in sorted(glob.glob("tests/spec/*.spec", root_dir=ROOT)):
         cases = run_spec.read_spec(os.path.join(ROOT, path), [])
         documents = list(run_spec.run(PROGRAM, cases))

@@ -12,8 +12,6 @@ python3-scipy). The same recordings give the same weights.
 SPDX-License-Identifier: MIT
 """
 import collections
-import importlib.machinery
-import importlib.util
 import glob
 import json
 import os
@@ -27,7 +25,8 @@ import numpy
 import scipy.optimize
 import scipy.sparse
 
-sys.path.insert(0, "tests/split")
+sys.path[:0] = ["tests/split", "tests/tools"]
+import loader  # noqa: E402
 import test_shares  # noqa: E402
 
 GOLD_SETS = ("corpus", "recordings", "recordings/flawless", "recordings/second", "recordings/third", "recordings/fourth",
@@ -39,18 +38,7 @@ GOLD_COUNTS = 2.0  # as many dishes of the talks of shares, whose lists of title
 LIKE = 0.8  # as tests/corpus/score has it
 WEIGHTS = "src/split/name.def"
 KINDS = "DFXL"  # the columns of SAID, as name_units prints them
-
-
-def load_score():
-    loader = importlib.machinery.SourceFileLoader("score", "tests/corpus/score")
-    module = importlib.util.module_from_spec(importlib.util.spec_from_loader("score", loader))
-    sys.dont_write_bytecode = True
-    loader.exec_module(module)
-    return module
-
-
-SCORE = load_score()
-
+SCORE = loader.load("tests/corpus/score")
 
 class Talk:
     """A transcript: the time of each caption, its true dishes (a number a caption, or None), and the titles of each dish."""

@@ -14,8 +14,6 @@ SPDX-License-Identifier: MIT
 """
 import collections
 import glob
-import importlib.machinery
-import importlib.util
 import json
 import os
 import re
@@ -24,6 +22,9 @@ import sys
 
 from sklearn.feature_extraction import DictVectorizer
 from sklearn.linear_model import LogisticRegression
+
+sys.path.insert(0, "tests/tools")
+import loader  # noqa: E402
 
 SETS = ("corpus", "recordings", "recordings/flawless", "recordings/second", "recordings/third", "recordings/fourth",
         "recordings/fifth", "recordings/sixth", "recordings/seventh", "recordings/eighth", "recordings/ninth",
@@ -36,18 +37,7 @@ PENALTY = 5.0
 SMALLEST = 0.03
 TABLE, WEIGHTS = "grammars/en/step-odds.tsv", "src/build/told.def"
 KINDS = ("BEFORE", "BEHIND", "MARKED")
-
-
-def load_score():
-    loader = importlib.machinery.SourceFileLoader("score", "tests/corpus/score")
-    module = importlib.util.module_from_spec(importlib.util.spec_from_loader("score", loader))
-    sys.dont_write_bytecode = True
-    loader.exec_module(module)
-    return module
-
-
-SCORE = load_score()
-
+SCORE = loader.load("tests/corpus/score")
 
 # What is learned from --------------------------------------------------------------------------------------------
 

@@ -12,7 +12,7 @@ import tempfile
 
 ROOT = os.path.dirname(os.path.dirname(os.path.dirname(os.path.abspath(__file__))))
 PROGRAM = os.path.join(ROOT, os.environ.get("B", "build"), "dishtake")
-CASES = ("cases.txt", "amounts.txt", "contradictions.txt", "twice.txt", "unsafe.txt", "hazards.txt", "misheard.txt", "unused.txt")
+CASES = ("cases.txt", "amounts.txt", "contradictions.txt", "twice.txt", "unsafe.txt", "hazards.txt", "misheard.txt", "unused.txt", "dangers.txt")
 SECONDS_A_CAPTION = 5
 
 

@@ -935,7 +935,7 @@ snapper			red snapper
 grouper
 mahi mahi	mahi-mahi		mahi
 swordfish			swordfish steak
-tuna steak	tuna		fresh tuna | ahi | ahi tuna | yellowfin tuna | sushi grade tuna | bluefin
+tuna steak	tuna		fresh tuna | raw tuna | ahi | ahi tuna | yellowfin tuna | sushi grade tuna | bluefin
 trout			rainbow trout | sea trout
 mackerel			spanish mackerel
 herring			matjes | matjes herring | salted herring | salt herring

@@ -135,9 +135,8 @@ static void listen(struct checker *c, const struct safety_rule *rule, struct spa
     while (part.first <= part.last
            && said_find_set(&c->sayings, c->r, rule_cell(rule, RULE_SAID), part, &where)) {
         part.first = where.last + 1;
-        /* Its own words are a "don't". */
-        bool kept = text_starts(rule_cell(rule, RULE_SAID), "kept")
-                    || text_starts(rule_cell(rule, RULE_SAID), "judged");
+        /* Its own words are a "don't": "don't throw the leaves away". */
+        const bool kept = span_has_tag(c->r, where, TAG_NOT);
         if ((!kept && !real(c, where) && denied_before(c, where) && !of_uneaten(c, where))
             || !broken(c, rule, where) || taken_back(c, where) || (once && rule_told(c, rule))
             || !is_of(c, rule_cell(rule, RULE_FOODS), where)

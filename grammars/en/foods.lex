@@ -42,7 +42,7 @@ pepper	black pepper
 @forms none
 @marks uncounted spice savory
 cumin			ground cumin | cumin powder | jeera powder | geera | ground geera | roasted geera | roast geera | roasted cumin | roasted ground cumin
-cumin seed			jeera | whole cumin | geera seed	noun
+cumin seed			jeera | whole cumin | geera seed | zeera | jira	noun
 ground coriander			coriander powder | dhania powder | dhaniya powder | dhania | dhaniya
 coriander seed			whole coriander	noun
 turmeric			ground turmeric | turmeric powder | haldi | haldi powder
@@ -79,7 +79,7 @@ black cardamom			black cardamom pod	noun
 star anise
 star anises	star anise	plural
 @marks uncounted spice savory
-fenugreek			ground fenugreek | fenugreek powder | methi
+fenugreek			ground fenugreek | fenugreek powder | methi | halba
 fenugreek seed			methi seed	noun
 fenugreek leaf			dried fenugreek leaf | methi leaf | kasoori methi | kasuri methi	noun
 mustard seed			yellow mustard seed | black mustard seed | brown mustard seed	noun
@@ -92,7 +92,7 @@ crispy onion			fried onion | french fried onion | crispy fried onion | crispy sh
 sumac
 za'atar			zaatar | zatar
 garam masala
-curry powder			mild curry powder | hot curry powder | madras curry powder | medium curry powder
+curry powder			mild curry powder | hot curry powder | madras curry powder | medium curry powder | mixed masala | durban masala
 chaat masala			chat masala
 tandoori masala			tandoori spice | tandoori powder
 tikka masala spice
@@ -193,7 +193,7 @@ chervil			fresh chervil
 cilantro			fresh cilantro
 sorrel			fresh sorrel
 lovage			fresh lovage
-summer savory	savory		winter savory | fresh savory | savory
+summer savory	savory		winter savory | fresh savory | savory | summer savoury | winter savoury
 epazote			fresh epazote
 shiso			shiso leaf | perilla | fresh shiso
 hyssop			fresh hyssop
@@ -384,7 +384,7 @@ mustard green		uncounted
 beet green		uncounted	beetroot leaf
 turnip green		uncounted	turnip top | grelos | friarielli
 dandelion green		uncounted	dandelion leaf
-water spinach		uncounted	morning glory | kangkong | kangkung
+water spinach		uncounted	morning glory | kangkong | kangkung | kang kong
 callaloo		uncounted
 mizuna		uncounted
 tatsoi		uncounted
@@ -485,6 +485,7 @@ elderberry
 lingonberry
 cloudberry
 huckleberry
+saskatoon berry			saskatoon | juneberry
 sloe
 acai
 black currant			blackcurrant
@@ -617,7 +618,7 @@ low fat milk	low-fat milk		reduced fat milk | semi skimmed milk | two percent mi
 skim milk			skimmed milk | nonfat milk | non fat milk | fat free milk
 buttermilk			butter milk | low fat buttermilk | cultured buttermilk | sour milk | soured milk | karnemelk
 evaporated milk
-condensed milk	sweetened condensed milk	sweet	sweetened condensed milk
+condensed milk	sweetened condensed milk	sweet	sweetened condensed milk | condense milk
 milk powder			powdered milk | dry milk | dried milk | nonfat dry milk | dry milk powder | instant milk powder
 goat's milk	goat milk		goat milk
 sheep's milk
@@ -711,7 +712,7 @@ bryndza
 smoked cheese
 queso asadero
 limburger
-caciocavallo
+caciocavallo			cacio cavallo
 scamorza
 kefalotyri			kefalotiri
 graviera
@@ -818,6 +819,7 @@ beef tenderloin			beef fillet | fillet of beef | filet mignon | fillet steak
 steak		generic	minute steak | cube steak | swiss steak
 ribeye	ribeye steak		rib eye | ribeye steak | rib eye steak | scotch fillet | entrecote | tomahawk steak | tomahawk
 sirloin steak			sirloin | top sirloin | new york strip | strip steak | strip loin | top sirloin steak | beef sirloin | porterhouse | t bone steak | t bone
+picanha			rump cap | sirloin cap | culotte
 flank steak			flank | bavette | london broil
 skirt steak			hanger steak | onglet | carne asada meat | fajita meat
 flat iron steak
@@ -988,7 +990,7 @@ imitation crab			crab stick | surimi	noun
 shrimp			tiger shrimp | prawn | tiger prawn | king prawn | jumbo shrimp | green prawn | rock shrimp | grey shrimp
 cold water prawn		cooked	baby shrimp | bay shrimp
 dried shrimp		uncounted	dried prawn	none
-shrimp paste		uncounted	belacan | terasi	none
+shrimp paste		uncounted	belacan | terasi | trassi | trasi	none
 langoustine			scampi | dublin bay prawn
 crayfish			crawfish | crawdad | crawfish tail
 lobster			lobster tail | whole lobster | lobster meat | rock lobster
@@ -1051,7 +1053,7 @@ polenta			instant polenta | quick cook polenta
 grits			quick grits | stone ground grits | hominy grits
 tempura flour			tempura batter mix
 # In British and Australian kitchens cornflour, one word, is the starch.
-cornstarch			cornflour | corn starch | maize starch
+cornstarch			cornflour | corn starch | maize starch | maizena
 potato starch			potato flour
 tapioca starch			tapioca flour
 arrowroot			arrowroot powder | arrowroot flour | arrowroot starch
@@ -1162,7 +1164,7 @@ egg roll wrapper			eggroll wrapper | spring roll wrapper | spring roll pastry | 
 bean		generic	dried bean | mixed bean | canned bean | tinned bean
 black bean			canned black bean | dried black bean | turtle bean | tinned black bean | black turtle bean
 kidney bean			red kidney bean | red bean | canned kidney bean | dark red kidney bean | dried kidney bean | light red kidney bean | rajma
-pinto bean			canned pinto bean | dried pinto bean | borlotti bean | cranberry bean | borlotti
+pinto bean			canned pinto bean | dried pinto bean | borlotti bean | cranberry bean | borlotti | pinto
 white bean			cannellini bean | great northern bean | navy bean | haricot bean | cannellini | canned white bean | dried white bean | small white bean | haricot
 butter bean			lima bean | gigante bean | baby lima bean | frozen lima bean
 chickpea			garbanzo bean | garbanzo | chick pea | canned chickpea | dried chickpea | tinned chickpea | chana | kabuli chana | channa
@@ -1216,7 +1218,7 @@ coconut yogurt			coconut yoghurt | soy yogurt | soya yogurt | soya yoghurt | soy
 vegan mayonnaise		savory	vegan mayo
 vegan cream cheese
 vegan parmesan		savory
-agar			agar agar | agar powder
+agar			agar agar | agar powder | gulaman | gulaman powder
 egg replacer
 
 # --- nuts and seeds ---
@@ -1234,7 +1236,7 @@ brazil nut
 pine nut			pignoli | pine kernel | pinenut | pinon
 peanut			roasted peanut | groundnut | monkey nut | salted peanut | dry roasted peanut
 chestnut			roasted chestnut | vacuum packed chestnut
-candlenut
+candlenut			candle nut
 tiger nut
 nut		generic	mixed nut
 candied pecan			candied walnut
@@ -1304,7 +1306,7 @@ palm sugar			jaggery | gur | piloncillo | panela | gula jawa | nolen gur | date 
 coconut sugar
 rock sugar
 sweetener		generic	liquid stevia | granular sweetener blend | sugar substitute | artificial sweetener | stevia | erythritol | monk fruit sweetener | xylitol | granular sweetener
-honey			runny honey | clear honey | liquid honey | manuka honey | thyme honey
+honey			runny honey | clear honey | liquid honey | manuka honey | thyme honey | heather honey | acacia honey | clover honey | chestnut honey
 maple syrup			pure maple syrup
 molasses			treacle | black treacle | blackstrap molasses | unsulfured molasses | fancy molasses | cooking molasses
 agave	agave syrup		agave syrup | agave nectar
@@ -1471,7 +1473,7 @@ cooking spray			nonstick cooking spray | non stick cooking spray | oil spray | n
 # --- vinegars ---
 @marks uncounted savory
 vinegar		generic	pickling vinegar
-white vinegar			distilled vinegar | distilled white vinegar | spirit vinegar
+white vinegar			distilled vinegar | distilled white vinegar | spirit vinegar | attika
 white wine vinegar			champagne vinegar
 red wine vinegar
 wine vinegar

@@ -23,13 +23,24 @@ static void report_heard(struct checker *c, struct span words)
         REPORT(c, misheard, what, entry_shown(w->rare->heard_as));
 }
 
+/* "Chilli" for the dish is taken for the pepper: both are spelled so, and nothing is to be mended. */
+static bool spelled_so(const struct checker *c, struct span words)
+{
+    const struct word *w = &c->r->words.at[words.first];
+    const struct entry *e = words.first == words.last ? pack_find(c->k, w->key, NULL) : NULL;
+    while (e && !text_equal(entry_value(e), entry_value(w->rare->heard_as)))
+        e = entry_next(e);
+    return e;
+}
+
 static void find_heard(struct checker *c, struct span part)
 {
     for (size_t i = part.first; i <= part.last; i++) {
         if (!c->r->words.at[i].rare->heard_as)
             continue;
         size_t end = heard_last(c->r, i, part.last);
-        report_heard(c, (struct span){i, end});
+        if (!spelled_so(c, (struct span){i, end}))
+            report_heard(c, (struct span){i, end});
         i = end;
     }
 }

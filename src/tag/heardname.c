@@ -75,10 +75,11 @@ static int name_distance(struct hearing *h, const struct sentence *s, size_t i, 
                          struct text asked)
 {
     const struct word *w = &h->r->words.at[i];
-    if (pair_listed(h, w->key, asked, amount_before(h, s, begin) || !says_little(h, begin)))
+    if (pair_listed(h, w->key, asked,
+                    !h->wary && (amount_before(h, s, begin) || !says_little(h, begin))))
         return -100;
     bool other = w->tag == TAG_OTHER;
-    if (text_equal(w->key, asked) || !may_be_wrong(w) || w->tag == TAG_FOOD
+    if (h->wary || text_equal(w->key, asked) || !may_be_wrong(w) || w->tag == TAG_FOOD
         || never_wrong(h, table_find(h->ear->pairs, w->key))
         || (!other && !amount_before(h, s, begin)))
         return NEIGHBOUR_TRUST + 1;

@@ -49,11 +49,31 @@ static void count_word(struct hearing *h, const struct word *w, int by)
     c->count += by;
 }
 
+/* One comma in so many words, and full stops: who wrote that has read it over. Captions that a
+ * machine made have fewer or none. */
+#define COMMA_WORDS 33
+
+static bool with_care(const struct recording *r)
+{
+    size_t commas = 0;
+    for (size_t i = 0; i < r->words.count; i++)
+        commas += r->words.at[i].after == AFTER_COMMA;
+    return r->punctuated && commas * COMMA_WORDS >= r->words.count;
+}
+
+#define WRONG_LEAST 2
+
+bool many_wrong(const struct hearing *h)
+{
+    return h->heard.count >= WRONG_LEAST;
+}
+
 struct hearing *hearing_begin(struct recording *r, const struct ear *ear)
 {
     struct hearing *h = arena_alloc(r->arena, sizeof *h);
     h->r = r;
     h->ear = ear;
+    h->wary = with_care(r);
     for (size_t i = 0; i < r->words.count; i++)
         count_word(h, &r->words.at[i], 1);
     return h;

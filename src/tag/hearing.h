@@ -31,10 +31,15 @@ struct hearing {
     LIST(struct found) found; /* of one look through all candidates */
     struct known_sound *sounds[SOUND_BUCKETS];
     bool foods_known; /* no other value was counted since they were listed */
+    /* Only pairs that leave little doubt count, since the captions are written with care: in such
+     * ones words are hardly ever wrong, and where they are, several are. */
+    bool wary;
 };
 
 /* Counts what the words are read as. Both are borrowed. */
 struct hearing *hearing_begin(struct recording *r, const struct ear *ear);
+/* Whether enough words were wrong for captions that are written with care. */
+bool many_wrong(const struct hearing *h);
 /* How often the candidate was heard as it is, up to SEEN_MOST. */
 int times_heard(const struct hearing *h, const struct entry *e);
 /* Lists h->foods anew. */

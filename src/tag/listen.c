@@ -34,6 +34,8 @@ static bool strong_enough(const struct hearing *h, struct text strength,
     if (slot->always || slot->nouns)
         return text_is(strength, "always") || (slot->nouns && text_is(strength, "noun"));
     bool weak = text_is(strength, "weak"), faint = text_is(strength, "faint");
+    if (h->wary && (weak || faint))
+        return false;
     return !(weak || faint) || slot->sure || (slot->again && !slot->strong)
            || (weak && meant->tag == TAG_FOOD && times_heard(h, meant));
 }
@@ -92,7 +94,7 @@ static void hear_slot(struct hearing *h, const struct sentence_units *u, struct 
     bool other = slot->sure && !kitchen_verb(first, slot);
     if (known && (!fits || s->end - s->begin > 1 || slot->again || other)) {
         consider(g, known, -100 - (int) (s->end - s->begin));
-    } else if ((!fits || s->end - s->begin > 1) && !slot->nouns && !slot->always && !slot->strong
+    } else if (!h->wary && (!fits || s->end - s->begin > 1) && !slot->nouns && !slot->always && !slot->strong
                && s->doubtful) {
         if (!s->asked.as.sounds.length)
             s->asked.as = sounding_of(sounds_of(h, s->asked.key));

@@ -7,11 +7,14 @@
 #include "tag/listen.h"
 #include "tag/longname.h"
 
-static void hear_sentence(struct hearing *h, const struct sentence *s)
+static void hear_all(struct hearing *h)
 {
-    hear_names(h, s);
-    hear_units(h, s, false);
-    hear_long_names(h, s);
+    for (size_t i = 0; i < h->r->sentences.count; i++) {
+        const struct sentence *s = &h->r->sentences.at[i];
+        hear_names(h, s);
+        hear_units(h, s, false);
+        hear_long_names(h, s);
+    }
 }
 
 bool hear_words(struct recording *r, struct ear *ear, struct problems *p)
@@ -26,8 +29,11 @@ bool hear_words(struct recording *r, struct ear *ear, struct problems *p)
         break;
     }
     struct hearing *h = hearing_begin(r, ear);
-    for (size_t i = 0; i < r->sentences.count; i++)
-        hear_sentence(h, &r->sentences.at[i]);
+    hear_all(h);
+    if (h->wary && many_wrong(h)) {
+        h->wary = false;
+        hear_all(h);
+    }
     for (size_t i = 0; i < r->sentences.count; i++)
         hear_units(h, &r->sentences.at[i], true);
     return true;

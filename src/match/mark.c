@@ -4,6 +4,7 @@
 
 #include "match/capture.h"
 #include "match/clause.h"
+#include "match/resume.h"
 #include "match/scope.h"
 
 /* A story that begins within so many words is what its whole sentence tells. */
@@ -199,6 +200,8 @@ void mark_scopes(struct recording *r, struct sentence *s)
             || (text_is(m->rule->option, "story") && tells_of_this(r, s, m)))
             continue;
         struct span words = scope_reach(r, s, m);
+        if (scope & (SCOPE_UNREAL | SCOPE_NEGATED | SCOPE_SUPPOSED | SCOPE_UNTIL))
+            words.last = list_resumes(r, s, m, words);
         if (text_is(m->rule->option, "story") && words.last == s->last
             && words.first <= s->first + STORY_WORDS)
             s->flags |= SENTENCE_STORY;

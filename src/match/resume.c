@@ -1,0 +1,111 @@
+/* match/resume.c
+ * SPDX-License-Identifier: MIT */
+#include "match/resume.h"
+
+#include <stdint.h>
+
+#include "match/capture.h"
+
+/* "A teaspoon of salt", "two onions", and not "an onion", which any story may have. */
+static bool counts(const struct match *line)
+{
+    return !text_is(line->rule->option, "one");
+}
+
+/* The word before `i` that rules see; `first` where there is none. */
+static size_t word_before(const struct recording *r, size_t first, size_t i)
+{
+    do
+        i--;
+    while (i > first && r->words.at[i].filler);
+    return i;
+}
+
+/* What the words behind belong to: "he always put | two eggs in", "a pan with | two cups of". */
+static bool governs(unsigned char tag)
+{
+    switch (tag) {
+    case TAG_ACTION:
+    case TAG_DOING:
+    case TAG_HAVE:
+    case TAG_BE:
+    case TAG_THERE:
+    case TAG_NOT:
+    case TAG_OR:
+    case TAG_AND:
+    case TAG_OF:
+    case TAG_TO:
+    case TAG_FOR:
+    case TAG_WITH:
+    case TAG_AT:
+    case TAG_INTO:
+    case TAG_FROM:
+    case TAG_LIKE:
+    case TAG_THE:
+    case TAG_ARTICLE:
+    case TAG_IF:
+    case TAG_UNTIL:
+    case TAG_INSTEAD:
+    case TAG_HEDGE:
+    case TAG_MORE:
+        return true;
+    default:
+        return false;
+    }
+}
+
+static bool names_food(const struct recording *r, size_t first, size_t last)
+{
+    for (size_t i = first; i <= last; i++)
+        if (r->words.at[i].tag == TAG_FOOD)
+            return true;
+    return false;
+}
+
+/* "It's not a museum | a hundred grams of sugar", "she wrote it on the wall | two cups of flour":
+ * a caption, or what a comma divides, that begins with an amount is the next thing of the list. */
+static bool begins_anew(const struct recording *r, const struct match *m, const struct match *line,
+                        size_t i)
+{
+    const struct word *w = &r->words.at[i];
+    if (governs(w->tag))
+        return false;
+    return w->cue != r->words.at[line->words.first].cue
+           || (w->after >= AFTER_COMMA && counts(line) && !names_food(r, m->words.last, i));
+}
+
+/* "Not too thin, and one cup of rice", "it says so on the box and half a cucumber" */
+static bool adds_to_list(const struct recording *r, const struct match *m, const struct match *line,
+                         size_t i)
+{
+    return counts(line) && !governs(r->words.at[i].tag)
+           && (m->rule->kind == RULE_negated || !names_food(r, m->words.last, i));
+}
+
+/* The last word before the line, if the list goes on with it; SIZE_MAX where it does not. */
+static size_t end_before(const struct recording *r, const struct match *m, const struct match *line)
+{
+    const size_t first = m->words.last, before = word_before(r, first, line->words.first);
+    if (begins_anew(r, m, line, before))
+        return before;
+    if (r->words.at[before].tag != TAG_AND || before == first)
+        return SIZE_MAX;
+    const size_t end = word_before(r, first, before);
+    return adds_to_list(r, m, line, end) ? end : SIZE_MAX;
+}
+
+size_t list_resumes(const struct recording *r, const struct sentence *s, const struct match *m,
+                    struct span scope)
+{
+    size_t last = scope.last;
+    for (size_t n = 0; n < s->match_count; n++) {
+        const struct match *line = &r->matches.at[s->match_first + n];
+        if (line->rule->kind != RULE_line || line->words.first <= m->words.last
+            || line->words.first > last)
+            continue;
+        const size_t end = end_before(r, m, line);
+        if (end < last)
+            last = end;
+    }
+    return last;
+}

@@ -5,6 +5,7 @@
 #include "words/ending.h"
 #include "words/entry.h"
 #include "words/limits.h"
+#include "words/listing.h"
 
 struct cutter {
     struct recording *r;
@@ -15,6 +16,7 @@ struct cutter {
     bool lines;          /* each cue is an utterance: commas stand in it, and never end it */
     bool capitals;       /* each cue is one or more sentences, the last of which has no stop */
     size_t unit;         /* of `ends`: the one in which the word at hand stands */
+    size_t unit_first;   /* the one with which the sentence begins */
 };
 
 static uint64_t marks_of(const struct cutter *c, size_t i)
@@ -109,9 +111,12 @@ static bool ends_after(struct cutter *c, size_t i, size_t length)
     if (next->pause && !open)
         return true;
     bool line = c->lines && next->cue != w->cue;
-    return ends_unit(c, i)
-           && ending_points(&c->ends, c->unit, length)
-                  > (line ? LINE_ENDING_POINTS : c->points_least);
+    if (!ends_unit(c, i))
+        return false;
+    enum listing listing = listing_at(&c->ends, c->unit_first, c->unit);
+    if (listing != LISTING_UNSURE)
+        return listing == LISTING_ENDS;
+    return ending_points(&c->ends, c->unit, length) > (line ? LINE_ENDING_POINTS : c->points_least);
 }
 
 /* The best place to cut words [first, last], which are too many: after a comma, else before an
@@ -277,6 +282,7 @@ void cut_sentences(struct recording *r, const struct pack *k)
         if (i + 1 == r->words.count || ends_after(&c, i, i + 1 - first)) {
             add_sentence(&c, first, i);
             first = i + 1;
+            c.unit_first = c.unit + 1;
         }
     }
 }

@@ -16,9 +16,9 @@ static void add_word(struct builder *b, struct ingredient *line, size_t i)
     if (!w->entry || (w->tag == TAG_STATE && b->r->words.at[i + 1].tag == TAG_OR))
         return; /* "hot or mild sausage": either will do */
     if (w->tag == TAG_DONE && w->entry->marks & MARK_OF(prep))
-        add_prep(b->r->arena, &line->prep, plain_participle(b, w->entry));
+        add_line_prep(b, line, plain_participle(b, w->entry));
     else if ((w->tag == TAG_STATE || w->tag == TAG_FULLNESS) && w->entry->marks & MARK_OF(prep))
-        add_prep(b->r->arena, &line->prep, entry_value(w->entry));
+        add_state(b, line, w->entry, i < line->id);
     else if (w->tag == TAG_EXTRACT)
         add_prep(b->r->arena, &line->prep, entry_value(w->entry));
     else if (w->tag == TAG_VAGUE)

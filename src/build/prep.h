@@ -15,6 +15,13 @@ struct prep_phrase {
 void add_prep(struct arena *a, text_list *list, struct text t);
 /* The same for a line, in the word that fits its food. */
 void add_line_prep(struct builder *b, struct ingredient *line, struct text t);
+/* The state in the line's words, `before` its food or behind it: a preparation, or what the food is
+ * called. */
+void add_state(struct builder *b, struct ingredient *line, const struct entry *state, bool before);
+/* The row of step-words, of this kind, for what is said of the line's sort of food or of its name's
+ * last word: "egg beat", "tofu press"; empty for none. */
+struct text food_row(const struct builder *b, const struct ingredient *line, const char *rows,
+                     struct text said);
 /* The participle of a verb, which the loader made of the same row; NULL when it has none. */
 const struct entry *participle(const struct pack *k, const struct entry *verb);
 /* The participle without its particle: "chopped" of "chopped up". */

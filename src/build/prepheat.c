@@ -12,22 +12,36 @@ bool has_juice(const struct builder *b, const struct ingredient *line)
     return t && line->entry && table_find(t, line->kind) < t->rows;
 }
 
-/* Beaten and boiled are eggs only, juiced are fruits, pressed is tofu: "egg beat", "fruit squeeze"
- * and "tofu press" have rows. */
-static struct text own_row(const struct builder *b, const struct ingredient *line,
-                           struct text action)
+/* Sorts of foods that have rows: "egg beat", "fruit squeeze", "fat hot"; NULL for none. */
+static const char *sort_of(const struct builder *b, const struct ingredient *line)
 {
-    const char *sort = line->entry && line->entry->marks & MARK_OF(egg) ? "egg"
-                       : has_juice(b, line)                             ? "fruit"
-                                                                        : NULL;
+    if (!line->entry)
+        return NULL;
+    return line->entry->marks & MARK_OF(egg)   ? "egg"
+           : line->entry->marks & MARK_OF(fat) ? "fat"
+           : has_juice(b, line)                ? "fruit"
+                                               : NULL;
+}
+
+struct text food_row(const struct builder *b, const struct ingredient *line, const char *rows,
+                     struct text said)
+{
+    const char *sort = sort_of(b, line);
     struct text own =
-        sort ? step_text(b->k, "prepares", arena_format(b->r->arena, "%s %.*s", sort, TEXT(action)))
+        sort ? step_text(b->k, rows, arena_format(b->r->arena, "%s %.*s", sort, TEXT(said)))
              : TEXT_EMPTY;
     if (!own.length)
         own = step_text(
-            b->k, "prepares",
-            arena_format(b->r->arena, "%.*s %.*s", TEXT(text_last_word(line->kind)), TEXT(action)));
+            b->k, rows,
+            arena_format(b->r->arena, "%.*s %.*s", TEXT(text_last_word(line->kind)), TEXT(said)));
     return own;
+}
+
+/* Beaten and boiled are eggs only, juiced are fruits, pressed is tofu. */
+static struct text own_row(const struct builder *b, const struct ingredient *line,
+                           struct text action)
+{
+    return food_row(b, line, "prepares", action);
 }
 
 static struct text row_of(const struct builder *b, const struct ingredient *line,

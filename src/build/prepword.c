@@ -45,8 +45,25 @@ void add_prep(struct arena *a, text_list *list, struct text t)
     *LIST_ADD(a, list) = t;
 }
 
+/* What recipes call it of this food: "usual" rows "egg whisked", "milk warm"; "fat hot" tells of
+ * the pan, and is nothing. */
+static struct text usual_of(const struct builder *b, const struct ingredient *line, struct text t)
+{
+    struct text usual = t.length ? food_row(b, line, "usual", t) : TEXT_EMPTY;
+    return !usual.length ? t : text_is(usual, "-") ? TEXT_EMPTY : usual;
+}
+
+void add_state(struct builder *b, struct ingredient *line, const struct entry *state, bool before)
+{
+    if (before && food_row(b, line, "named", entry_value(state)).length)
+        add_prep(b->r->arena, &line->state, entry_value(state)); /* "hot water" is drawn so */
+    else
+        add_line_prep(b, line, entry_value(state));
+}
+
 void add_line_prep(struct builder *b, struct ingredient *line, struct text t)
 {
+    t = usual_of(b, line, t);
     const struct table *parts = pack_table(b->k, "removed-parts");
     if (parts && t.length && line->entry && line->entry->marks & MARK_OF(produce))
         for (size_t i = 0; i < parts->rows; i++) {

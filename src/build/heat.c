@@ -4,7 +4,9 @@
 
 #include <math.h>
 
+#include "build/heatlimits.h"
 #include "build/heatof.h"
+#include "build/heattime.h"
 #include "build/wording.h"
 #include "match/capture.h"
 
@@ -12,22 +14,15 @@
  * (trade practice: bare oven numbers of 100 to 195 are Celsius, of 260 to 550 Fahrenheit). */
 #define OVEN_F_LEAST 260
 #define BARE_OVEN_LEAST 300
+#define OVEN_C_LEAST 140
+#define OVEN_C_TENS 240
 /* A number of such a height without its scale speaks for Fahrenheit as much as so many amounts in
  * pounds do. */
 #define HIGH_HINT 3
 #define OVEN_C_MOST 199
 #define BARE_LEAST 50
 #define BARE_MOST 600
-/* Inside a food: Celsius up to here, Fahrenheit above. Water boils at 100 Celsius. */
-#define INSIDE_C_MOST 100
-/* Where ovens have Celsius, a jam or a syrup is hotter than water boils: up to the hard ball
- * (common practice, no source). */
-#define SUGAR_C_MOST 130
-#define OVEN_LEAST 90
-#define WATER_C_MOST 100
 #define WATER_LEAST 25
-#define OIL_C_LEAST 110
-#define OIL_C_MOST 235
 
 static bool is_celsius(const struct entry *scale)
 {
@@ -39,6 +34,22 @@ struct scales {
     int f, c;
 };
 
+/* Fahrenheit dials begin where Celsius ones end, but for keeping warm; those have tens. */
+static bool is_celsius_dial(struct ratio value)
+{
+    return value.under == 1 && value.over % 10 == 0 && value.over >= OVEN_C_LEAST
+           && value.over <= OVEN_C_TENS;
+}
+
+static bool says_oven(const struct recording *r, size_t word)
+{
+    const struct sentence *s = sentence_of(r, word);
+    for (size_t i = s ? s->first : 0; s && i <= s->last; i++)
+        if (r->words.at[i].tag == TAG_OVEN)
+            return true;
+    return false;
+}
+
 /* "Celsius", "fan", "gas mark" and "Fahrenheit" say it; a high number without a scale only hints.
  */
 static void count_temperature(const struct recording *r, const struct match *m, struct scales *said,
@@ -47,12 +58,15 @@ static void count_temperature(const struct recording *r, const struct match *m, 
     const struct entry *scale = entry_at(r, match_slot(m, SLOT_scale));
     if (!ratio_finite(m->low))
         return;
-    if (scale && text_is(entry_value(scale), "F"))
+    bool high = ratio_compare(m->low, RATIO(OVEN_F_LEAST)) >= 0;
+    if (scale && (text_is(entry_value(scale), "F") || (high && text_is(entry_value(scale), "fan"))))
         said->f++;
     else if (is_celsius(scale) || (scale && scale->tag == TAG_GAS))
         said->c++;
-    else if (ratio_compare(m->low, RATIO(OVEN_F_LEAST)) >= 0)
+    else if (high)
         hinted->f += HIGH_HINT;
+    else if (is_celsius_dial(m->low) && says_oven(r, m->words.first))
+        hinted->c += HIGH_HINT;
 }
 
 /* Who weighs in grams has an oven in Celsius, who weighs in pounds one in Fahrenheit. */
@@ -157,31 +171,6 @@ static void settle(const struct builder *b, struct temperature *t)
         t->unit = recording;
 }
 
-/* Heats that a kitchen has, by what is hot: a bare number outside of them counts something else.
- * Water boils at 100 Celsius at most; fats fry from about 120 to 230 (common practice, no source).
- */
-static bool is_possible(const struct temperature *t)
-{
-    double value = ratio_double(t->value);
-    double celsius = t->unit == 'F' ? (value - 32) / 1.8 : value;
-    if (text_is(t->of, "water"))
-        return celsius <= WATER_C_MOST;
-    return !text_is(t->of, "oil") || (celsius >= OIL_C_LEAST && celsius <= OIL_C_MOST);
-}
-
-/* "Back in at a hundred and sixty, for fifty minutes", "fifty minutes at one sixty": a heat that an
- * oven has, and a time. */
-static bool is_for_a_time(const struct builder *b, const struct chunk *c)
-{
-    const struct chunk *begin = b->chunks.at, *end = begin + b->chunks.count, *next = c + 1;
-    while (next < end && (next->tag == TAG_FOR || next->tag == TAG_AND))
-        next++;
-    bool time = (next < end && next->tag == TAG_DURATION)
-                || (c >= begin + 2 && (c - 1)->tag == TAG_AT && (c - 2)->tag == TAG_DURATION);
-    return time && ratio_double(c->match->low) >= OVEN_LEAST && c->match->low.under == 1
-           && c->match->low.over % 5 == 0;
-}
-
 /* "I weighed 450. There. 400.": where ovens have Celsius, so high a number alone is none of
  * theirs, whatever was hot before. */
 static bool is_no_oven_here(const struct builder *b, const struct chunk *c)
@@ -234,8 +223,8 @@ bool read_temperature(const struct builder *b, const struct chunk *c, struct tem
         out->unit = 'G';
         out->of = TEXT_OF("oven");
     } else if (scale) {
-        out->unit = is_celsius(scale) ? 'C' : 'F';
         out->fan = text_is(entry_value(scale), "fan");
+        out->unit = is_celsius(scale) && !(out->fan && value >= OVEN_F_LEAST) ? 'C' : 'F';
     }
     settle(b, out);
     return !(bare || clock) || is_possible(out);

@@ -30,13 +30,23 @@ static bool has_meat(const struct dish *d)
 /* A dial is set in fives. */
 #define DIAL_STEP 5
 
+/* "Beef's out. Fifty-six, so I missed it": a sentence that begins with the number, and says no more
+ * of it. */
+static bool is_all_said(const struct builder *b, const struct chunk *c)
+{
+    const struct chunk *begin = b->chunks.at, *next = c + 1;
+    while (c > begin && (c - 1)->tag == TAG_SO)
+        c--;
+    return c == begin && (next == begin + b->chunks.count || next->tag == TAG_SO);
+}
+
 bool is_no_dial(const struct builder *b, const struct chunk *c)
 {
     double value = ratio_double(c->match->low);
     unsigned char lead = c > b->chunks.at ? (c - 1)->tag : (unsigned char) TAG_SO;
     return text_is(c->match->rule->option, "bare") && may_be_inside(b, c) && has_meat(b->dish)
            && fmod(value, DIAL_STEP) != 0.0
-           && (lead == TAG_THERE || lead == TAG_BE || lead == TAG_IT);
+           && (lead == TAG_THERE || lead == TAG_BE || lead == TAG_IT || is_all_said(b, c));
 }
 
 /* What may stand between "at" or "reads" and the number, or between a verb and "at": "them", "the

@@ -2,8 +2,11 @@
  * SPDX-License-Identifier: MIT */
 #include "build/heatof.h"
 
+#include "build/context.h"
 #include "build/heat.h"
 #include "build/heatinside.h"
+#include "build/heatlimits.h"
+#include "build/heattime.h"
 #include "build/implied.h"
 #include "build/instruction.h"
 #include "build/wording.h"
@@ -15,7 +18,6 @@
 /* "Oven on. One eighty.": what a number without a thing is of may stand so many sentences before.
  */
 #define HEATED_SENTENCES 2
-#define OVEN_LEAST 90
 #define OIL_LEAST 150 /* in Celsius; less is read in what is fried */
 /* "Preheat": the verb names the oven itself. */
 static bool is_preheating(const struct entry *e)
@@ -72,9 +74,10 @@ static struct text thing_at(const struct builder *b, const struct chunk *k, size
     return e ? thing_of(b, e, away) : TEXT_EMPTY;
 }
 
-/* The chunk nearest to `c` that tells what the heat is of; NULL where none does. */
-static const struct chunk *nearest_thing(const struct builder *b, const struct chunk *c,
-                                         struct text *of)
+/* The chunk nearest to `c` that tells what the heat is of; NULL where none does. With `possible`
+ * set, only of what can have that heat. */
+static const struct chunk *nearest_of(const struct builder *b, const struct chunk *c, bool possible,
+                                      struct text *of)
 {
     size_t best = SIZE_MAX;
     const struct chunk *nearest = NULL;
@@ -82,13 +85,22 @@ static const struct chunk *nearest_thing(const struct builder *b, const struct c
         const struct chunk *k = &b->chunks.at[i];
         size_t away = k->first > c->last ? k->first - c->last : c->first - k->last;
         struct text thing = k == c ? TEXT_EMPTY : thing_at(b, k, &away);
-        if (thing.length && away < best) {
+        if (thing.length && away < best && (!possible || may_have_heat(b, c, thing))) {
             best = away;
             nearest = k;
             *of = thing;
         }
     }
     return nearest;
+}
+
+/* What can have the heat, before what cannot: "180, and it trembles only in the middle". With a
+ * time beside it it is an oven's then. */
+static const struct chunk *nearest_thing(const struct builder *b, const struct chunk *c,
+                                         struct text *of)
+{
+    const struct chunk *nearest = nearest_of(b, c, true, of);
+    return nearest || is_for_a_time(b, c) ? nearest : nearest_of(b, c, false, of);
 }
 
 bool says_heated(const struct builder *b, const struct chunk *c)
@@ -119,6 +131,8 @@ static bool goes_on(const struct builder *b, const struct chunk *c)
 {
     double value = ratio_double(c->match->low);
     unsigned char lead = c > b->chunks.at ? (c - 1)->tag : (unsigned char) TAG_SO;
+    if (!may_have_heat(b, c, b->heated))
+        return false;
     if (text_is(b->heated, "oven"))
         return value >= OVEN_LEAST && !is_of_middle(b, c) && !is_no_dial(b, c);
     if (!text_is(b->heated, "inside") || !text_is(c->match->rule->option, "bare"))
@@ -146,6 +160,15 @@ static struct text heated_thing(const struct builder *b, const struct chunk *c)
     if (text_is(of, "pan") && before && text_is(b->heated, "oven"))
         return b->heated;
     return !of.length && before && goes_on(b, c) ? b->heated : of;
+}
+
+/* "Two inches of oil": so much is for frying in. */
+static bool says_depth(const struct builder *b)
+{
+    for (size_t i = b->sentence->first; i <= b->sentence->last; i++)
+        if (b->r->words.at[i].tag == TAG_LENGTH)
+            return true;
+    return false;
 }
 
 /* Whether the sentence says a heat, a pan, or a verb that heats. */
@@ -187,7 +210,7 @@ void note_heated(struct builder *b)
         struct text thing = thing_at(b, &b->chunks.at[i], &away);
         if (text_is(thing, "pan") && text_is(b->heated, "oil") && b->heated_age <= 1)
             continue; /* "oil in the pan" */
-        if (text_is(thing, "oil") && !gets_hot(b))
+        if (text_is(thing, "oil") && !gets_hot(b) && !says_depth(b))
             continue; /* "rub them with oil" */
         if (has_thermometer_inside(b, &b->chunks.at[i]))
             set_heated(b, TEXT_OF("inside"));
@@ -239,15 +262,22 @@ static bool says_grill(const struct builder *b)
 /* What the number is of, where no word by itself tells, or tells what cannot be. */
 struct text temperature_of(const struct builder *b, const struct chunk *c)
 {
-    struct text of = heated_thing(b, c);
-    if (!of.length && is_beside_oven(b, c))
-        return TEXT_OF("oven");
-    if (!of.length && (is_read_inside(b, c) || is_inside_too(b, c)))
+    if (is_read_inside(b, c) && !says_heated(b, c) && may_have_heat(b, c, TEXT_OF("inside")))
         return TEXT_OF("inside");
+    struct text of = heated_thing(b, c);
+    if (!of.length && (is_beside_oven(b, c) || is_dialled(b, c)))
+        return TEXT_OF("oven");
+    if (!of.length && is_inside_too(b, c))
+        return TEXT_OF("inside");
+    if (!of.length && last_heat(b) & MARK_OF(deep))
+        return TEXT_OF("oil");
     if (!text_is(of, "inside") || ratio_double(c->match->low) <= INSIDE_F_MOST)
         return of;
     if (says_grill(b))
-        return TEXT_OF("oven");               /* the thermometer is in the lid */
-    bool jam = last_heat(b) & MARK_OF(boils); /* "two twenty Fahrenheit" */
+        return TEXT_OF("oven"); /* the thermometer is in the lid */
+    uint64_t heat = last_heat(b);
+    bool jam = heat & MARK_OF(boils); /* "two twenty Fahrenheit" */
+    if (heat & (MARK_OF(deep) | MARK_OF(fries)))
+        return TEXT_OF("oil");
     return text_is(b->heated, "oil") || (text_is(b->heated, "oven") && !jam) ? b->heated : of;
 }

@@ -6,6 +6,7 @@
 
 #include "base/arena.h"
 #include "build/heat.h"
+#include "build/heattime.h"
 #include "build/implied.h"
 #include "build/instruction.h"
 #include "build/stepmeasure.h"
@@ -90,7 +91,7 @@ static bool is_heat_here(const struct builder *b, const struct chunk *c)
 {
     unsigned scope = b->r->words.at[c->first].scope;
     if (scope & (SCOPE_UNREAL | SCOPE_NEGATED | SCOPE_INSTEAD))
-        return false;
+        return c->match && (is_oven_set(b, c) || (!(scope & SCOPE_NEGATED) && is_for_a_time(b, c)));
     struct temperature t;
     return !(scope & SCOPE_SUPPOSED)
            || (read_temperature(b, c, &t)

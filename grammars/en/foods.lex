@@ -42,7 +42,7 @@ pepper	black pepper
 @forms none
 @marks uncounted spice savory
 cumin			ground cumin | cumin powder | jeera powder | geera | ground geera | roasted geera | roast geera | roasted cumin | roasted ground cumin
-cumin seed			jeera | whole cumin | geera seed | zeera | jira	noun
+cumin seed			jeera | whole cumin | geera seed | zeera	noun
 ground coriander			coriander powder | dhania powder | dhaniya powder | dhania | dhaniya
 coriander seed			whole coriander	noun
 turmeric			ground turmeric | turmeric powder | haldi | haldi powder

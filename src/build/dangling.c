@@ -93,7 +93,8 @@ static bool is_more(const struct builder *b, size_t index)
            && next != TAG_OF;
 }
 
-static void add_again(struct builder *b, const struct chunk *c, const struct said_amount *said)
+struct ingredient *add_again(struct builder *b, const struct chunk *c,
+                             const struct said_amount *said)
 {
     struct ingredient again = *last_line(b), *line = LIST_ADD(b->r->arena, &b->dish->ingredients);
     *line = (struct ingredient){.id = c->last,
@@ -107,6 +108,7 @@ static void add_again(struct builder *b, const struct chunk *c, const struct sai
                                 .group = b->group};
     set_said(line, said);
     b->last_line = b->dish->ingredients.count;
+    return line;
 }
 
 /* The chunk before what may be said of the food behind an amount: "about an inch of it, grated". */
@@ -197,6 +199,8 @@ void build_amount(struct builder *b, const struct chunk *c, size_t index)
     else if (!line->amount.known && !line->to_taste && is_of_it(b, index + 1)
              && said_at(b, c->first) - b->last_said < DELAY_SECONDS)
         give_amount(b, line, c, index, &said);
+    else if (is_named_again(b, c, index) && is_of_it(b, index + 1))
+        add_named_again(b, c, behind_of_it(b, index), &said);
 }
 
 void ask_line(struct builder *b, const struct chunk *c)

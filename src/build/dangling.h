@@ -18,6 +18,14 @@ bool is_actual(const struct builder *b, const struct ingredient *line, const str
 /* The amount of chunk `c`, chunk `index` of the sentence, is the line's. */
 void give_amount(struct builder *b, struct ingredient *line, const struct chunk *c, size_t index,
                  const struct said_amount *said);
+/* Another line of the last food, with the amount of chunk `c`; valid until the next one is added. */
+struct ingredient *add_again(struct builder *b, const struct chunk *c,
+                             const struct said_amount *said);
+/* anew.c. "And carrots, the fat ones, four" where carrots went in before: whether chunk `c` is an
+ * amount of what was named again, and the line that it makes. */
+bool is_named_again(const struct builder *b, const struct chunk *c, size_t index);
+void add_named_again(struct builder *b, const struct chunk *c, size_t index,
+                     const struct said_amount *said);
 /* package.c. */
 /* "a can of beans, fifteen ounces": the amount behind a package is its size. */
 bool is_package_of(const struct builder *b, const struct chunk *c, size_t index,

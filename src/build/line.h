@@ -23,6 +23,11 @@ void set_scope(struct ingredient *line, unsigned scope);
 /* Spoken of again; where that is in a step (`used`), a food that was only mentioned does go in. */
 void use_again(struct builder *b, struct ingredient *old, const struct chunk *c, bool used);
 
+/* anew.c. "The carrots", "all the ginger and garlic": what is there already. */
+bool is_the_food(const struct builder *b, const struct chunk *c);
+/* The line's food is named again by chunk `c`: an amount behind it makes another line. */
+void note_named_again(struct builder *b, const struct ingredient *old, const struct chunk *c,
+                      const struct entry *food);
 /* More was said of the line: its amount, or its name again. */
 void note_told(struct builder *b, const struct ingredient *line, const struct chunk *c,
                bool amount);

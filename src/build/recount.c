@@ -30,10 +30,12 @@ static bool counts_last(const struct builder *b, const struct ingredient *line, 
     unsigned char before = index ? b->chunks.at[index - 1].tag : (unsigned char) TAG_SO,
                   next = chunk_tag(&b->chunks, index + 1);
     const bool ends = b->r->words.at[c->last].after >= AFTER_COMMA;
-    if (line->amount.known || line->to_taste || is_left_out(c)
-        || said_at(b, c->first) - line->at > DELAY_SECONDS)
+    const bool anew = is_named_again(b, c, index);
+    if (((line->amount.known || said_at(b, c->first) - line->at > DELAY_SECONDS) && !anew)
+        || line->to_taste || is_left_out(c))
         return false;
-    if (!index || (index == 1 && before == TAG_SO))
+    const bool apart = anew && c->first && b->r->words.at[c->first - 1].after == AFTER_COMMA;
+    if (!index || (index == 1 && before == TAG_SO) || apart)
         return ends;
     const bool takes = before == TAG_HAVE || is_step_word(b, c - 1, "uses");
     return takes && (ends || next == TAG_FOR);
@@ -46,7 +48,10 @@ static void give_number(struct builder *b, struct ingredient *line, const struct
                         size_t index, struct ratio low, struct ratio high)
 {
     struct said_amount said = {.amount = {.known = true, .min = low, .max = high}};
-    give_amount(b, line, c, index, &said);
+    if (is_named_again(b, c, index))
+        add_named_again(b, c, index, &said);
+    else
+        give_amount(b, line, c, index, &said);
     b->chunks.at[index].match = NULL; /* and no oven's heat */
     b->chunks.at[index].tag = TAG_OTHER;
 }

@@ -244,7 +244,7 @@ bool goes_in_again(const struct builder *b, size_t index, const struct ingredien
     bool seasons =
         food->marks & MARK_OF(salt) || step_words_list(b->k, "pepper", entry_value(food));
     bool far = c->first - old->words.last >= AGAIN_WORDS;
-    if (seasons && far && is_seasoning_alone(b))
+    if (far && (seasons || food->marks & MARK_OF(herb)) && !is_the_food(b, c))
         return true;
     bool dry = seasons || food->marks & (MARK_OF(flour) | MARK_OF(fat));
     if (dry && far && is_put_there(b, c, index))

@@ -739,6 +739,13 @@ peel
 @marks
 whole clove	clove
 
+# "A glass of milk", "two mugs of lentils": of no set size, which repair.rules chooses behind a number.
+@tag UNIT
+@forms noun
+@marks generic
+glass	scoop
+mug	scoop
+
 # "Three onions, wait, two": takes back what was said, which repair.rules chooses.
 @tag SORRY
 @forms none

@@ -27,6 +27,8 @@ bool is_named_again(const struct builder *b, const struct chunk *c, size_t index
 void add_named_again(struct builder *b, const struct chunk *c, size_t index,
                      const struct said_amount *said);
 /* package.c. */
+/* Whether chunk `index` stands right behind the line, but for "about", "that's", "the". */
+bool follows_line(const struct builder *b, size_t index, const struct ingredient *line);
 /* "a can of beans, fifteen ounces": the amount behind a package is its size. */
 bool is_package_of(const struct builder *b, const struct chunk *c, size_t index,
                    const struct ingredient *line, const struct said_amount *said);
@@ -43,7 +45,8 @@ bool weighs_one(const struct builder *b, const struct chunk *c, size_t index,
 /* "A can of beans, fifteen ounces, drained": what stands behind the size is said of the food. */
 void give_package(struct builder *b, struct ingredient *line, size_t index,
                   const struct said_amount *said);
-/* recount.c. "Two spoons, soup spoons, so two tablespoons": how big those are that were counted. */
+/* recount.c. "Two spoons, soup spoons, so two tablespoons", "a glass of wine, a hundred mils": how
+ * big those are that were counted. */
 bool sizes_spoons(const struct builder *b, const struct ingredient *line, const struct chunk *c,
                   const struct said_amount *said);
 

@@ -275,8 +275,7 @@ static void take_food(struct builder *b, const struct said_food *f)
             && old == last_line(b))
             read_prep_after(b, old, f->index); /* "it's white bread, with the crusts off" */
         use_again(b, old, f->c, f->used && !f->share);
-        if (!f->share)
-            note_named_again(b, old, f->c, f->entry);
+        note_named_again(b, old, f->c, f->share ? NULL : f->entry);
     } else if (old && repeat != REPEAT_NEW) {
         change_line(b, old, f);
     } else if (!f->share) {

@@ -19,14 +19,18 @@ static bool is_lump(const struct builder *b, const struct ingredient *line)
            && step_words_list(b->k, "lumps", line->amount.unit);
 }
 
-bool is_package_of(const struct builder *b, const struct chunk *c, size_t index,
-                   const struct ingredient *line, const struct said_amount *said)
+bool follows_line(const struct builder *b, size_t index, const struct ingredient *line)
 {
     size_t i = index;
     while (i > 0 && leads_to_size(b->chunks.at[i - 1].tag))
         i--;
-    if (!i || line->words.last != b->chunks.at[i - 1].last || line->package.known
-        || !line->amount.unit.length)
+    return i && line->words.last == b->chunks.at[i - 1].last;
+}
+
+bool is_package_of(const struct builder *b, const struct chunk *c, size_t index,
+                   const struct ingredient *line, const struct said_amount *said)
+{
+    if (!follows_line(b, index, line) || line->package.known || !line->amount.unit.length)
         return false;
     bool one = ratio_equal(line->amount.max, RATIO(1)) /* "a block of feta, 200 grams" */
                && !is_lump(b, line);

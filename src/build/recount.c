@@ -15,11 +15,19 @@ static bool is_unsized(const struct builder *b, const struct ingredient *line)
     return false;
 }
 
+/* "Lentils, two glasses, rinsed. Four hundred grams.": so many words behind the line. */
+#define NEXT_WORDS 5
+
 bool sizes_spoons(const struct builder *b, const struct ingredient *line, const struct chunk *c,
                   const struct said_amount *said)
 {
-    return is_unsized(b, line) && ratio_equal(line->amount.max, said->amount.max)
-           && said->amount.unit.length && c->first - told_end(b, line) <= SIZE_WORDS;
+    const size_t index = (size_t) (c - b->chunks.at);
+    const bool begins =
+        !index && line->words.last < c->first && c->first - line->words.last <= NEXT_WORDS;
+    return is_unsized(b, line) && said->amount.unit.length
+           && (begins || follows_line(b, index, line)
+               || (ratio_equal(line->amount.max, said->amount.max)
+                   && c->first - told_end(b, line) <= SIZE_WORDS));
 }
 
 /* "Now onions. Two, roughly chopped.", "I take four for this": a number alone, soon behind a food

@@ -72,7 +72,7 @@ allspice			ground allspice | pimento powder
 allspice berry	allspice		whole allspice	noun
 cardamom			ground cardamom | cardamom powder | elaichi
 @marks spice
-cardamom pod			green cardamom pod | green cardamom | whole cardamom pod | cardamom seed	noun
+cardamom pod			green cardamom pod | green cardamom | whole cardamom pod | cardamom seed | cardamoms	noun
 @marks uncounted spice
 black cardamom			black cardamom pod	noun
 @marks spice

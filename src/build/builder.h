@@ -66,9 +66,9 @@ struct builder {
     size_t broken_at; /* its last word */
     bool broken_of;   /* "of" stood behind it */
     bool told_amount; /* what was said was its amount */
-    const struct entry *anew; /* the food that was named again, of a line with an amount */
-    size_t anew_line;         /* index + 1 of that line */
-    struct span anew_words;   /* the words that named it again */
+    const struct entry *anew;   /* the food that was named again, of a line with an amount */
+    size_t anew_line;           /* index + 1 of that line */
+    struct span anew_words;     /* the words that named it again */
     enum yield_sure yield_sure; /* how the dish's yield was said, so far */
     size_t list_step; /* index + 1 of the dish's last step when it only lists foods; else 0 */
     bool put_in;      /* a list of foods was said to go in: "carrots in" */

@@ -177,6 +177,8 @@ void build_amount(struct builder *b, const struct chunk *c, size_t index)
     if (is_left_out(c) || c->match->rule->kind != RULE_amount || pieces || from || portions)
         return;
     read_amount(b->r, b->sentence, c->match, &said);
+    if (is_of_it(b, index + 1) && build_piece_food(b, c, (struct span){c->first, c->last}, &said))
+        return;
     keep_broken(b, index, &said);
     if (!line)
         return;

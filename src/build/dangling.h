@@ -18,7 +18,8 @@ bool is_actual(const struct builder *b, const struct ingredient *line, const str
 /* The amount of chunk `c`, chunk `index` of the sentence, is the line's. */
 void give_amount(struct builder *b, struct ingredient *line, const struct chunk *c, size_t index,
                  const struct said_amount *said);
-/* Another line of the last food, with the amount of chunk `c`; valid until the next one is added. */
+/* Another line of the last food, with the amount of chunk `c`; valid until the next one is added.
+ */
 struct ingredient *add_again(struct builder *b, const struct chunk *c,
                              const struct said_amount *said);
 /* anew.c. "And carrots, the fat ones, four" where carrots went in before: whether chunk `c` is an
@@ -26,6 +27,10 @@ struct ingredient *add_again(struct builder *b, const struct chunk *c,
 bool is_named_again(const struct builder *b, const struct chunk *c, size_t index);
 void add_named_again(struct builder *b, const struct chunk *c, size_t index,
                      const struct said_amount *said);
+/* piecefood.c. "Four cloves" where no garlic is: the words `amount` of chunk `c` name a food by
+ * themselves, and make a line of it; false where they do not. */
+bool build_piece_food(struct builder *b, const struct chunk *c, struct span amount,
+                      const struct said_amount *said);
 /* package.c. */
 /* Whether chunk `index` stands right behind the line, but for "about", "that's", "the". */
 bool follows_line(const struct builder *b, size_t index, const struct ingredient *line);

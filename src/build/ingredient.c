@@ -133,30 +133,6 @@ static void give_to_both(struct ingredient *line, const struct said_amount *said
     line->questioned = false;
 }
 
-/* "A bunch of cilantro no a bunch of parsley" without its commas: not denied, but corrected. */
-static bool corrects_denied(struct builder *b, size_t index)
-{
-    const struct chunk *c = &b->chunks.at[index];
-    struct ingredient *line = last_line(b);
-    const struct entry *food = entry_at(b->r, match_slot(c->match, SLOT_food));
-    struct said_amount said;
-    if (index < 2 || !(c->scope & SCOPE_NEGATED) || !line || !food || !line->entry
-        || b->chunks.at[index - 1].tag != TAG_NOT
-        || line->words.last != b->chunks.at[index - 2].last)
-        return false;
-    line_amount(b->r, b->sentence, c->match, &said);
-    bool same = text_equal(entry_value(food), line->kind);
-    if (!said.amount.known || (!same && (b->r->punctuated || !line->amount.known)))
-        return false;
-    if (!same) {
-        struct span words = match_slot(c->match, SLOT_food);
-        name_line(line, words, food, entry_shown(food));
-    }
-    set_said(line, &said);
-    line->words.last = c->last;
-    return true;
-}
-
 /* Whether the chunk names a food that may be a line. */
 static bool names_food(struct builder *b, struct said_food *f)
 {
@@ -180,6 +156,7 @@ static void read_food(struct builder *b, struct said_food *f)
     f->entry = food_entry(b, f->index, &f->words);
     f->name = name_of_food(b, f->words);
     line_amount(b->r, b->sentence, f->c->match, &f->said);
+    take_piece_food(b, f->c, f->entry, &f->said);
     add_top(b->r, b->k, b->sentence, f->c->match, &f->said);
     carry_each(b, f->c, f->index, &f->said);
     carry_unit(b, f->c, f->entry, &f->said);

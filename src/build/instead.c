@@ -42,3 +42,26 @@ bool replaces_food(const struct builder *b, const struct chunk *c, size_t index,
         return is_denied(b, c, index, line);
     return taken_back;
 }
+
+bool corrects_denied(struct builder *b, size_t index)
+{
+    const struct chunk *c = &b->chunks.at[index];
+    struct ingredient *line = last_line(b);
+    const struct entry *food = entry_at(b->r, match_slot(c->match, SLOT_food));
+    struct said_amount said;
+    if (index < 2 || !(c->scope & SCOPE_NEGATED) || !line || !food || !line->entry
+        || b->chunks.at[index - 1].tag != TAG_NOT
+        || line->words.last != b->chunks.at[index - 2].last)
+        return false;
+    line_amount(b->r, b->sentence, c->match, &said);
+    bool same = text_equal(entry_value(food), line->kind);
+    if (!said.amount.known || (!same && (b->r->punctuated || !line->amount.known)))
+        return false;
+    if (!same) {
+        struct span words = match_slot(c->match, SLOT_food);
+        name_line(line, words, food, entry_shown(food));
+    }
+    set_said(line, &said);
+    line->words.last = c->last;
+    return true;
+}

@@ -23,6 +23,10 @@ void set_scope(struct ingredient *line, unsigned scope);
 /* Spoken of again; where that is in a step (`used`), a food that was only mentioned does go in. */
 void use_again(struct builder *b, struct ingredient *old, const struct chunk *c, bool used);
 
+/* piecefood.c. "Four cloves, a stick of cinnamon": of two amounts before the food the first is a
+ * food of its own, and makes its line; `said` becomes the second. */
+void take_piece_food(struct builder *b, const struct chunk *c, const struct entry *food,
+                     struct said_amount *said);
 /* anew.c. "The carrots", "all the ginger and garlic": what is there already. */
 bool is_the_food(const struct builder *b, const struct chunk *c);
 /* The line's food is named again by chunk `c`: an amount behind it makes another line. */
@@ -64,6 +68,8 @@ bool is_no_line(const struct builder *b, size_t index, const struct entry *food,
  * not meant. */
 bool replaces_food(const struct builder *b, const struct chunk *c, size_t index,
                    struct ingredient *line);
+/* "A bunch of cilantro no a bunch of parsley" without its commas: not denied, but corrected. */
+bool corrects_denied(struct builder *b, size_t index);
 /* "Tomatoes, the cherry ones": whether the chunk says which sort of food the line before is, and
  * what it does to that line. */
 bool is_sort(const struct chunk *c);

@@ -4,7 +4,6 @@
 
 #include <string.h>
 
-#include "base/arena.h"
 #include "build/heat.h"
 #include "build/heattime.h"
 #include "build/implied.h"
@@ -99,15 +98,28 @@ static bool is_heat_here(const struct builder *b, const struct chunk *c)
                                                                    : has_scale(b, c)));
 }
 
+/* The step is dated by its first action that a recipe has. */
+static void date_step(const struct builder *b, struct step *s, size_t word)
+{
+    s->id = word;
+    s->start = b->r->words.at[word].start;
+}
+
+static bool is_full(const struct step *s, struct text action, bool told)
+{
+    return (s->actions.count >= STEP_ACTIONS && !step_has(s, action))
+           || (told && s->told.count >= STEP_ACTIONS);
+}
+
 /* Adds an action to the sentence's step, in the order in which they were said. */
 static struct step *add_action(struct builder *b, struct step *open, const struct chunk *c,
-                               struct text action)
+                               struct text action, bool ruled, bool told)
 {
-    if (open && step_has(open, action))
-        return open;
-    if (!open || open->actions.count >= STEP_ACTIONS)
+    if (!open || is_full(open, action, told))
         open = add_step(b, c->first);
-    *LIST_ADD(b->r->arena, &open->actions) = action;
+    if (told && !open->told.count)
+        date_step(b, open, c->first);
+    put_action(b, open, action, ruled, told);
     return open;
 }
 
@@ -120,6 +132,12 @@ struct text action_here(const struct builder *b, size_t i, struct said_verb verb
 struct text step_action_at(const struct builder *b, size_t i)
 {
     return action_here(b, i, step_verb(b, i));
+}
+
+struct text any_action_at(const struct builder *b, size_t i)
+{
+    struct said_verb by_rules = said_verb(b, i);
+    return by_rules.action.length ? action_here(b, i, by_rules) : step_action_at(b, i);
 }
 
 /* "Off the heat, a teaspoon of vanilla": where it is done, not with what. */
@@ -180,21 +198,24 @@ static bool is_cooked_again(const struct step *open, const struct chunk *c, stru
            && !text_equal(open->actions.at[open->actions.count - 1], action);
 }
 
-/* What one chunk adds to the sentence's step. */
-static struct step *read_chunk(struct builder *b, struct step *open, size_t i, struct text implied)
+/* What one chunk adds to the sentence's step; `tells`: some action of the sentence is a recipe's.
+ */
+static struct step *read_chunk(struct builder *b, struct step *open, size_t i, struct text implied,
+                               bool tells)
 {
     const struct chunk *c = &b->chunks.at[i];
-    struct text said = step_action_at(b, i);
+    struct text told = step_action_at(b, i), said = tells ? any_action_at(b, i) : told;
     note_place(b, c);
     if (said.length)
-        open = add_action(b, open, c, said);
+        open = add_action(b, open, c, said, said_verb(b, i).action.length > 0, told.length > 0);
     if (!implied.length) {
         implied = implied_time(b, i);
         if (implied.length && !open && !is_baking(b, implied))
             open = step_of_time(b, i);
     }
     if (implied.length)
-        open = add_action(b, is_cooked_again(open, c, implied) ? NULL : open, c, implied);
+        open =
+            add_action(b, is_cooked_again(open, c, implied) ? NULL : open, c, implied, true, true);
     if (c->tag == TAG_DURATION && !(c->scope & SCOPE_NOT_DONE))
         open = step_for(b, open, c), add_duration(b, open, i);
     else if (c->tag == TAG_SIDE && c->entry && !(c->scope & SCOPE_NOT_DONE))
@@ -209,51 +230,22 @@ static struct step *read_chunk(struct builder *b, struct step *open, size_t i, s
 }
 
 /* "One sixty-five in the middle", "so, one eighty": a step that has no more than a temperature. */
-static void name_heat(const struct builder *b, struct step *s)
+static void name_heat(struct builder *b, struct step *s)
 {
     struct text action = s->actions.count || !s->temperatures.count
                              ? TEXT_EMPTY
                              : implied_heat(b->k, s->temperatures.at[0].of);
     if (action.length)
-        *LIST_ADD(b->r->arena, &s->actions) = action;
+        put_action(b, s, action, true, true);
 }
 
-/* Seconds in which the same verb again is the same step, if it says nothing new. */
-#define REPEAT_SECONDS 15.0
-
-/* "Squeeze them out in a towel. Squeeze like you mean it." */
-static bool is_repeat(const struct builder *b, size_t first)
+/* Whether any action of the sentence is one of a recipe. */
+static bool tells_step(const struct builder *b, size_t implied)
 {
-    const struct step *s = &b->dish->steps.at[first], *last = first ? s - 1 : NULL;
-    bool alone = last && b->dish->steps.count == first + 1 && s->actions.count == 1
-                 && last->actions.count
-                 && text_equal(s->actions.at[0], last->actions.at[last->actions.count - 1]);
-    if (!alone || (s->durations.count && last->durations.count) || s->temperatures.count
-        || (s->until.length && last->until.length) || s->start - last->end > REPEAT_SECONDS)
-        return false;
-    for (size_t i = 0; i < b->chunks.count; i++)
-        if (b->chunks.at[i].tag == TAG_LINE || b->chunks.at[i].tag == TAG_PART
-            || b->chunks.at[i].tag == TAG_REST)
-            return false;
-    return true;
-}
-
-/* The step before takes how long and until when its verb is said again: "Wash it. Wash it until the
- * water's clear." */
-static void take_repeat(struct builder *b, size_t first)
-{
-    struct step *s = &b->dish->steps.at[first], *last = s - 1;
-    for (size_t i = 0; i < s->durations.count; i++)
-        *LIST_ADD(b->r->arena, &last->durations) = s->durations.at[i];
-    for (size_t i = 0; i < s->temperatures.count; i++)
-        *LIST_ADD(b->r->arena, &last->temperatures) = s->temperatures.at[i];
-    if (s->durations.count || s->until.length) {
-        last->words.last = s->words.last;
-        last->end = s->end;
-    }
-    if (s->until.length)
-        last->until = s->until;
-    LIST_CUT(&b->dish->steps, b->dish->steps.count - 1);
+    bool tells = implied > 0;
+    for (size_t i = 0; i < b->chunks.count && !tells; i++)
+        tells = step_action_at(b, i).length > 0;
+    return tells;
 }
 
 void build_steps(struct builder *b)
@@ -262,16 +254,17 @@ void build_steps(struct builder *b)
     size_t count = implied_actions(b, instruction_marks(b), implied);
     struct step *open = NULL;
     size_t first = b->dish->steps.count;
+    const bool tells = tells_step(b, count);
     bool joins = b->list_step && b->list_step == first && takes_up_list(b);
     for (size_t i = 0; i < b->chunks.count; i++)
-        open = read_chunk(b, open, i, implied_at(implied, count, i));
+        open = read_chunk(b, open, i, implied_at(implied, count, i), tells);
     for (size_t i = first; i < b->dish->steps.count; i++) {
         struct step *s = &b->dish->steps.at[i];
         read_until(b, s);
         name_heat(b, s);
+        settle_actions(b, s);
     }
-    if (b->dish->steps.count > first && is_repeat(b, first))
-        take_repeat(b, first);
+    join_repeat(b, first);
     if (b->dish->steps.count > first && instruction_marks(b) && lists_before_verb(b))
         add_listed(b, &b->dish->steps.at[first]);
     if (b->dish->steps.count > first)

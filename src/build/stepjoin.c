@@ -18,7 +18,7 @@ bool takes_up_list(const struct builder *b)
         const struct chunk *c = &b->chunks.at[i];
         if (c->tag == TAG_LINE && c->match && c->match->rule->kind == RULE_line)
             return false;
-        if (!step_action_at(b, i).length)
+        if (!any_action_at(b, i).length)
             continue;
         unsigned char before = i ? b->chunks.at[i - 1].tag : 0;
         unsigned char after = i + 1 < b->chunks.count ? b->chunks.at[i + 1].tag : 0;
@@ -38,8 +38,10 @@ static void merge_step(struct builder *b, size_t into, size_t from)
         s->words.last = gone->words.last;
         s->end = gone->end;
     }
-    if (s->actions.count < STEP_ACTIONS && !step_has(s, gone->actions.at[0]))
-        *LIST_ADD(b->r->arena, &s->actions) = gone->actions.at[0];
+    if (s->actions.count < STEP_ACTIONS || step_has(s, gone->actions.at[0]))
+        put_action(b, s, gone->actions.at[0], true, false);
+    for (size_t i = 0; i < gone->told.count; i++)
+        put_action(b, s, gone->told.at[i], false, true);
     for (size_t i = 0; i < gone->durations.count; i++)
         *LIST_ADD(b->r->arena, &s->durations) = gone->durations.at[i];
     for (size_t i = 0; i < gone->temperatures.count; i++)
@@ -107,7 +109,7 @@ void add_listed(struct builder *b, struct step *s)
     const struct entry *e = s->actions.count ? action_entry(b->k, s->actions.at[0]) : NULL;
     bool readies = e && e->marks & (MARK_OF(takes) | MARK_OF(seasons));
     if (s->actions.count && s->actions.count < STEP_ACTIONS && !readies && !step_has(s, add))
-        *LIST_ADD(b->r->arena, &s->actions) = add;
+        put_action(b, s, add, true, true);
 }
 
 /* The steps from `first` on are new: the list before them is taken up or not. */

@@ -22,6 +22,19 @@ bool step_has(const struct step *s, struct text action);
 struct text action_here(const struct builder *b, size_t i, struct said_verb verb);
 /* The step that chunk `i` says, in the place where the dish is now; empty when it says none. */
 struct text step_action_at(const struct builder *b, size_t i);
+/* The same by the rules alone, or the odds alone: by it steps are laid out and joined, so that what
+ * a step says does not hang on which of its verbs is one. */
+struct text any_action_at(const struct builder *b, size_t i);
+/* steprepeat.c. The dish's steps from `first` on are new: the only one of them may be the one
+ * before it, said again. */
+void join_repeat(struct builder *b, size_t first);
+/* stepact.c. Adds an action to step `s`. By the rules alone (`ruled`) it is laid out and worded;
+ * its actions are in the end those that are likely to be a recipe's (`told`). */
+void put_action(struct builder *b, struct step *s, struct text action, bool ruled, bool told);
+/* Of a step which the rules know nothing of, what is told has to do for its layout and words. */
+void settle_actions(struct builder *b, struct step *s);
+/* The steps' actions are what is told from here on. Where that is nothing, a step is none. */
+void keep_told(struct dish *d);
 /* The marks of all verbs of the sentence that are instructions. */
 uint64_t instruction_marks(const struct builder *b);
 

@@ -2,6 +2,7 @@
  * SPDX-License-Identifier: MIT */
 #include "build/steptext.h"
 #include <stdint.h>
+#include "build/stepjoin.h"
 #include "build/writer.h"
 #include "match/capture.h"
 #include "match/clause.h"
@@ -232,8 +233,15 @@ static void end_groups(struct builder *b)
 void write_steps(struct builder *b)
 {
     b->chunks.sentence = NULL; /* what was read of them may be changed by what was built */
-    for (size_t i = 0; i < b->dish->steps.count; i++)
+    for (size_t i = 0; i < b->dish->steps.count; i++) {
+        struct step *s = &b->dish->steps.at[i];
         write_step(b, i);
+        if (!s->text.length && s->told.count) {
+            s->actions = s->told; /* "then drained and back in": the rules know half of it */
+            write_step(b, i);
+        }
+    }
+    keep_told(b->dish);
     drop_empty(b->r->arena, b->dish);
     take_up_unnamed(b);
     end_groups(b);

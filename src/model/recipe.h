@@ -86,6 +86,8 @@ struct step {
     struct span words;
     struct text text;  /* as a recipe prints it: "Whisk in the flour." */
     text_list actions; /* base forms, the main one first */
+    text_list told;    /* while it is built: those that will be its actions; `actions` has what the
+                          rules alone say, by which it is laid out and worded */
     id_list uses;      /* ingredient ids */
     LIST(struct temperature) temperatures;
     LIST(struct duration) durations;

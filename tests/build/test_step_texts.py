@@ -26,9 +26,12 @@ def cases(lines):
     return found
 
 
+def captions(said):
+    return "\n".join(["0:00 " + caption if n == 0 else caption for n, caption in enumerate(said.split(" | "))]) + "\n"
+
+
 def written(said):
-    captions = "\n".join(["0:00 " + caption if n == 0 else caption for n, caption in enumerate(said.split(" | "))])
-    run = subprocess.run([PROGRAM, "extract", "--as-one-dish", "-"], input=captions + "\n", capture_output=True, text=True,
+    run = subprocess.run([PROGRAM, "extract", "--as-one-dish", "-"], input=captions(said), capture_output=True, text=True,
                          check=True)
     return [step["text"] for dish in json.loads(run.stdout)["dishes"] for step in dish["steps"]]
 

@@ -4,7 +4,7 @@
 #ifndef DISHTAKE_BUILD_ASKED_H
 #define DISHTAKE_BUILD_ASKED_H
 
-#include "build/builder.h"
+#include "build/ordered.h"
 
 /* The verb of chunk `i`, with what is looked up of it once. */
 struct asked {
@@ -18,14 +18,6 @@ struct asked {
     bool comma;               /* a comma stands before it */
     bool third;               /* "goes" */
 };
-
-/* What a rule says of a verb: nothing, that it is none, that it tells what to do. */
-enum verdict { PASS, NO, YES };
-
-static inline enum verdict yes_or_no(bool yes)
-{
-    return yes ? YES : NO;
-}
 
 /* orderedsubject.c. What the word before the verb, its subject most often, makes of it: "goes" of
  * a dough tells what to do, "a chop" does not. A comma is to be taken for the beginning of an order

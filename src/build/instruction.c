@@ -149,12 +149,26 @@ static struct verb_memo *memo_of(const struct builder *b)
     return m;
 }
 
-bool is_verb(const struct builder *b, size_t i)
+static enum verdict judge(const struct builder *b, size_t i)
+{
+    enum verdict order = order_of(b, i);
+    if (order == NEVER)
+        return NEVER;
+    return yes_or_no((order == YES || is_going_on(b, i)) && !gives_reason(b, i));
+}
+
+/* What the rules say of the verb in chunk `i`. */
+static enum verdict verdict_of(const struct builder *b, size_t i)
 {
     struct verb_memo *m = memo_of(b);
     if (!m->is[i])
-        m->is[i] = (is_ordered(b, i) || is_going_on(b, i)) && !gives_reason(b, i) ? 'y' : 'n';
-    return m->is[i] == 'y';
+        m->is[i] = (char) judge(b, i);
+    return (enum verdict) m->is[i];
+}
+
+bool is_verb(const struct builder *b, size_t i)
+{
+    return verdict_of(b, i) == YES;
 }
 
 struct said_verb verb_of(const struct builder *b, size_t i)
@@ -197,7 +211,7 @@ static bool may_be_step(const struct builder *b, size_t i)
     const struct chunk *c = &b->chunks.at[i];
     const uint64_t weak = MARK_OF(light) | MARK_OF(hidden);
     return !(b->sentence->flags & SENTENCE_QUESTION) && is_verb_word(c)
-           && (!(chunk_marks(c) & weak) || is_verb(b, i)) && !is_tidying(b, i);
+           && (!(chunk_marks(c) & weak) || is_verb(b, i)) && verdict_of(b, i) != NEVER;
 }
 
 static bool find_step(const struct builder *b, size_t i)
@@ -215,8 +229,8 @@ bool is_step_verb(const struct builder *b, size_t i)
 {
     struct verb_memo *m = memo_of(b);
     if (!m->step[i])
-        m->step[i] = find_step(b, i) ? 'y' : 'n';
-    return m->step[i] == 'y';
+        m->step[i] = (char) yes_or_no(find_step(b, i));
+    return m->step[i] == YES;
 }
 
 struct said_verb step_verb(const struct builder *b, size_t i)

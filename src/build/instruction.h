@@ -15,8 +15,8 @@ struct said_verb {
 /* What is known of a sentence's chunks by now, by their index. */
 struct verb_memo {
     const struct sentence *sentence;
-    char is[SENTENCE_WORDS];   /* 'y' or 'n': an instruction; 0 while nobody asked */
-    char step[SENTENCE_WORDS]; /* the same: a step */
+    char is[SENTENCE_WORDS];   /* its verdict; PASS while nobody asked */
+    char step[SENTENCE_WORDS]; /* whether it is a step: YES or NO; the same */
     bool told[SENTENCE_WORDS]; /* its said_verb() is in `verbs` */
     struct said_verb verbs[SENTENCE_WORDS];
 };

@@ -9,19 +9,6 @@
 #include "build/noorder.h"
 #include "build/stepwords.h"
 
-bool is_tidying(const struct builder *b, size_t i)
-{
-    const struct chunk *c = &b->chunks.at[i];
-    if (!c->entry || !step_words_list(b->k, "cleans", entry_value(c->entry)))
-        return false;
-    size_t n = i + 1;
-    while (chunk_tag(&b->chunks, n) == TAG_THE || chunk_tag(&b->chunks, n) == TAG_ARTICLE
-           || chunk_tag(&b->chunks, n) == TAG_STATE || chunk_tag(&b->chunks, n) == TAG_SIZE)
-        n++;
-    unsigned char tag = chunk_tag(&b->chunks, n);
-    return tag == TAG_VESSEL || tag == TAG_TOOL || tag == TAG_OVEN;
-}
-
 static unsigned char tag_at(const struct asked *q, size_t back)
 {
     return q->i >= back ? q->b->chunks.at[q->i - back].tag : 0;
@@ -202,9 +189,18 @@ static enum verdict is_shortened(const struct asked *q)
     return text_ends(q->b->r->words.at[q->c->last].key, "'s") ? NO : PASS;
 }
 
-static enum verdict tidies_up(const struct asked *q)
+/* "Wash the boards", "wipe down the counter" */
+static bool is_tidying(const struct builder *b, size_t i)
 {
-    return is_tidying(q->b, q->i) ? NO : PASS;
+    const struct chunk *c = &b->chunks.at[i];
+    if (!c->entry || !step_words_list(b->k, "cleans", entry_value(c->entry)))
+        return false;
+    size_t n = i + 1;
+    while (chunk_tag(&b->chunks, n) == TAG_THE || chunk_tag(&b->chunks, n) == TAG_ARTICLE
+           || chunk_tag(&b->chunks, n) == TAG_STATE || chunk_tag(&b->chunks, n) == TAG_SIZE)
+        n++;
+    unsigned char tag = chunk_tag(&b->chunks, n);
+    return tag == TAG_VESSEL || tag == TAG_TOOL || tag == TAG_OVEN;
 }
 
 /* "You can eat them after an hour": leave, not an order. */
@@ -251,23 +247,31 @@ static enum verdict brings_about(const struct asked *q)
 
 /* What was said decides; the first that does not pass. */
 static enum verdict (*const heard[])(const struct asked *) = {
-    is_asked,     others_do, only_ends,          when_done,    says_which,    names_vessel,
-    is_shortened, only_told, tidies_up,          may_be_eaten, says_what_for, brings_about,
-    is_allowed,   is_given,  goes_with_particle, gets_into,    no_act,
+    is_asked,     others_do,          only_ends,    when_done,     says_which,   names_vessel,
+    is_shortened, only_told,          may_be_eaten, says_what_for, brings_about, is_allowed,
+    is_given,     goes_with_particle, gets_into,    no_act,
 };
 
-bool is_ordered(const struct builder *b, size_t i)
+/* What is heard of it decides, else what is said before it. */
+static enum verdict listen(struct asked *q)
+{
+    enum verdict said = PASS;
+    for (size_t n = 0; said == PASS && n < sizeof heard / sizeof *heard; n++)
+        said = heard[n](q);
+    if (q->comma && !q->third)
+        q->before = TAG_SO;
+    return said == PASS ? told_by_subject(q) : said;
+}
+
+enum verdict order_of(const struct builder *b, size_t i)
 {
     const struct chunk *c = &b->chunks.at[i];
+    if (is_tidying(b, i))
+        return NEVER;
     if (c->tag != TAG_ACTION || c->scope & (SCOPE_NOT_DONE | SCOPE_UNTIL)
         || b->sentence->flags & SENTENCE_QUESTION)
-        return false;
+        return NO;
     struct asked q;
-    enum verdict said = PASS;
     ask(b, i, &q);
-    for (size_t n = 0; said == PASS && n < sizeof heard / sizeof *heard; n++)
-        said = heard[n](&q);
-    if (q.comma && !q.third)
-        q.before = TAG_SO;
-    return (said == PASS ? told_by_subject(&q) : said) != NO;
+    return yes_or_no(listen(&q) != NO);
 }

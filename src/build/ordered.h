@@ -6,10 +6,18 @@
 
 #include "build/builder.h"
 
-/* Whether chunk `i` is a verb that tells what to do here and now: "chop it", "the dough goes in",
- * but not "a chop", "or it'll stick", "before you cut it". */
-bool is_ordered(const struct builder *b, size_t i);
-/* "Wash the boards", "wipe down the counter": what is done to the kitchen, not to the food. */
-bool is_tidying(const struct builder *b, size_t i);
+/* What rules say of a verb: nothing, that it does not tell what to do, that it does; or that it is
+ * never a step, whatever the odds. */
+enum verdict { PASS, NO, YES, NEVER };
+
+static inline enum verdict yes_or_no(bool yes)
+{
+    return yes ? YES : NO;
+}
+
+/* YES where chunk `i` is a verb that tells what to do here and now: "chop it", "the dough goes in",
+ * but not "a chop", "or it'll stick", "before you cut it" (NO); NEVER for "wash the boards", in
+ * whichever form: what is done to the kitchen, not to the food. */
+enum verdict order_of(const struct builder *b, size_t i);
 
 #endif

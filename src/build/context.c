@@ -210,10 +210,14 @@ static bool is_place(const struct builder *b, struct text place, uint64_t heat, 
         return is_frying(b, heat) && is_wetted(b);
     if (text_is(place, "lidded"))
         return (is_frying(b, heat) || (is_wetted(b) && !(heat & MARK_OF(ovens)))) && is_lidded(b);
+    if (text_is(place, "oiled"))
+        return is_oiled(b, heat);
     if (text_is(place, "panned"))
         return is_frying(b, heat) && last_marks(b) & (MARK_OF(puts) | MARK_OF(heats));
     if (text_is(place, "baking"))
         return says_time(b) && (is_in_oven(b, heat) || goes_in_oven(b, heat));
+    if (text_is(place, "baked"))
+        return is_in_oven(b, heat) && !is_too_short(b);
     if (text_is(place, "goes in"))
         return goes_in_oven(b, heat);
     if (text_is(place, "fries"))

@@ -17,6 +17,16 @@ bool is_in_oven(const struct builder *b, uint64_t heat)
            && (heat & MARK_OF(ovens) || (b->oven_at && is_after_pan(b, b->tin_at)));
 }
 
+/* Nothing is baked that soon, but for what gets a last colour ("two more minutes"). */
+#define BAKED_SECONDS 300.0
+
+bool is_too_short(const struct builder *b)
+{
+    size_t time = find_done(b, TAG_DURATION);
+    return time != NOWHERE && b->chunks.at[time].match
+           && ratio_double(b->chunks.at[time].match->low) < BAKED_SECONDS;
+}
+
 /* "In it goes", "goes in", "back in". */
 static bool says_in(const struct builder *b, size_t i)
 {

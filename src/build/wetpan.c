@@ -70,6 +70,35 @@ bool is_wetted(const struct builder *b)
     return false;
 }
 
+/* Fat that went in so long ago is another dish's; what takes longer is no frying. */
+#define OILED_SECONDS 20.0
+#define OILED_TIME 960.0
+/* So many foods may have gone in since the fat did. */
+#define OILED_FOODS 3
+
+/* Whether a fat went in shortly before, or goes in here, and no liquid since: "two spoons of oil in
+ * the big pot, the onions, five minutes". */
+static bool has_fat(const struct builder *b)
+{
+    const size_t count = b->dish->ingredients.count;
+    for (size_t i = count; i-- > 0 && count - i <= OILED_FOODS;) {
+        const struct ingredient *line = &b->dish->ingredients.at[i];
+        if (is_liquid(b, line))
+            return false;
+        if (line->entry && line->entry->marks & MARK_OF(fat))
+            return b->r->words.at[b->sentence->first].start - b->r->words.at[line->id].start
+                   < OILED_SECONDS;
+    }
+    return false;
+}
+
+bool is_oiled(const struct builder *b, uint64_t heat)
+{
+    const uint64_t others = MARK_OF(boils) | MARK_OF(ovens) | MARK_OF(waits) | MARK_OF(grills);
+    return !(heat & others) && (b->pan || find_done(b, TAG_HEAT) != NOWHERE) && has_fat(b)
+           && !says_at_least(b, OILED_TIME);
+}
+
 /* Under a lid nothing fries for long. */
 #define LID_SECONDS 300.0
 

@@ -14,5 +14,7 @@ bool is_moment(const struct builder *b);
 /* Whether the last step put a lid on, and the sentence says a time in which things burn that fry.
  */
 bool is_lidded(const struct builder *b);
+/* Whether it fries although no verb says so: in fat that just went in. `heat`: of last_heat(). */
+bool is_oiled(const struct builder *b, uint64_t heat);
 
 #endif

@@ -28,7 +28,7 @@ import loader  # noqa: E402
 
 SETS = ("corpus", "recordings", "recordings/flawless", "recordings/second", "recordings/third", "recordings/fourth",
         "recordings/fifth", "recordings/sixth", "recordings/seventh", "recordings/eighth", "recordings/ninth",
-        "recordings/tenth")
+        "recordings/tenth", "recordings/eleventh", "recordings/twelfth")
 TOGETHER = {"recordings/flawless": "recordings", "recordings/third": "recordings/second",
             "recordings/fourth": "recordings/second"}
 SLACK = 3.0  # seconds

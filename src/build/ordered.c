@@ -104,7 +104,7 @@ static enum verdict others_do(const struct asked *q)
     return q->before == TAG_IT && is_step_word(q->b, q->c - 1, "people") && has_object(q->b, q->i)
                    && q->marks & MARK_OF(puts) && !q->comma
                    && !step_words_list(q->b->k, "moves", q->b->r->words.at[q->c->first].key)
-               ? NO
+               ? NEVER
                : PASS;
 }
 
@@ -186,7 +186,7 @@ static enum verdict says_what_for(const struct asked *q)
 /* "The crumble's forty minutes", "smoke's going the wrong way": a thing with what is said of it. */
 static enum verdict is_shortened(const struct asked *q)
 {
-    return text_ends(q->b->r->words.at[q->c->last].key, "'s") ? NO : PASS;
+    return text_ends(q->b->r->words.at[q->c->last].key, "'s") ? NEVER : PASS;
 }
 
 /* "Wash the boards", "wipe down the counter" */
@@ -208,7 +208,7 @@ static enum verdict may_be_eaten(const struct asked *q)
 {
     return q->before == TAG_WILL && q->marks & MARK_OF(serves)
                    && is_step_word(q->b, q->c - 1, "leave")
-               ? NO
+               ? NEVER
                : PASS;
 }
 
@@ -222,7 +222,7 @@ static enum verdict says_which(const struct asked *q)
     const struct chunk *thing = q->c - back - 1;
     bool named = thing->tag == TAG_IT || thing->tag == TAG_LINE || thing->tag == TAG_VESSEL
                  || thing->tag == TAG_PART || thing->tag == TAG_TOOL;
-    return named && q->b->r->words.at[thing->last].after < AFTER_COMMA ? NO : PASS;
+    return named && q->b->r->words.at[thing->last].after < AFTER_COMMA ? NEVER : PASS;
 }
 
 /* "Stew pot", "frying pan": what sort it is. */
@@ -241,7 +241,7 @@ static enum verdict brings_about(const struct asked *q)
 {
     bool subject = !q->i || q->before == TAG_IT || q->before == TAG_THE;
     return q->third && subject && has_object(q->b, q->i) && !is_done_by_thing(q->b, q->i, q->marks)
-               ? NO
+               ? NEVER
                : PASS;
 }
 
@@ -273,5 +273,6 @@ enum verdict order_of(const struct builder *b, size_t i)
         return NO;
     struct asked q;
     ask(b, i, &q);
-    return yes_or_no(listen(&q) != NO);
+    enum verdict said = listen(&q);
+    return said == PASS ? YES : said;
 }

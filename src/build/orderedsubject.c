@@ -35,10 +35,10 @@ static enum verdict would_happen(const struct asked *q)
 {
     if (q->before == TAG_WILL && is_step_word(q->b, q->c - 1, "foretells")
         && !is_done_by_thing(q->b, q->i, q->marks))
-        return NO;
+        return NEVER;
     if (q->before == TAG_WILL && q->lead && q->lead->tag == TAG_EATER)
-        return NO;
-    return is_consequence(q->b, q->i) || (q->before == TAG_THERE && !q->comma) ? NO : PASS;
+        return NEVER;
+    return is_consequence(q->b, q->i) || (q->before == TAG_THERE && !q->comma) ? NEVER : PASS;
 }
 
 /* "The dough goes in", but not "she goes in" */

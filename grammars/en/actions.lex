@@ -180,7 +180,7 @@ rub in	rub in		rub together | rub into	verb2
 rub	rub	early	rub all over | rub on | rub over	verb2
 massage	massage		massage in | massage into
 give it a massage	massage		give that a massage | give them a massage	verb:gives,giving,gave,given
-cut in	cut in		cut the butter in	verb:cuts,cutting,cut,cut
+cut in	cut	pieces cuts prep	cut in about | cut in nice	verb:cuts,cutting,cut,cut
 emulsify	emulsify
 dissolve	dissolve	mixes prep	dissolve in
 slake	slake	mixes prep
@@ -350,7 +350,7 @@ par fry	fry	heats fries prep		verb-last
 # --- the cooker ---------------------------------------------------------------------------------------------
 @marks changes
 turn up	increase		turn that up to | turn it up to | turn this up to | turn them up to | turn up to | turn the heat up to | bring the heat up to | put it up to | take it up to | turn the flame up to | turn the gas up to | whack the heat up | put the heat up | get the heat up | pump up the heat | turn the heat up | turn up the heat | turn it up | turn the oven up
-turn down	lower		knock it down | knock it down to low | knock that down | take it down to low | bring it down to low | drop it to low | drop it down to low | turn it down low | turn the heat down | turn down the heat | turn it down | turn that down | turn the oven down | turn it right down | turn the heat right down
+turn down	lower		knock it down to low | knock it down to medium | knock it down to a | take it down to low | bring it down to low | drop it to low | drop it down to low | turn it down low | turn the heat down | turn down the heat | turn it down | turn that down | turn the oven down | turn it right down | turn the heat right down
 turn to low	lower		turn it to low | turn it down to low | turn the heat to low | turn the heat down to low
 lower	lower		lower the heat | lower the flame | lower the gas
 down low	lower		down to low | right down low | down as low as it goes | down as low as it'll go | down as low as it will go	none
@@ -437,10 +437,10 @@ lift	lift		lift out | lift off | lift up
 drain	drain	takes prep	drain off | drain away | pour off | pour away
 drip	drain	takes	drip off | drip dry	verb2
 strain	strain	takes prep	strain out | strain off
-put it through a sieve	strain		put that through a sieve | put them through a sieve | put through a sieve	verb:puts,putting,put,put
-pass it through a sieve	strain		push it through a sieve | pass through a sieve | push through a sieve | pass that through a sieve | push that through a sieve
+put it through a sieve	sieve		put that through a sieve | put them through a sieve | put through a sieve	verb:puts,putting,put,put
+pass it through a sieve	sieve		push it through a sieve | pass through a sieve | push through a sieve | pass that through a sieve | push that through a sieve
 sift	sift	mixes puts prep	sift in | sift together | sift over
-sieve	sift	mixes prep
+sieve	sieve	mixes prep	sieve in | sieve together | sieve over
 skim	skim		skim off	verb2
 scrape	scrape		scrape up | scrape off | scrape out
 scrape down	scrape

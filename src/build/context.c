@@ -192,6 +192,22 @@ bool is_proving(const struct builder *b)
     return yeast;
 }
 
+/* "Cut in the cold butter": a fat behind a verb that ends in "in". */
+static bool has_fat_behind(const struct builder *b, size_t verb)
+{
+    const struct chunk *c = verb == NOWHERE ? NULL : &b->chunks.at[verb];
+    if (!c || c->first == c->last
+        || !entry_as(pack_find(b->k, b->r->words.at[c->last].key, NULL), TAG_INTO))
+        return false;
+    size_t n = verb + 1;
+    while (chunk_tag(&b->chunks, n) == TAG_THE || chunk_tag(&b->chunks, n) == TAG_STATE)
+        n++;
+    const struct chunk *line = chunk_tag(&b->chunks, n) == TAG_LINE ? &b->chunks.at[n] : NULL;
+    const struct entry *food =
+        line && line->match ? entry_at(b->r, match_slot(line->match, SLOT_food)) : NULL;
+    return food && food->marks & MARK_OF(fat);
+}
+
 /* Whether the dish is in such a place now: what heats it, the part that is made, or a thing that
  * the sentence names by one word. */
 static bool is_place(const struct builder *b, struct text place, uint64_t heat, size_t verb)
@@ -242,6 +258,8 @@ static bool is_place(const struct builder *b, struct text place, uint64_t heat, 
         return waits_for_knife(b);
     if (text_is(place, "on paper"))
         return is_on_paper(b);
+    if (text_is(place, "fat behind"))
+        return has_fat_behind(b, verb);
     if (text_is(place, "returned"))
         return is_returned(b, verb);
     if (text_is(place, "side"))

@@ -132,7 +132,8 @@ static void share_unit(const struct builder *b, const struct chunk *c, struct sa
     if ((many && !weighed)
         || c->first - before->words.last > (many ? SHARED_WEIGHED_WORDS : SHARED_WORDS))
         return;
-    if (entry_as(pack_find(b->k, before->amount.unit, NULL), TAG_UNIT)
+    const struct entry *unit = pack_find(b->k, before->amount.unit, NULL);
+    if ((entry_as(unit, TAG_UNIT) || entry_as(unit, TAG_CONTAINER))
         && is_of_one_size(&before->amount, &said->amount))
         said->amount.unit = before->amount.unit;
 }

@@ -157,6 +157,7 @@ static void read_food(struct builder *b, struct said_food *f)
     f->name = name_of_food(b, f->words);
     line_amount(b->r, b->sentence, f->c->match, &f->said);
     take_piece_food(b, f->c, f->entry, &f->said);
+    take_size(b, f->c, f->index, &f->said);
     add_top(b->r, b->k, b->sentence, f->c->match, &f->said);
     carry_each(b, f->c, f->index, &f->said);
     carry_unit(b, f->c, f->entry, &f->said);

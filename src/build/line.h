@@ -23,6 +23,9 @@ void set_scope(struct ingredient *line, unsigned scope);
 /* Spoken of again; where that is in a step (`used`), a food that was only mentioned does go in. */
 void use_again(struct builder *b, struct ingredient *old, const struct chunk *c, bool used);
 
+/* package.c. "A can of milk, twelve ounces, a cup of sugar": the size of the last line's package,
+ * which stands before an amount and a food that it is not of; `said` becomes that food's own. */
+void take_size(struct builder *b, const struct chunk *c, size_t index, struct said_amount *said);
 /* piecefood.c. "Four cloves, a stick of cinnamon": of two amounts before the food the first is a
  * food of its own, and makes its line; `said` becomes the second. */
 void take_piece_food(struct builder *b, const struct chunk *c, const struct entry *food,

@@ -9,7 +9,7 @@
 static bool leads_to_size(unsigned char tag)
 {
     return tag == TAG_THE || tag == TAG_ARTICLE || tag == TAG_THERE || tag == TAG_SO
-           || tag == TAG_IT || tag == TAG_BE || tag == TAG_HEDGE;
+           || tag == TAG_IT || tag == TAG_BE || tag == TAG_HEDGE || tag == TAG_OF;
 }
 
 /* "A piece of bacon": of which a shopper asks the weight. */
@@ -79,6 +79,8 @@ static bool may_tell_size(const struct word *w)
     case TAG_DONE:
     case TAG_OTHER:
     case TAG_FROM:
+    case TAG_INTO: /* "in there" */
+    case TAG_PLACE:
     case TAG_SIZE:
     case TAG_STATE:
     case TAG_FULLNESS:
@@ -90,17 +92,26 @@ static bool may_tell_size(const struct word *w)
     }
 }
 
+/* "A can of milk, the big can, 350 mils": so near it needs no "that's". */
+#define SIZE_NEAR_WORDS 6
+
+/* Whether packages are told to hold so much: grams, milliliters, and no spoons. */
+static bool may_be_held(const struct builder *b, struct text unit)
+{
+    const struct entry *e = entry_as(pack_find(b->k, unit, NULL), TAG_UNIT);
+    return e && (e->marks & MARK_OF(weighs) || step_words_list(b->k, "holds", unit));
+}
+
 bool tells_size_of_package(const struct builder *b, const struct chunk *c,
                            const struct ingredient *line, const struct said_amount *said)
 {
     const struct text unit = said->package.known ? said->package.unit : said->amount.unit;
-    const struct entry *e = entry_as(pack_find(b->k, unit, NULL), TAG_UNIT);
-    if (line->package.known || !is_packed(b, line) || c->first <= line->words.last || !e
-        || c->first - line->words.last > SIZE_WORDS
-        || !(e->marks & MARK_OF(weighs) || step_words_list(b->k, "holds", unit)))
+    const size_t last = told_end(b, line);
+    if (line->package.known || !is_packed(b, line) || c->first <= last
+        || c->first - last > SIZE_WORDS || !may_be_held(b, unit))
         return false;
-    bool is = false;
-    for (size_t i = line->words.last + 1; i < c->first; i++) {
+    bool is = c->first - last <= SIZE_NEAR_WORDS;
+    for (size_t i = last + 1; i < c->first; i++) {
         const struct word *w = &b->r->words.at[i];
         if (!may_tell_size(w))
             return false;
@@ -108,6 +119,22 @@ bool tells_size_of_package(const struct builder *b, const struct chunk *c,
     }
     size_t index = (size_t) (c - b->chunks.at);
     return is || chunk_tag(&b->chunks, index + 1) == TAG_EACH;
+}
+
+void take_size(struct builder *b, const struct chunk *c, size_t index, struct said_amount *said)
+{
+    struct ingredient *line = last_line(b);
+    const struct span second = match_slot(c->match, SLOT_amount2);
+    const struct match *own =
+        span_is_empty(second) ? NULL : chunk_match(b->r, b->sentence, second, RULE_amount);
+    const bool the = index && chunk_tag(&b->chunks, index - 1) == TAG_THE && !b->r->punctuated;
+    if (!line || line->package.known || !said->amount.known || !is_packed(b, line)
+        || !may_be_held(b, said->amount.unit) || (!own && !the) || !follows_line(b, index, line))
+        return;
+    line->package = said->amount;
+    *said = (struct said_amount){0};
+    if (own)
+        read_amount(b->r, b->sentence, own, said);
 }
 
 bool is_size_of_package(const struct builder *b, const struct chunk *c, size_t index,

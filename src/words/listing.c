@@ -66,7 +66,12 @@ static size_t food_begin(const struct endings *e, size_t first, size_t last)
 static bool begins_with_amount(const struct endings *e, size_t first, size_t begin)
 {
     while (begin > first) {
-        size_t food = food_begin(e, first, begin - 1), amount;
+        size_t food, amount = amount_begin(e, first, begin - 1);
+        if (amount < begin) { /* "milk one tin, twelve ounces": the size of it */
+            begin = amount;
+            continue;
+        }
+        food = food_begin(e, first, begin - 1);
         if (food == begin)
             return true;
         if (food == first || (amount = amount_begin(e, first, food - 1)) == food)

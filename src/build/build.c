@@ -9,6 +9,7 @@
 #include "build/instruction.h"
 #include "build/line.h"
 #include "build/phrasal.h"
+#include "build/prepodds.h"
 #include "build/preheat.h"
 #include "build/steptext.h"
 #include "match/capture.h"
@@ -245,6 +246,8 @@ bool build_recipes(struct recording *r, const struct pack *k, struct problems *p
                             .k = k,
                             .step_words = pack_table(k, "step-words"),
                             .step_odds = pack_table(k, "step-odds"),
+                            .prep_odds = pack_table(k, "prep-odds"),
+                            .prep_foods = pack_table(k, "prep-foods"),
                             .memo = memo,
                             .phrasals = phrasals,
                             .dish = &r->dishes.at[i],
@@ -266,6 +269,7 @@ bool build_recipes(struct recording *r, const struct pack *k, struct problems *p
         }
         settle_steps(&b);
         drop_questions(b.dish);
+        guess_preps(&b);
         name_parts(&b);
         write_steps(&b);
     }

@@ -34,8 +34,9 @@ struct builder {
     struct recording *r;
     struct verb_memo *memo; /* arena; of the sentence in `chunks` */
     const struct pack *k;
-    const struct table *step_words; /* the pack's; NULL: it has none */
-    const struct table *step_odds;  /* the same */
+    const struct table *step_words;             /* the pack's; NULL: it has none */
+    const struct table *step_odds;              /* the same */
+    const struct table *prep_odds, *prep_foods; /* the same */
     struct phrasals phrasals;
     struct dish *dish;
     const struct sentence *sentence; /* the one being read */

@@ -22,6 +22,10 @@ void add_state(struct builder *b, struct ingredient *line, const struct entry *s
  * last word: "egg beat", "tofu press"; empty for none. */
 struct text food_row(const struct builder *b, const struct ingredient *line, const char *rows,
                      struct text said);
+/* What recipes call it of the line's food; empty for what is no preparation of it. */
+struct text usual_prep(const struct builder *b, const struct ingredient *line, struct text t);
+/* What a verb that heats or works a food before it goes in makes of the line's; empty for none. */
+struct text prep_row(const struct builder *b, const struct ingredient *line, struct text action);
 /* The participle of a verb, which the loader made of the same row; NULL when it has none. */
 const struct entry *participle(const struct pack *k, const struct entry *verb);
 /* The participle without its particle: "chopped" of "chopped up". */

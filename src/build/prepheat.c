@@ -44,8 +44,7 @@ static struct text own_row(const struct builder *b, const struct ingredient *lin
     return food_row(b, line, "prepares", action);
 }
 
-static struct text row_of(const struct builder *b, const struct ingredient *line,
-                          struct text action)
+struct text prep_row(const struct builder *b, const struct ingredient *line, struct text action)
 {
     struct text own = own_row(b, line, action);
     return own.length ? own : step_text(b->k, "prepares", action);
@@ -63,7 +62,7 @@ struct text prepared_before(const struct builder *b, const struct ingredient *li
     bool told = verb->tag == TAG_ACTION || verb->tag == TAG_DONE;
     if (!told || !verb->entry || verb->entry->words_count > 1 || verb->scope & SCOPE_NOT_DONE)
         return TEXT_EMPTY; /* "beat in", "melt down": no work before it goes in */
-    return row_of(b, line, entry_value(verb->entry));
+    return prep_row(b, line, entry_value(verb->entry));
 }
 
 /* "Beat those in", and not "toast those in a dry pan", behind the "it" at chunk `it`. */
@@ -87,7 +86,7 @@ struct text prepared_inside(const struct builder *b, const struct ingredient *li
 {
     bool told = verb->tag == TAG_ACTION || verb->tag == TAG_DONE;
     return told && verb->entry && !(verb->scope & SCOPE_NOT_DONE)
-               ? row_of(b, line, entry_value(verb->entry))
+               ? prep_row(b, line, entry_value(verb->entry))
                : TEXT_EMPTY;
 }
 

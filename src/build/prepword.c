@@ -1,9 +1,10 @@
 /* build/prepword.c: the words in which a line says what was done to its food, each thing once.
  * SPDX-License-Identifier: MIT */
-#include "build/prep.h"
+#include "build/prepodds.h"
 
 #include "base/arena.h"
 #include "build/instruction.h"
+#include "build/stepwords.h"
 #include "build/wording.h"
 
 static bool has_text(const text_list *list, struct text t)
@@ -23,6 +24,11 @@ static bool says_all(struct text said, struct text t)
     bool begins = said.at[t.length] == ' ' && text_equal(text_slice(said, 0, t.length), t),
          ends = said.at[rest - 1] == ' ' && text_equal(text_slice(said, rest, said.length), t);
     return begins || ends;
+}
+
+bool preps_alike(struct text a, struct text b)
+{
+    return text_equal(a, b) || says_all(a, b) || says_all(b, a);
 }
 
 static bool is_said(const text_list *list, struct text t)
@@ -47,9 +53,10 @@ void add_prep(struct arena *a, text_list *list, struct text t)
 
 /* What recipes call it of this food: "usual" rows "egg whisked", "milk warm"; "fat hot" tells of
  * the pan, and is nothing. */
-static struct text usual_of(const struct builder *b, const struct ingredient *line, struct text t)
+struct text usual_prep(const struct builder *b, const struct ingredient *line, struct text t)
 {
-    struct text usual = t.length ? food_row(b, line, "usual", t) : TEXT_EMPTY;
+    bool depends = t.length && step_row(b, "depends", t).length;
+    struct text usual = depends ? food_row(b, line, "usual", t) : TEXT_EMPTY;
     return !usual.length ? t : text_is(usual, "-") ? TEXT_EMPTY : usual;
 }
 
@@ -63,7 +70,7 @@ void add_state(struct builder *b, struct ingredient *line, const struct entry *s
 
 void add_line_prep(struct builder *b, struct ingredient *line, struct text t)
 {
-    t = usual_of(b, line, t);
+    t = usual_prep(b, line, t);
     const struct table *parts = pack_table(b->k, "removed-parts");
     if (parts && t.length && line->entry && line->entry->marks & MARK_OF(produce))
         for (size_t i = 0; i < parts->rows; i++) {

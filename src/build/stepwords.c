@@ -12,6 +12,11 @@ struct text step_text(const struct pack *k, const char *kind, struct text key)
     return text_in(pack_table(k, "step-words"), kind, key);
 }
 
+struct text step_row(const struct builder *b, const char *kind, struct text key)
+{
+    return text_in(b->step_words, kind, key);
+}
+
 struct text step_word(const struct pack *k, const char *key)
 {
     return step_text(k, "word", text_from(key));

@@ -9,6 +9,8 @@ enum step_column { STEP_KIND, STEP_KEY, STEP_TEXT }; /* of the table step-words 
 
 /* The pack's text for `key` under `kind` of the table step-words; empty when it has no such row. */
 struct text step_text(const struct pack *k, const char *kind, struct text key);
+/* The same, with the table at hand. */
+struct text step_row(const struct builder *b, const char *kind, struct text key);
 /* The pack's text for a single word of written steps (table step-words); empty when it has none. */
 struct text step_word(const struct pack *k, const char *key);
 /* Whether the table lists `word` under `kind`. */

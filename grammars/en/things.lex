@@ -1009,9 +1009,9 @@ savoury mince			savory mince
 @tag EATER
 @forms noun
 @marks
-person	serving		guest | diner | adult | kid | child | eater | hungry person | lad | teenager | grown up | pax
+person	serving		guest | diner | adult | kid | child | eater | hungry person | lad | teenager | grown up | pax | hungry lad | hungry kid | hungry adult | polite person | big person | normal person | mouth
 @forms none
-people	serving	plural	hungry people | of us | of you | children | folks | friends | hungry eaters | big eaters
+people	serving	plural	hungry people | of us | of you | children | folks | friends | hungry eaters | big eaters | folk | hungry folk | hungry folks | grown folks | grown folk | big people | polite people | normal people | small people | hungry children | hungry men | of the family
 
 # --- parts got from a fruit ---
 @tag EXTRACT

@@ -1,12 +1,15 @@
 /* build/whose.c: which dish a yield is of.
  * SPDX-License-Identifier: MIT */
 #include "build/builder.h"
+#include "build/yield.h"
 #include "match/capture.h"
 
 /* A plural has at most so many letters more: "potatoes". */
 #define PLURAL_LETTERS 2
 /* So many dishes are looked at, so that time does not grow with the square. */
 #define DISHES_BACK 12
+/* So many sentences behind its last one a dish is still spoken of. */
+#define OVER_SENTENCES 4
 
 /* "Potato", of "potatoes" or "Potatoes". */
 static bool is_same_noun(struct text said, struct text kind)
@@ -66,8 +69,7 @@ static size_t spoken_of(const struct recording *r, const struct sentence *s)
 {
     const struct match *m = NULL;
     for (size_t i = 0; i < s->match_count && !m; i++) {
-        enum rule_kind kind = r->matches.at[s->match_first + i].rule->kind;
-        if (kind == RULE_yield || kind == RULE_count)
+        if (is_yield_rule(r->matches.at[s->match_first + i].rule->kind))
             m = &r->matches.at[s->match_first + i];
     }
     size_t until = m ? match_slot(m, SLOT_number).first : s->first, found = 0;
@@ -77,6 +79,33 @@ static size_t spoken_of(const struct recording *r, const struct sentence *s)
             found = only_dish_of(r, i);
     }
     return found;
+}
+
+static bool tells_yield(const struct recording *r, const struct sentence *s)
+{
+    for (size_t i = 0; i < s->match_count; i++)
+        if (is_yield_rule(r->matches.at[s->match_first + i].rule->kind))
+            return true;
+    return false;
+}
+
+/* "About twenty.", said when the dish was over and no other had begun: the one that ended last
+ * before the sentence, as sentence.names has it; 0: none did, or the sentence is a dish's. */
+static size_t just_over(const struct recording *r, const struct sentence *s)
+{
+    size_t begun = dishes_begun(r, s->first), over = 0, end = 0;
+    for (size_t i = begun > DISHES_BACK ? begun - DISHES_BACK : 0; i < begun; i++) {
+        const struct dish *d = &r->dishes.at[i];
+        if (dish_has_sentence(d, s))
+            return 0;
+        for (size_t n = 0; n < d->spans.count; n++)
+            if (d->spans.at[n].last < s->first && d->spans.at[n].last >= end) {
+                over = d->id + 1;
+                end = d->spans.at[n].last;
+            }
+    }
+    return over && sentence_until(r, s->first) - sentence_until(r, end) <= OVER_SENTENCES ? over
+                                                                                          : 0;
 }
 
 /* The dish, as sentence.names has it, that is named in sentence `n`, in the one before, or in one
@@ -94,7 +123,9 @@ size_t yield_names(const struct recording *r, size_t n)
     if (n > 0 && all[n - 1].names)
         return all[n - 1].names;
     bool leaves = n + 1 < r->sentences.count && all[n + 1].flags & SENTENCE_LEAVING;
-    return leaves ? all[n + 1].names : 0;
+    if (leaves && all[n + 1].names)
+        return all[n + 1].names;
+    return tells_yield(r, &all[n]) ? just_over(r, &all[n]) : 0;
 }
 
 bool yield_is_elsewhere(const struct recording *r, size_t n, size_t named)

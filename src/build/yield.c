@@ -3,10 +3,15 @@
 #include "build/yield.h"
 
 #include "build/yieldof.h"
+#include "build/yieldor.h"
 #include "match/capture.h"
 
 /* A yield of a hundred thousand is a subscriber count. */
 #define YIELD_MOST 2000
+/* "Feeds four of us, that does, or two after a long day": so near it is another way to say it. */
+#define OR_WORDS 10
+/* "I get twelve. Three each, for four people.": so near behind pieces people share them. */
+#define SHARING_WORDS 16
 
 /* "I get nine, if I don't eat the scraps": what is supposed behind it takes nothing back. */
 static bool is_supposed_later(const struct builder *b, size_t i)
@@ -68,20 +73,26 @@ static bool is_said(const struct builder *b, const struct match *m)
     size_t before = m->words.first;
     while (before > b->sentence->first && r->words.at[before - 1].tag == TAG_WILL)
         before--;
-    bool other = before > b->sentence->first && r->words.at[before - 1].tag == TAG_OR;
-    return !other || !b->dish->yield.known || b->dish->yield.words.first < b->sentence->first;
+    bool other = before > 0 && r->words.at[before - 1].tag == TAG_OR;
+    return !other || !b->dish->yield.known || b->dish->yield.words.last + OR_WORDS < before;
 }
 
 /* Whether words of the match say that it holds for all dishes. */
-static bool is_of_all(const struct match *m)
+static bool is_of_all(const struct recording *r, const struct match *m)
 {
-    return text_is(m->rule->option, "all");
+    if (text_is(m->rule->option, "all"))
+        return true;
+    size_t i = m->words.first;
+    while (r->words.at[i].tag == TAG_INSIDE)
+        i++;
+    return r->words.at[i].tag == TAG_SERVE && r->words.at[i].entry->marks & MARK_OF(again);
 }
 
 /* Words of these rules only count or name what is there. */
 static bool only_counts(struct text option)
 {
-    static const char *const options[] = {"weak", "pieces", "dish", "kind", "end", "measure"};
+    static const char *const options[] = {"weak", "pieces", "dish",   "kind",
+                                          "end",  "number", "measure"};
     for (size_t i = 0; i < sizeof options / sizeof *options; i++)
         if (text_is(option, options[i]))
             return true;
@@ -103,7 +114,7 @@ static enum yield_sure sureness(const struct builder *b, const struct match *m)
     if (yield_needs_title(b, m) && !dish_piece(b))
         return YIELD_SAID; /* "you get about twelve": pieces, of whatever they are */
     return yield_serves(b->r, m) || text_is(option, "serving") || text_is(option, "for")
-                   || text_is(option, "answer") || is_of_all(m)
+                   || text_is(option, "answer") || is_of_all(b->r, m)
                ? YIELD_SERVED
                : YIELD_SAID;
 }
@@ -115,6 +126,15 @@ static enum yield_pieces pieces_of(const struct builder *b, const struct match *
     if (cut || !yield_needs_title(b, m))
         return YIELD_OF_WHAT_IS_SAID;
     return yield_needs_pieces(b, m) ? YIELD_OF_PIECES_ONLY : YIELD_OF_PIECES;
+}
+
+/* Whether people are told of who share the pieces that were counted just before. */
+static bool shares_pieces(const struct builder *b, const struct match *m)
+{
+    const struct yield *before = &b->dish->yield;
+    return before->known && b->yield_sure >= YIELD_SAID && !text_is(before->of, "serving")
+           && text_is(yield_counted(b, m), "serving")
+           && m->words.first < before->words.last + SHARING_WORDS;
 }
 
 /* Whether to take it for what was said before. "You'll have one cookie" is said of one piece, where
@@ -131,6 +151,10 @@ static bool is_surer(const struct builder *b, const struct match *m, enum yield_
         if (e && (e->tag == TAG_DISH || e->tag == TAG_COUNTER) && !(e->marks & MARK_OF(plural)))
             *sure = YIELD_CUT;
     }
+    if (text_is(m->rule->option, "for") && b->yield_sure == YIELD_SERVED)
+        return false; /* "soup for four. For two with an appetite." */
+    if (shares_pieces(b, m))
+        return false;
     bool same = before->known && ratio_equal(before->max, m->high) && *sure >= YIELD_SAID;
     return *sure >= b->yield_sure || same;
 }
@@ -143,7 +167,7 @@ void build_yield(struct builder *b, const struct sentence *s)
     b->sentence = s;
     for (size_t i = 0; i < s->match_count; i++) {
         const struct match *m = &b->r->matches.at[s->match_first + i];
-        bool kind = m->rule->kind == RULE_yield || m->rule->kind == RULE_count;
+        bool kind = is_yield_rule(m->rule->kind);
         if (!kind || !ratio_finite(m->high) || !is_said(b, m) || !yield_counts(b, m)
             || ratio_compare(m->high, RATIO(YIELD_MOST)) > 0)
             continue;
@@ -152,14 +176,17 @@ void build_yield(struct builder *b, const struct sentence *s)
             continue;
         b->yield_sure = sure;
         struct text of = yield_counted(b, m);
-        b->dish->yield = (struct yield){true, m->low, m->high, of, m->words, pieces_of(b, m, of)};
+        struct ratio high = m->high;
+        yield_with_other(b, m, &high);
+        b->dish->yield = (struct yield){true, m->low, high, of, m->words, pieces_of(b, m, of)};
     }
 }
 
 bool yield_is_shared(const struct recording *r, const struct sentence *s)
 {
     for (size_t i = 0; i < s->match_count; i++)
-        if (is_of_all(&r->matches.at[s->match_first + i]))
+        if (is_yield_rule(r->matches.at[s->match_first + i].rule->kind)
+            && is_of_all(r, &r->matches.at[s->match_first + i]))
             return true;
     return false;
 }

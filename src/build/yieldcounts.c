@@ -9,6 +9,13 @@
 #define QUIET_SENTENCES 40
 /* So many people are talked of, and not fed, unless the cook says so: "two hundred children". */
 #define COMPANY_LEAST 99
+/* Of fewer pieces nobody says only how many they are. */
+#define PIECES_LEAST 6
+/* "So that is for one" has no more words; "it's too small for one person" tells of something else.
+ */
+#define FOR_ONE_WORDS 5
+/* A greater number alone is an hour, a heat or a price. */
+#define PIECES_MOST 96
 
 /* "One fish does two people": what a piece does is no yield of the dish. */
 static bool is_of_one_piece(const struct builder *b, const struct match *m)
@@ -99,18 +106,44 @@ static bool counts_other(const struct builder *b, const struct match *m)
     return w->tag == TAG_OTHER && !w->entry && !w->filler;
 }
 
+/* "It's for one." */
+static bool is_for_one(const struct recording *r, const struct match *m)
+{
+    bool is_for = false;
+    for (size_t i = m->words.first; i <= m->words.last; i++)
+        is_for |= r->words.at[i].tag == TAG_FOR;
+    return is_for && m->words.last - m->words.first < FOR_ONE_WORDS;
+}
+
+/* "That's one person", "one bowl, one person, eat it". */
+static bool is_presented(const struct recording *r, const struct match *m)
+{
+    const struct word *first = &r->words.at[m->words.first];
+    if (!m->words.first)
+        return false;
+    unsigned char before = (first - 1)->tag;
+    return before == TAG_THERE || before == TAG_BE || before == TAG_FOR
+           || ((first - 1)->after >= AFTER_COMMA
+               && r->words.at[m->words.last].after >= AFTER_COMMA);
+}
+
 /* What is said of pieces is only what the cook sees: "it makes a ribbon", "one out of the bag". */
 static bool is_one_of_many(const struct builder *b, const struct match *m, const struct entry *e)
 {
     if (!ratio_equal(m->high, RATIO(1)))
         return false;
+    if (is_for_one(b->r, m))
+        return false;
+    if (e && e->tag == TAG_EATER && b->r->words.at[m->words.first].tag == TAG_ONES)
+        return !is_presented(b->r, m); /* "one person asked" */
     return e ? e->tag == TAG_COUNTER && text_is(entry_value(e), "piece") : !yield_serves(b->r, m);
 }
 
-/* A piece that comes of a dish: "eight wedges", "two loaves"; never "two sprigs". */
+/* A piece that comes of a dish: "eight wedges", "two loaves". */
 static bool is_of_dish(const struct builder *b, const struct entry *e)
 {
     return text_is(entry_value(e), "piece") || e->marks & MARK_OF(names)
+           || e->marks & MARK_OF(plural)
            || entry_as(pack_find(b->k, entry_shown(e), NULL), TAG_DISH);
 }
 
@@ -136,14 +169,14 @@ static bool kind_holds(const struct builder *b, const struct match *m, const str
         && dish_is_filled(b))
         return true;
     if (e->tag == TAG_COUNTER)
-        return is_like_title(b, e) || (is_of_dish(b, e) && is_at_end(b));
+        return is_like_title(b, e) || (is_of_dish(b, e) && is_at_end(b) && dish_is_filled(b));
     return (e->tag == TAG_CONTAINER || e->tag == TAG_VESSEL) && is_at_end(b);
 }
 
 static bool end_holds(const struct builder *b, const struct match *m, const struct entry *e)
 {
-    (void) m, (void) e;
-    return is_at_end(b);
+    (void) e; /* "one pot down, three to go" */
+    return is_at_end(b) && !ratio_equal(m->high, RATIO(1));
 }
 
 static bool for_holds(const struct builder *b, const struct match *m, const struct entry *e)
@@ -169,6 +202,15 @@ static bool named_holds(const struct builder *b, const struct match *m, const st
 {
     (void) e;
     return is_named(b) && b->r->words.at[m->words.last].tag == TAG_IT;
+}
+
+/* "That's twenty.": at the end of a dish of which pieces were made. */
+static bool number_holds(const struct builder *b, const struct match *m, const struct entry *e)
+{
+    (void) e;
+    return ratio_compare(m->low, RATIO(PIECES_LEAST)) >= 0
+           && ratio_compare(m->high, RATIO(PIECES_MOST)) <= 0 && dish_is_filled(b)
+           && (dish_piece(b) || is_portioned(b)) && (is_named(b) || is_at_end(b));
 }
 
 static bool pieces_hold(const struct builder *b, const struct match *m, const struct entry *e)
@@ -208,7 +250,7 @@ static const struct {
     {"slices", slices_hold}, {"dish", dish_holds},     {"kind", kind_holds},
     {"end", end_holds},      {"for", for_holds},       {"measure", measure_holds},
     {"after", after_holds},  {"named", named_holds},   {"pieces", pieces_hold},
-    {"weak", weak_holds},    {"answer", answer_holds},
+    {"weak", weak_holds},    {"answer", answer_holds}, {"number", number_holds},
 };
 
 bool yield_counts(const struct builder *b, const struct match *m)

@@ -2,6 +2,7 @@
  * SPDX-License-Identifier: MIT */
 #include "build/yieldof.h"
 
+#include "build/stepwords.h"
 #include "match/capture.h"
 
 /* Foods that go into a dish, and do not come of it. */
@@ -100,11 +101,9 @@ static const struct entry *measured_in(const struct recording *r, struct span wo
 const struct entry *yield_eater(const struct builder *b, const struct match *m)
 {
     struct text option = m->rule->option;
-    if (text_is(option, "after") || text_is(option, "measure"))
-        return measured_in(b->r, m->words);
-    return text_is(option, "slices") || text_is(option, "kind")
-               ? b->r->words.at[m->words.last].entry
-               : entry_at(b->r, match_slot(m, SLOT_eater));
+    bool amount = text_is(option, "after") || text_is(option, "measure")
+                  || text_is(option, "slices") || text_is(option, "kind");
+    return amount ? measured_in(b->r, m->words) : entry_at(b->r, match_slot(m, SLOT_eater));
 }
 
 static bool ends_so(struct text whole, struct text end)
@@ -136,7 +135,16 @@ bool yield_needs_title(const struct builder *b, const struct match *m)
     bool part = e && e->tag == TAG_PART && e->marks & MARK_OF(plural); /* "it makes four patties" */
     return (!e || part)
            && (yield_counts_pieces(b->r, m) || text_is(option, "cut") || text_is(option, "pieces")
-               || text_is(option, "made") || text_is(option, "named"));
+               || text_is(option, "made") || text_is(option, "named") || text_is(option, "number"));
+}
+
+bool is_portioned(const struct builder *b)
+{
+    for (size_t i = 0; i < b->dish->steps.count; i++)
+        for (size_t n = 0; n < b->dish->steps.at[i].actions.count; n++)
+            if (step_words_list(b->k, "portions", b->dish->steps.at[i].actions.at[n]))
+                return true;
+    return false;
 }
 
 /* "Cut it in twelve": what is cut when nothing more goes in is the dish, whatever it is called. */
@@ -150,6 +158,7 @@ static bool yield_cuts_whole(const struct builder *b, const struct match *m)
 bool yield_needs_pieces(const struct builder *b, const struct match *m)
 {
     return text_is(m->rule->option, "named")
+           || (text_is(m->rule->option, "number") && !is_portioned(b))
            || (text_is(m->rule->option, "pieces") && !yield_cuts_whole(b, m));
 }
 
@@ -167,6 +176,26 @@ static struct text cut_into(const struct builder *b, const struct match *m)
     return TEXT_OF("piece");
 }
 
+/* "Scones", which the dish was called when it was made, whatever its title; NULL: no pieces were
+ * named. */
+static const struct entry *last_pieces(const struct builder *b, const struct match *m)
+{
+    const struct entry *found = NULL;
+    for (size_t i = b->dish->words.first; i < m->words.first; i++) {
+        const struct word *w = &b->r->words.at[i];
+        if (w->tag == TAG_DISH && w->entry && w->entry->marks & MARK_OF(plural)
+            && !(w->entry->marks & MARK_OF(generic)))
+            found = w->entry;
+    }
+    return found;
+}
+
+/* "It cuts into nine." */
+static bool says_cut(const struct recording *r, const struct match *m)
+{
+    return yield_serves(r, m) && first_entry(r, m)->entry->marks & MARK_OF(cuts);
+}
+
 struct text yield_counted(const struct builder *b, const struct match *m)
 {
     const struct entry *e = yield_eater(b, m);
@@ -174,6 +203,11 @@ struct text yield_counted(const struct builder *b, const struct match *m)
         return cut_into(b, m);
     bool whole = e && e->tag == TAG_DISH && !(e->marks & MARK_OF(plural)) /* "tabbouleh, four" */
                  && match_slot(m, SLOT_eater).first < match_slot(m, SLOT_number).first;
+    if (!e && yield_needs_title(b, m)) {
+        const struct entry *piece = last_pieces(b, m);
+        if (piece || is_portioned(b) || says_cut(b->r, m))
+            return piece ? piece_name(piece) : TEXT_OF("piece");
+    }
     if (text_is(m->rule->option, "serving") || text_is(m->rule->option, "for") || !e || whole
         || e->tag == TAG_SIDE || e->tag == TAG_PART)
         return TEXT_OF("serving");

@@ -32,6 +32,8 @@ struct text piece_name(const struct entry *e);
 /* Whether the words count pieces without saying of what: the title, which may not be made yet,
  * says. */
 bool yield_needs_title(const struct builder *b, const struct match *m);
+/* Whether pieces were made of the dish: rolled, cut, filled one by one. */
+bool is_portioned(const struct builder *b);
 /* Whether that is no yield where the title names no pieces. */
 bool yield_needs_pieces(const struct builder *b, const struct match *m);
 /* What is counted: "serving", or a piece by its name. */

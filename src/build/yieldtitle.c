@@ -1,6 +1,7 @@
 /* build/yieldtitle.c: an amount of what the title says is how much the dish makes.
  * SPDX-License-Identifier: MIT */
 #include "build/yieldof.h"
+#include "match/capture.h"
 
 /* So many words may stand between the number and what is counted: "eighteen oat and orange
  * biscuits". */
@@ -10,7 +11,8 @@
 static bool is_presented(const struct builder *b, size_t index)
 {
     unsigned char before = index ? b->chunks.at[index - 1].tag : (unsigned char) TAG_SO;
-    return before == TAG_SO || before == TAG_THERE || before == TAG_AND || before == TAG_SERVE;
+    return before == TAG_SO || before == TAG_THERE || before == TAG_AND || before == TAG_SERVE
+           || before == TAG_BE;
 }
 
 static bool same_noun(const struct entry *a, const struct entry *b)
@@ -44,16 +46,25 @@ static bool is_title_noun(const struct builder *b, const struct entry *food)
            && text_equal(text_slice(said, 1, said.length), text_slice(title, 1, title.length));
 }
 
+/* Jars and bottles; of a dish that is named first, whatever it comes in: "rye bread, two loaves".
+ */
+static bool holds_dish(const struct builder *b, const struct chunk *c, struct text unit)
+{
+    const struct entry *e = pack_find(b->k, unit, NULL);
+    bool named = match_slot(c->match, SLOT_food).first < match_slot(c->match, SLOT_amount).first;
+    return entry_as(e, TAG_CONTAINER)
+           || (named && (entry_as(e, TAG_COUNTER) || entry_as(e, TAG_UNIT)));
+}
+
 /* What is counted: jars or bottles of what the title names, or the pieces that it names; empty
  * where it is neither. */
 static struct text counted_of_title(const struct builder *b, const struct chunk *c,
                                     const struct entry *food, const struct amount *said)
 {
-    if (said->unit.length) {
-        const struct entry *unit = entry_as(pack_find(b->k, said->unit, NULL), TAG_CONTAINER);
-        return unit && food && is_title_noun(b, food) && dish_is_filled(b) ? said->unit
-                                                                           : TEXT_EMPTY;
-    }
+    if (said->unit.length)
+        return food && is_title_noun(b, food) && dish_is_filled(b) && holds_dish(b, c, said->unit)
+                   ? said->unit
+                   : TEXT_EMPTY;
     const struct entry *piece = dish_piece(b);
     const struct entry *counted = piece ? counted_piece(b, c->first + 1, piece) : NULL;
     return counted ? text_last_word(entry_shown(counted)) : TEXT_EMPTY;

@@ -1,0 +1,12 @@
+/* build/yieldor.h: yields that are told from both ends.
+ * SPDX-License-Identifier: MIT */
+#ifndef DISHTAKE_BUILD_YIELDOR_H
+#define DISHTAKE_BUILD_YIELDOR_H
+
+#include "build/builder.h"
+
+/* "Six hungry lads, or nine who've eaten": sets the higher end where the words behind the match
+ * tell one. */
+void yield_with_other(const struct builder *b, const struct match *m, struct ratio *high);
+
+#endif

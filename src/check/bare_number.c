@@ -34,7 +34,10 @@ static bool counted(const struct checker *c, const struct ingredient *line)
         if (c->r->words.at[i].tag == TAG_OF && c->r->words.at[i + 1].tag == TAG_IT)
             return true; /* "Stock cubes, two of them" */
     return ratio_compare(line->amount.min, RATIO(COUNT_MOST)) < 0
-           && (one || (said && said->marks & (MARK_OF(plural) | MARK_OF(fish))));
+           && (one
+               || (said
+                   && (said->marks & (MARK_OF(plural) | MARK_OF(fish))
+                       || !(said->marks & MARK_OF(uncounted)))));
 }
 
 /* "Two tablespoons of vinegar, and three of oil": the unit is the one before; "110 of butter" has
@@ -74,9 +77,43 @@ static bool unit_behind(const struct checker *c, const struct ingredient *line)
     return false;
 }
 
+/* "Five hundred grams of butter, then four hundred of flour": what is weighed in one breath is weighed
+ * alike. Water after grams may be of either, and a small number is a count. */
+#define METRIC_WORDS 25
+#define METRIC_LEAST 20
+static bool metric_before(const struct checker *c, const struct ingredient *line)
+{
+    const size_t first = line->words.first;
+    struct span where;
+    if (ratio_compare(line->amount.min, RATIO(METRIC_LEAST)) < 0
+        || said_find(&c->sayings, c->r, "liquids", line->words, &where))
+        return false;
+    for (size_t i = first > METRIC_WORDS ? first - METRIC_WORDS : 0; i < first; i++) {
+        const struct word *w = &c->r->words.at[i];
+        if (w->tag == TAG_UNIT && w->entry && text_is(entry_value(w->entry), "gram"))
+            return true;
+    }
+    return false;
+}
+
+/* "And the ajvar. I said ten minutes": the number was said of something else, since it does not
+ * stand beside the food. */
+#define BESIDE_WORDS 8
+static bool number_beside(const struct checker *c, const struct ingredient *line)
+{
+    static const unsigned char TAGS[] = {TAG_NUMBER, TAG_ONES,     TAG_TEENS, TAG_TENS,
+                                         TAG_DOZEN,  TAG_FRACTION, TAG_ARTICLE, TAG_HUNDRED};
+    if (line->words.last >= line->words.first + BESIDE_WORDS)
+        return false;
+    for (size_t i = 0; i < sizeof TAGS; i++)
+        if (span_has_tag(c->r, line->words, TAGS[i]))
+            return true;
+    return false;
+}
+
 bool lacks_unit(const struct checker *c, const struct ingredient *line)
 {
-    return !counted(c, line) && !unit_before(c, line) && !unit_behind(c, line)
+    return number_beside(c, line) && !metric_before(c, line) && !counted(c, line) && !unit_before(c, line) && !unit_behind(c, line)
            && !said_with(c, "in_parts", line->words)
            && !said_with(c, "written_amount", line->words);
 }

@@ -23,8 +23,9 @@ static bool heat_said(const struct checker *c, const struct step *s, uint64_t ma
     const struct sentence *said = sentence_of(c->r, s->words.first);
     for (size_t i = said ? said->first : s->words.first; i <= s->words.last; i++) {
         const struct word *w = &c->r->words.at[i];
+        const bool cooks = w->tag != TAG_DONE && w->entry && w->entry->marks & marks;
         if (w->entry && !(w->scope & SCOPE_SUPPOSED)
-            && (text_is(entry_value(w->entry), of) || w->entry->marks & marks))
+            && (text_is(entry_value(w->entry), of) || cooks))
             return true;
     }
     return false;
@@ -77,6 +78,47 @@ static void find_temperature(struct checker *c, uint64_t marks, const char *of)
     size_t bakes = preheats ? needs_heat(c, marks, of, first + 1, true) : first;
     const struct step *s = &c->dish->steps.at[bakes == SIZE_MAX ? first : bakes];
     REPORT(c, no_temperature, subject_step(c->r, s), text_from(of));
+}
+
+/* Fat that stands so high in the pan fries what swims in it; less is for one side at a time. */
+#define DEEP_INCHES 1
+#define DEEP_CENTIMETERS 2
+static bool stands_deep(const struct ingredient *line)
+{
+    const struct text unit = line->amount.unit;
+    const int least = text_is(unit, "inch") ? DEEP_INCHES : DEEP_CENTIMETERS;
+    return line->amount.known && line->entry && line->entry->marks & MARK_OF(fat)
+           && (text_is(unit, "inch") || text_is(unit, "centimeter"))
+           && ratio_compare(line->amount.max, RATIO(least)) >= 0;
+}
+
+/* "Two inches of oil, three fifty, four at a time": told, though the builder left it out. */
+#define HEAT_WORDS 15
+static bool heat_beside(const struct checker *c, const struct ingredient *line)
+{
+    const size_t until = sentence_until(c->r, line->words.last + HEAT_WORDS);
+    for (size_t i = sentence_from(c->r, line->words.first); i < until; i++) {
+        const struct sentence *s = &c->r->sentences.at[i];
+        for (size_t n = s->match_first; n < s->match_first + s->match_count; n++) {
+            const struct match *m = &c->r->matches.at[n];
+            if (m->rule->kind == RULE_temperature && m->words.first > line->words.first
+                && m->words.first <= line->words.last + HEAT_WORDS)
+                return true;
+        }
+    }
+    return false;
+}
+
+/* "Two inches of oil, nice and hot": how hot was not heard. */
+static void find_deep_fat(struct checker *c)
+{
+    for (size_t i = 0; i < c->dish->ingredients.count; i++) {
+        const struct ingredient *line = &c->dish->ingredients.at[i];
+        if (!stands_deep(line) || temperature_of(c->dish, "oil") || heat_beside(c, line))
+            continue;
+        REPORT(c, no_temperature, subject_line(line), text_from("oil"));
+        return;
+    }
 }
 
 /* Words that carry a step on stand so near to it. */
@@ -172,6 +214,7 @@ void find_missing(struct checker *c)
 {
     find_temperature(c, MARK_OF(ovens), "oven");
     find_temperature(c, MARK_OF(deep), "oil");
+    find_deep_fat(c);
     find_times(c);
     find_yield(c);
 }

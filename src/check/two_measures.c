@@ -49,6 +49,11 @@ static bool of_two_foods(const struct checker *c, const struct match *a, const s
 static bool restated(const struct checker *c, const struct match *a, const struct match *b)
 {
     const struct word *w = c->r->words.at;
+    size_t foods = 0;
+    for (size_t i = a->words.last + 1; i < b->words.first; i++)
+        foods += w[i].tag == TAG_FOOD; /* "a pinch of salt, and cold water, about 100 mil" */
+    if (foods > 1)
+        return false;
     return b->words.first > a->words.last + 1 && b->words.first <= a->words.last + SAME_AMOUNT_WORDS
            && w[b->words.first].tag == TAG_HEDGE && w[b->words.first - 1].after >= AFTER_COMMA
            && w[b->words.last].after >= AFTER_COMMA && food_behind(c, a);
@@ -80,7 +85,8 @@ static void check_measures(struct checker *c, const struct match *a, const struc
 {
     struct amount one, other;
     if (!(same_again(c, "same_amount", a, b) || restated(c, a, b)) || !measured_in(c, a, &one)
-        || !measured_in(c, b, &other) || text_equal(one.unit, other.unit) || of_two_foods(c, a, b))
+        || !measured_in(c, b, &other) || text_equal(one.unit, other.unit) || of_two_foods(c, a, b)
+        || stands_behind(c, "apiece", b->words)) /* "two kilos, that's 500 grams a tin" */
         return;
     double as = amount_in(c, &one, one.unit, other.unit), said = ratio_double(other.min);
     if (as > 0 ? said > 0 && (as > said * ROUNDED || said > as * ROUNDED)

@@ -81,7 +81,6 @@ star anises	star anise	plural
 @marks uncounted spice savory
 fenugreek			ground fenugreek | fenugreek powder | methi | halba
 fenugreek seed			methi seed	noun
-fenugreek leaf			dried fenugreek leaf | methi leaf | kasoori methi | kasuri methi	noun
 mustard seed			yellow mustard seed | black mustard seed | brown mustard seed	noun
 mustard powder			dry mustard | ground mustard | dried mustard | english mustard powder | dry mustard powder
 garlic powder			granulated garlic | powdered garlic | garlic granules
@@ -142,7 +141,6 @@ gingerbread spice
 speculaas spice
 lavender			dried lavender | culinary lavender
 rose petal			dried rose petal	noun
-hibiscus			hibiscus flower | dried hibiscus | dried hibiscus flower
 italian seasoning		savory	italian herbs | dried italian herbs | dried italian seasoning | italian herb seasoning | mixed herbs | dried mixed herbs | mixed dried herbs | dried herbs
 herbes de provence			herbs de provence | provencal herbs
 cajun seasoning		savory	cajun spice | creole seasoning | cajun spice mix | blackened seasoning | blackening seasoning
@@ -181,6 +179,8 @@ basil			sweet basil | fresh basil
 thai basil			holy basil | fresh thai basil
 oregano			fresh oregano
 mexican oregano			fresh mexican oregano
+fenugreek leaf			dried fenugreek leaf | methi leaf | kasoori methi | kasuri methi	noun
+hibiscus			hibiscus flower | dried hibiscus | dried hibiscus flower
 thyme			lemon thyme | fresh thyme
 sage			fresh sage
 parsley			flat leaf parsley | italian parsley | curly parsley | flat parsley | fresh parsley

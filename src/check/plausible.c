@@ -148,10 +148,13 @@ static void check_line(struct checker *c, const struct range *g, const struct in
         f->source = table_cell(g->table, g->row, table_column(g->table, "source"));
 }
 
+/* A spoon of flour thickens a dish, or is on the board, and tells nothing of its salt. */
+#define BASE_LEAST 0.5
+
 static void check_amounts(struct checker *c, const struct range *g)
 {
     double base = cell(g, RANGE_PER).length ? base_of(c, g) : 1;
-    if (!(base > 0) || (cell(g, RANGE_WITH).length && !holds(c, cell(g, RANGE_WITH))))
+    if (!(base >= BASE_LEAST) || (cell(g, RANGE_WITH).length && !holds(c, cell(g, RANGE_WITH))))
         return;
     const struct foods foods = foods_in(cell(g, RANGE_FOODS));
     for (size_t i = 0; i < c->dish->ingredients.count; i++) {

@@ -154,7 +154,7 @@ full	full
 a few	a few		a few of | several
 a glug	a glug		a glug of | glug of | a good glug of | a big glug of | a nice glug of | a little glug of | a nice big glug of | a couple of glugs of | glugs of
 a squirt	a squirt		a big squirt of | a couple of squirts of | a few squirts of
-a hunk	a hunk		a hunk of | a wodge of | a curl of | curls of | a scrape of | a scraping of | scrapings of | a crank of | a few cranks of | cranks of | a tot of | a thimble of | a capful of | capful of | capfuls of | a cap of | a jug of | a mouthful of | a forkful of | a finger of | a slick of | a zigzag of | a bit more of
+a hunk	a hunk		a hunk of | a wodge of | a curl of | curls of | a scrape of | a scraping of | scrapings of | a crank of | a few cranks of | cranks of | a tot of | a thimble of | a capful of | capful of | capfuls of | a cap of | a jug of | a mouthful of | a forkful of | a finger of | two fingers of | three fingers of | a couple of fingers of | fingers of | a thread of | a slick of | a zigzag of | a bit more of
 a dollop	a dollop		a dollop of | dollop of | a big dollop of | a good dollop of | dollops of
 a blob	a blob		a blob of | blob of | blobs of | a glob of | globs of | a slather of | a schmear of
 a pat	a pat		a pat of | pat of | pats of | a little pat of
@@ -165,16 +165,16 @@ a bit	a bit		a bit of | a little bit | a little bit of | a tiny bit | a tiny bit
 a touch	a touch		a touch of | just a touch of | a lick of | a suggestion of | touch of
 a squeeze	a squeeze		a squeeze of | a good squeeze of | a big squeeze of | squeeze of | a spritz of | a spritz
 a sprinkle	a sprinkle		a sprinkle of | a sprinkling of | a few sprinkles of | a couple of sprinkles of | a sprinkling | a good sprinkle of | a light sprinkling of | sprinkle of | sprinkling of | a shower of | a scattering of | a dusting of | a dusting | a light dusting of | a flurry of
-a grind	a grind		a grind of | a few grinds of | few grinds of | grinds of | a twist of | a few twists of | few twists of | twists of | a crack of | a few cracks of | few cracks of | cracks of | a good grind of | a few turns of | a good grinding of | a grinding of
+a grind	a grind		a grind of | a few grinds of | few grinds of | grinds of | a twist of | a few twists of | few twists of | twists of | a crack of | a few cracks of | few cracks of | cracks of | a good grind of | a few turns of | few turns of | turns of | a good few turns of | a good grinding of | a grinding of
 a lot	a lot		a lot of | lots of | lots | plenty of | plenty | loads of | tons of | a ton of | heaps of | a load of | a heap of | a whole heap of | a good lot of | a nice lot of | a whole lot of | oodles of
 a good amount	a good amount		a good amount of | a decent amount of | a fair bit of | a good bit of | a fair amount of | a generous amount of | a nice amount of | a good quantity of | a large amount of | a healthy amount of | quite a bit of | quite a lot of | a big amount of
 enough	enough		just enough | enough of | as much as you need | as needed | as required | as necessary | whatever amount of
 a coating	some		a thin layer of | a layer of | a coating of | a thin coating of | a smear of | a film of | a swirl of | swirl of | a swipe of
-a grating	a grating		a grating of | a good grating of | a little grating of | a few gratings of | gratings of | grating of | a few scrapes of | scrapes of | a few scrapes | a couple of scrapes
-a swig	some		a squirt of | squirt of | squirts of | a good squirt of | a little squirt of | a dab of | dab of | dabs of | a trickle of | trickle of | a dribble of | dribble of | a shot of | shot of | shots of | a jigger of | jigger of | jiggers of | a nip of | slug of | a good slug of | a big slug of | a swig of | a slug of | a slosh of | slosh of | big slosh of | a good slosh of | a stack of | a shake of | a good shake of | a couple of shakes of | a few shakes of | few shakes of | shakes of | a few drops of | few drops of | a few dashes of | a few splashes of | a lashing of | lashings of | a good pour of | a mound of | a pile of | a blanket of
+a grating	a grating		a grate of | grate of | a good grate of | a grating of | a good grating of | a little grating of | a few gratings of | gratings of | grating of | a few scrapes of | scrapes of | a few scrapes | a couple of scrapes
+a swig	some		a squirt of | squirt of | squirts of | a good squirt of | a little squirt of | a dab of | dab of | dabs of | a trickle of | trickle of | a dribble of | dribble of | a shot of | shot of | shots of | a jigger of | jigger of | jiggers of | a nip of | slug of | a good slug of | a big slug of | a swig of | a slug of | a slurp of | a good slurp of | a gulp of | a glimmer of | a lug of | a good lug of | a slosh of | slosh of | big slosh of | a good slosh of | a stack of | a shake of | a good shake of | a couple of shakes of | a few shakes of | few shakes of | shakes of | a few drops of | few drops of | a few dashes of | a few splashes of | a lashing of | lashings of | a good pour of | a mound of | a pile of | a blanket of
 
 @marks again
-same amount	same amount		the same amount of | same amount of | the same again of | same again of | the same of | an equal amount of | equal amount of | the same weight of | the same quantity of | the same measure of | as much again of
+same amount	same amount		the same amount of | same amount of | the same again of | same again of | the same of | same of | same weight of | same quantity of | an equal amount of | equal amount of | the same weight of | the same quantity of | the same measure of | as much again of
 
 @tag MORE
 @marks

@@ -273,7 +273,9 @@ void build_line(struct builder *b, const struct chunk *c, size_t index)
     read_food(b, &f);
     if (tells_more(b, &f))
         return;
-    f.share = text_is(c->match->rule->option, "share");
+    f.share = text_is(c->match->rule->option, "share")
+              || (text_is(c->match->rule->option, "part") && !f.said.amount.unit.length
+                  && find_food(b, f.entry, f.name)); /* "half of butter goes in now" */
     f.used = is_used_here(b, c, index, &f.said);
     take_food(b, &f);
 }

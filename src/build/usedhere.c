@@ -100,13 +100,17 @@ static bool is_tasted_next(const struct builder *b, size_t index)
     if (!is_bare_seasoning(b, index))
         return false;
     size_t next = index + 1;
-    while (next < b->chunks.count
-           && (b->chunks.at[next].tag == TAG_AND || b->chunks.at[next].tag == TAG_YOU
-               || b->chunks.at[next].tag == TAG_ME || is_bare_seasoning(b, next)))
-        next++; /* "salt, you taste it" */
+    bool who = false;
+    for (; next < b->chunks.count; next++) { /* "salt, you must taste it" */
+        const unsigned char tag = b->chunks.at[next].tag;
+        who |= tag == TAG_YOU || tag == TAG_ME;
+        if (tag != TAG_AND && tag != TAG_YOU && tag != TAG_ME && tag != TAG_WILL
+            && !is_bare_seasoning(b, next))
+            break;
+    }
     return next < b->chunks.count && b->chunks.at[next].tag == TAG_ACTION
            && chunk_marks(&b->chunks.at[next]) & MARK_OF(tastes)
-           && chunk_tag(&b->chunks, next + 1) == TAG_IT;
+           && (who || chunk_tag(&b->chunks, next + 1) == TAG_IT);
 }
 
 /* "It'll want salt", "mine needs pepper": what the dish asks for; "you need salt" is a list. */
@@ -252,6 +256,21 @@ bool goes_in_again(const struct builder *b, size_t index, const struct ingredien
     return is_coating(b, index);
 }
 
+/* "Salt at the end.", "rub it in, and salt till it's right": salt or pepper that is named goes in,
+ * unless it is told why none does ("salt it does not need", "it's salt"). */
+static bool is_salt_or_pepper(const struct builder *b, const struct chunk *c, size_t index)
+{
+    const struct entry *food = entry_at(b->r, match_slot(c->match, SLOT_food));
+    if (!food
+        || (!(food->marks & MARK_OF(salt)) && !step_words_list(b->k, "pepper", entry_value(food)))
+        || is_the_food(b, c))
+        return false;
+    const unsigned char next = chunk_tag(&b->chunks, index + 1),
+                        before = index ? chunk_tag(&b->chunks, index - 1) : (unsigned char) TAG_SO;
+    return next != TAG_NOT && next != TAG_IT && before != TAG_OR && before != TAG_THERE
+           && before != TAG_OF && before != TAG_NOT && before != TAG_EATER;
+}
+
 bool is_used_here(const struct builder *b, const struct chunk *c, size_t index,
                   const struct said_amount *said)
 {
@@ -260,6 +279,7 @@ bool is_used_here(const struct builder *b, const struct chunk *c, size_t index,
     if (b->r->punctuated && gives_reason(b, index))
         return false; /* "shake the jar, because the oil sits on the top" */
     return b->cooks || is_listed(b, index) || is_tasted_for(b, index) || is_seasoning_alone(b)
-           || is_next_in(b) || is_next_food(b, c, index) || is_put_there(b, c, index)
+           || is_salt_or_pepper(b, c, index) || is_next_in(b) || is_next_food(b, c, index)
+           || is_put_there(b, c, index)
            || c->scope & (SCOPE_BESIDE | SCOPE_GARNISH | SCOPE_TASTE | SCOPE_OPTIONAL);
 }

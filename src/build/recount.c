@@ -30,6 +30,9 @@ bool sizes_spoons(const struct builder *b, const struct ingredient *line, const 
                    && c->first - told_end(b, line) <= SIZE_WORDS));
 }
 
+/* "Peppers, the long ones, ten.": so many words at most tell of which sort they are. */
+#define SORT_WORDS 7
+
 /* "Now onions. Two, roughly chopped.", "I take four for this": a number alone, soon behind a food
  * that has no amount. */
 static bool counts_last(const struct builder *b, const struct ingredient *line, size_t index)
@@ -42,7 +45,10 @@ static bool counts_last(const struct builder *b, const struct ingredient *line, 
     if (((line->amount.known || said_at(b, c->first) - line->at > DELAY_SECONDS) && !anew)
         || line->to_taste || is_left_out(c))
         return false;
-    const bool apart = anew && c->first && b->r->words.at[c->first - 1].after == AFTER_COMMA;
+    const bool apart = c->first && b->r->words.at[c->first - 1].after == AFTER_COMMA
+                       && (anew
+                           || (c->first - line->words.last <= SORT_WORDS && line->entry
+                               && !(line->entry->marks & MARK_OF(uncounted))));
     if (!index || (index == 1 && before == TAG_SO) || apart)
         return ends;
     const bool takes = before == TAG_HAVE || is_step_word(b, c - 1, "uses");

@@ -23,6 +23,10 @@ void set_scope(struct ingredient *line, unsigned scope);
 /* Spoken of again; where that is in a step (`used`), a food that was only mentioned does go in. */
 void use_again(struct builder *b, struct ingredient *old, const struct chunk *c, bool used);
 
+/* water.c. How water goes in that chunk `index` names without an amount: not at all, or nobody
+ * knows; if an amount follows; to cover what is there. */
+enum water { WATER_NONE, WATER_ANNOUNCED, WATER_COVERS };
+enum water water_goes_in(const struct builder *b, size_t index);
 /* package.c. "A can of milk, twelve ounces, a cup of sugar": the size of the last line's package,
  * which stands before an amount and a food that it is not of; `said` becomes that food's own. */
 void take_size(struct builder *b, const struct chunk *c, size_t index, struct said_amount *said);

@@ -20,13 +20,6 @@ static bool is_too_vague(const struct entry *food, const struct said_amount *sai
     return kind || water;
 }
 
-/* "And water. A cup and a half.": it is announced, its amount comes next. */
-static bool is_announced(const struct builder *b, size_t index, const struct entry *food)
-{
-    return food->marks & MARK_OF(water) && index + 1 == b->chunks.count && index <= 2
-           && (!index || b->chunks.at[0].tag == TAG_SO || b->chunks.at[0].tag == TAG_AND);
-}
-
 /* "Put in one mustard seed, if it jumps, the oil is ready": of some foods one is only a test. */
 static bool is_test(const struct builder *b, const struct chunk *c, const struct said_amount *said)
 {
@@ -269,7 +262,7 @@ bool is_no_line(const struct builder *b, size_t index, const struct entry *food,
 {
     return (!old
             && ((is_too_vague(food, said, b->chunks.at[index].scope)
-                 && !is_announced(b, index, food))
+                 && (!(food->marks & MARK_OF(water)) || water_goes_in(b, index) == WATER_NONE))
                 || is_purpose(b, index, said) || is_near(b, index, said)
                 || is_jarred(b, index, food, said) || is_taken_out(b, index, said)
                 || is_of_the_pot(b, index, food)))

@@ -276,6 +276,9 @@ bool is_used_here(const struct builder *b, const struct chunk *c, size_t index,
 {
     if (said->amount.known || said->vague || said->more)
         return true;
+    const struct entry *food = entry_at(b->r, match_slot(c->match, SLOT_food));
+    if (food && food->marks & MARK_OF(water) && !(c->scope & (SCOPE_TASTE | SCOPE_OPTIONAL)))
+        return water_goes_in(b, index) == WATER_COVERS;
     if (b->r->punctuated && gives_reason(b, index))
         return false; /* "shake the jar, because the oil sits on the top" */
     return b->cooks || is_listed(b, index) || is_tasted_for(b, index) || is_seasoning_alone(b)

@@ -63,12 +63,12 @@ cinnamon			ground cinnamon | cinnamon powder | canela | mexican cinnamon | cassi
 @marks spice
 cinnamon stick			cinnamon bark | cinnamon quill | cassia bark	noun
 @marks uncounted spice
-nutmeg			ground nutmeg | whole nutmeg
+nutmeg			ground nutmeg | whole nutmeg | nut meg
 mace			ground mace | blade mace | blade of mace
 # "clove" is first the clove of garlic (units.lex).
 ground clove	clove		ground cloves | clove powder
 whole clove			clove	noun
-allspice			ground allspice | pimento powder
+allspice			ground allspice | pimento powder | all spice | ground all spice
 allspice berry	allspice		whole allspice	noun
 cardamom			ground cardamom | cardamom powder | elaichi
 @marks spice
@@ -116,7 +116,7 @@ vadouvan
 hawaij
 five spice			five spice powder | chinese five spice | chinese five spice powder | 5 spice
 @marks spice savory
-peppercorn			black peppercorn | whole peppercorn | whole black peppercorn | whole black pepper | white peppercorn	noun
+peppercorn			black peppercorn | whole peppercorn | whole black peppercorn | whole black pepper | white peppercorn | pepper corn | black pepper corn	noun
 @marks uncounted spice
 green peppercorn		savory	pink peppercorn	noun
 shichimi togarashi			togarashi | seven spice
@@ -184,7 +184,7 @@ hibiscus			hibiscus flower | dried hibiscus | dried hibiscus flower
 thyme			lemon thyme | fresh thyme
 sage			fresh sage
 parsley			flat leaf parsley | italian parsley | curly parsley | flat parsley | fresh parsley
-peppermint			fresh peppermint
+peppermint			fresh peppermint | pepper mint
 dill			dill weed | dill frond | fresh dill
 chive			garlic chive | chinese chive | fresh chive
 tarragon			fresh tarragon
@@ -326,7 +326,7 @@ chipotle	chipotle pepper		chipotle pepper | chipotle chile | chipotle chili | ch
 eggplant			aubergine | baby aubergine | japanese eggplant | chinese eggplant | italian eggplant | brinjal | globe eggplant | garden egg | thai aubergine | apple eggplant | pea aubergine
 squash		generic	summer squash | winter squash
 yellow squash			yellow summer squash | pattypan squash | crookneck squash | yellow zucchini | yellow courgette
-butternut squash			butternut | butternut pumpkin
+butternut squash			butternut | butternut pumpkin | butter nut squash | butter nut
 acorn squash
 spaghetti squash
 delicata squash			delicata
@@ -405,7 +405,7 @@ greens		uncounted generic	leafy greens | asian greens | green vegetables | winte
 arugula		uncounted	rocket | baby arugula | wild rocket | roquette	none
 komatsuna		uncounted	choy sum | yu choy	none
 cress		uncounted	garden cress | mustard and cress	none
-watercress		uncounted	land cress | upland cress	none
+watercress		uncounted	land cress | upland cress | water cress	none
 endive			belgian endive | chicory | curly endive | escarole | frisee
 radicchio			treviso | red chicory
 fennel			bulb fennel | florence fennel
@@ -465,7 +465,7 @@ pear			bartlett pear | bosc pear | conference pear | anjou pear | comice pear
 asian pear			nashi pear | korean pear
 quince
 mandarin			mandarin orange | clementine | satsuma | tangerine | canned mandarin
-grapefruit			pink grapefruit | ruby grapefruit
+grapefruit			pink grapefruit | ruby grapefruit | grape fruit
 pomelo
 kumquat
 bergamot
@@ -477,9 +477,9 @@ raspberry			fresh raspberry
 frozen raspberry
 blueberry			fresh blueberry
 frozen blueberry
-blackberry			bramble | boysenberry
+blackberry			bramble | boysenberry | black berry
 cranberry			fresh cranberry | frozen cranberry
-gooseberry
+gooseberry			goose berry
 mulberry
 elderberry
 lingonberry
@@ -516,7 +516,7 @@ fig			fresh fig | black mission fig
 dried fig
 melon		generic	galia melon | honeydew melon | honeydew
 cantaloupe			cantaloupe melon | rockmelon
-watermelon
+watermelon			water melon
 kiwi			kiwifruit | kiwi fruit
 passion fruit			passionfruit | passion fruit pulp
 guava
@@ -1105,7 +1105,7 @@ sorghum
 fonio
 rye berry				noun
 wheat berry				noun
-popcorn			popping corn | popcorn kernel | popped popcorn
+popcorn			popping corn | popcorn kernel | popped popcorn | pop corn
 grain		generic		noun
 
 # --- pasta and noodles ---
@@ -1226,7 +1226,7 @@ egg replacer
 @marks uncounted
 almond			whole almond | blanched almond | almond half | marcona almond
 flaked almond			sliced almond | slivered almond | almond flake | almond sliver
-walnut			walnut half | english walnut | black walnut
+walnut			walnut half | english walnut | black walnut | wall nut
 pecan			pecan half | pecan nut
 hazelnut			filbert | cobnut
 cashew			cashew nut | roasted cashew
@@ -1234,7 +1234,7 @@ pistachio			pistachio nut
 macadamia			macadamia nut
 brazil nut
 pine nut			pignoli | pine kernel | pinenut | pinon
-peanut			roasted peanut | groundnut | monkey nut | salted peanut | dry roasted peanut
+peanut			roasted peanut | groundnut | monkey nut | salted peanut | dry roasted peanut | pea nut
 chestnut			roasted chestnut | vacuum packed chestnut
 candlenut			candle nut
 tiger nut
@@ -1364,7 +1364,7 @@ chocolate candy			chocolate button	noun
 candy cane			peppermint candy	noun
 candy melt			candy coating | almond bark | chocolate coating	noun
 sprinkles			hundreds and thousands | nonpareils | jimmies | rainbow sprinkles | chocolate sprinkles | sugar strands
-marshmallow			mini marshmallow | miniature marshmallow	noun
+marshmallow			mini marshmallow | miniature marshmallow | marsh mallow | mini marsh mallow	noun
 marshmallow fluff	marshmallow creme		marshmallow creme | marshmallow cream
 fondant			fondant icing | ready to roll icing | royal icing
 gummy candy			gumdrop | jelly bean | gummy bear	noun
@@ -1689,7 +1689,7 @@ bread		uncounted generic aside	sandwich bread | stale bread | day old bread | sl
 white bread		uncounted
 whole wheat bread		uncounted	brown bread | wholemeal bread | whole grain bread | multigrain bread
 crusty bread		uncounted aside	country bread | rustic bread | artisan bread | french bread | italian bread | french loaf | peasant bread
-sourdough		uncounted	sourdough bread | sourdough loaf
+sourdough		uncounted	sourdough bread | sourdough loaf | sour dough
 rye bread		uncounted	dark rye bread | pumpernickel | pumpernickel bread | dark rye
 baguette			french stick | french baguette
 ciabatta			ciabatta roll | ciabatta bread

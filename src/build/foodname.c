@@ -3,6 +3,7 @@
 #include "build/line.h"
 
 #include "base/arena.h"
+#include "build/wording.h"
 #include "match/capture.h"
 
 /* Whether the words are one entry of the lexicon. */
@@ -11,11 +12,36 @@ static bool is_one_entry(const struct builder *b, struct span food)
     return entry_at(b->r, food) && b->r->words.at[food.last].entry_first == food.first;
 }
 
+/* "Butter milk" and "buttermilk": the same letters. */
+static bool is_written_apart(struct text apart, struct text whole)
+{
+    size_t n = 0;
+    for (size_t i = 0; i < apart.length; i++)
+        if (apart.at[i] != ' ' && (n == whole.length || apart.at[i] != whole.at[n++]))
+            return false;
+    return n == whole.length && apart.length > whole.length;
+}
+
+/* "Russets" for russet potatoes, "soy": the name without what it is a sort of. */
+static bool lacks_kind(const struct builder *b, struct text shown, struct text whole)
+{
+    const size_t n = shown.length;
+    return whole.length > n && whole.at[n] == ' ' && text_equal(text_slice(whole, 0, n), shown)
+           && step_words_list(b->k, "sorts", text_slice(whole, n + 1, whole.length));
+}
+
+/* As it was said, but in one word what captions only write apart, and with what it is a sort of. */
+static struct text shown_food(const struct builder *b, const struct entry *food)
+{
+    const struct text shown = entry_shown(food), whole = entry_value(food);
+    return is_written_apart(shown, whole) || lacks_kind(b, shown, whole) ? whole : shown;
+}
+
 struct text name_of_food(struct builder *b, struct span food)
 {
     const struct entry *last = entry_at(b->r, food);
     size_t begin = last ? b->r->words.at[food.last].entry_first : food.last;
-    struct text name = last ? entry_shown(last) : b->r->words.at[food.last].key;
+    struct text name = last ? shown_food(b, last) : b->r->words.at[food.last].key;
     for (size_t i = begin; i-- > food.first;)
         name = arena_format(b->r->arena, "%.*s %.*s", TEXT(b->r->words.at[i].key), TEXT(name));
     return name;

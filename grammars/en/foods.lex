@@ -32,6 +32,7 @@ ice			crushed ice
 ice cube	ice			noun
 sparkling water			soda water | club soda | seltzer | carbonated water | fizzy water | mineral water
 rose water			rosewater
+kewra water			kewra | kewra essence | screwpine essence
 orange blossom water			orange flower water
 @marks uncounted spice
 black pepper			ground black pepper | cracked black pepper | black pepper powder | cracked pepper | ground pepper | milled pepper
@@ -41,8 +42,8 @@ pepper	black pepper
 # --- spices ---
 @forms none
 @marks uncounted spice savory
-cumin			ground cumin | cumin powder | jeera powder | geera | ground geera | roasted geera | roast geera | roasted cumin | roasted ground cumin
-cumin seed			jeera | whole cumin | geera seed | zeera	noun
+cumin			ground cumin | cumin powder | jeera powder | geera | ground geera | roasted geera | roast geera | roasted cumin | roasted ground cumin | roasted cumin powder | roast cumin powder | toasted cumin powder
+cumin seed			jeera | whole cumin | geera seed | zeera | jira | roasted zeera | roasted jeera	noun
 ground coriander			coriander powder | dhania powder | dhaniya powder | dhania | dhaniya
 coriander seed			whole coriander	noun
 turmeric			ground turmeric | turmeric powder | haldi | haldi powder
@@ -70,7 +71,7 @@ ground clove	clove		ground cloves | clove powder
 whole clove			clove	noun
 allspice			ground allspice | pimento powder | all spice | ground all spice
 allspice berry	allspice		whole allspice	noun
-cardamom			ground cardamom | cardamom powder | elaichi
+cardamom			ground cardamom | cardamom powder | elaichi | elaichi powder | elachi powder
 @marks spice
 cardamom pod			green cardamom pod | green cardamom | whole cardamom pod | cardamom seed | cardamoms	noun
 @marks uncounted spice
@@ -255,10 +256,12 @@ roasted garlic		uncounted		none
 black garlic		uncounted		none
 wild garlic		uncounted	ramp | ramson | ramps | green garlic | garlic scape
 galangal		uncounted		none
+kencur		uncounted	sand ginger | aromatic ginger | kencur powder	none
 fresh turmeric		uncounted	turmeric root | fresh turmeric root	none
 horseradish		uncounted	fresh horseradish | horseradish root	none
 wasabi		uncounted	wasabi paste | fresh wasabi	none
 celery		uncounted	celery heart	none
+celery leaf		uncounted	leaves of celery | celery top	noun:celery leaves
 celeriac			celery root | celery knob
 parsnip
 turnip			baby turnip | white turnip | shalgam
@@ -860,6 +863,7 @@ ribs	rib	plural		none
 rack of lamb
 lamb		uncounted	lamb meat | stewing lamb | lamb stew meat | hogget
 lamb leg	leg of lamb		leg of lamb | boneless leg of lamb
+hogget leg	hogget leg	uncounted	leg of hogget | hogget shoulder | shoulder of hogget
 lamb shoulder			shoulder of lamb
 lamb chop			lamb cutlet | lamb loin chop | lamb rib chop
 veal chop
@@ -870,6 +874,8 @@ lamb rib
 mutton		uncounted
 goat		uncounted	goat meat
 venison		uncounted
+venison loin	venison	uncounted	loin of venison | venison haunch | haunch of venison
+venison steak
 rabbit
 hare
 wild boar
@@ -918,7 +924,7 @@ gyro meat			kebab meat
 fish		generic	fish fillet | fish steak | whole fish | fish piece | oily fish
 white fish			firm white fish | flaky white fish | firm fish | snoek
 salmon			salmon steak | salmon portion | side of salmon | salmon filet | wild salmon | sockeye salmon
-cod			cod loin | black cod | cod filet | blue cod
+cod			cod loin | black cod | cod filet | blue cod | cod tongue | cod cheek
 haddock
 smoked haddock			finnan haddie | arbroath smokie
 kipper
@@ -927,7 +933,7 @@ fish cake
 fish stick			fish finger | fish fingers
 pollock			pollack | coley | saithe
 hake
-halibut			halibut steak
+halibut			halibut steak | halibut cheek
 monkfish			monkfish tail
 tilapia
 catfish			basa
@@ -1024,6 +1030,7 @@ self raising flour	self-rising flour		self rising flour | self raising | self ri
 cake flour
 pastry flour
 whole wheat flour			wholemeal flour | wholemeal | wholewheat flour | whole meal flour | whole wheat pastry flour | white whole wheat flour | strong wholemeal flour | atta flour | atta | wholegrain flour | graham flour | brown flour
+chapati flour	whole wheat flour		coarse chapati flour | chapatti flour
 rye flour			rye | dark rye flour | light rye flour | pumpernickel flour | wholegrain rye flour
 spelt flour			white spelt flour
 buckwheat flour
@@ -1176,6 +1183,7 @@ brown lentil
 red lentil			split red lentil | masoor dal | orange lentil
 black lentil			beluga lentil | urad dal | urad | black gram
 split pea			yellow split pea | green split pea | chana dal | toor dal
+roasted gram		uncounted	pottukadalai | fried gram | roasted chana dal
 mung bean			moong dal | mung dal | split mung bean
 marrowfat pea			mushy pea
 adzuki bean			azuki bean
@@ -1308,6 +1316,8 @@ rock sugar
 sweetener		generic	liquid stevia | granular sweetener blend | sugar substitute | artificial sweetener | stevia | erythritol | monk fruit sweetener | xylitol | granular sweetener
 honey			runny honey | clear honey | liquid honey | manuka honey | thyme honey | heather honey | acacia honey | clover honey | chestnut honey
 maple syrup			pure maple syrup
+strawberry syrup
+fruit syrup
 molasses			treacle | black treacle | blackstrap molasses | unsulfured molasses | fancy molasses | cooking molasses
 agave	agave syrup		agave syrup | agave nectar
 rice syrup			brown rice syrup
@@ -1316,6 +1326,7 @@ barley malt syrup	malt syrup		malt syrup | malt extract
 @marks uncounted leavening
 baking powder			double acting baking powder
 baking soda			bicarbonate of soda | bicarb | bicarb soda | bicarb of soda | sodium bicarbonate | bicarbonate | bread soda
+fruit salt			eno | eno fruit salt
 soda	baking soda
 yeast			active yeast | active dry | active dry yeast | dry yeast | dried yeast | dried active yeast | active dried yeast | packet yeast
 instant yeast			fast action yeast | easy bake yeast | rapid rise yeast | quick yeast | fast acting yeast | fast action dried yeast | bread machine yeast | instant dried yeast | instant dry yeast | easy blend yeast | quick rise yeast
@@ -1336,6 +1347,7 @@ maple extract			maple flavoring
 rum extract
 banana extract
 pandan extract			pandan essence
+pandan paste		uncounted
 coffee extract
 food coloring			pink colouring | pink coloring | red colouring | green colouring | yellow colouring | blue colouring | orange colouring | black colouring | food color | food colour | paste food coloring | food colouring | red food coloring | gel food coloring | green food coloring | food dye | yellow food coloring | red food colouring | gel food colouring
 cocoa powder			cocoa | unsweetened cocoa powder | unsweetened cocoa | dutch process cocoa | dutch process cocoa powder | dutch cocoa | natural cocoa | natural cocoa powder | cacao powder | baking cocoa | cacao
@@ -1409,7 +1421,7 @@ raspberry puree			raspberry coulis | strawberry puree
 # The same, but neither sweet nor savory by itself.
 @marks uncounted
 cream of tartar
-citric acid
+citric acid			tartaric acid
 gelatin			gelatine | gelatin powder | unflavored gelatin | powdered gelatin | powdered gelatine | gelatine leaf | leaf gelatine | sheet gelatin | gelatin sheet | unflavoured gelatine
 pectin			powdered pectin | liquid pectin
 xanthan gum			xanthan
@@ -1734,7 +1746,7 @@ cracker			butter flavored cracker | saltine | saltine cracker | butter cracker |
 graham cracker			honey graham cracker | digestive biscuit | digestive | graham cracker crumb | graham wafer | graham crumb | digestive biscuit crumb | graham cracker square
 rice cracker			prawn cracker
 oatcake
-papadum		aside	poppadom | papad
+papadum		aside	poppadom | papad | pappadam | papadam
 potato chip			potato crisp
 crisps	potato chip	plural		none
 french fry		aside	oven chip | frozen french fry | chip | steak fry
@@ -2297,9 +2309,9 @@ jerk seasoning paste	jerk paste
 chicken spice			braai spice | aromat seasoning | barbecue spice
 dried coriander
 @marks uncounted spice
-marigold petal			dried marigold	noun
+marigold petal			dried marigold | marigold | imeretian saffron	noun
 @marks uncounted savory
-kudampuli	goraka		gambooge | asam keping | asam gelugor
+kudampuli	goraka		gambooge | asam keping | asam gelugor | kudam puli | kodampuli | malabar tamarind | smoked tamarind
 cassareep
 soup soy sauce	soy sauce		guk ganjang
 plum extract			green plum syrup

@@ -7,12 +7,12 @@
 #include "match/capture.h"
 #include "match/subject.h"
 
-/* Words that stand in no lexicon, with no comma behind. */
+/* Words that stand in no lexicon, with no comma behind; or "of the same yoghurt". */
 static bool is_unknown(const struct builder *b, struct span words)
 {
     for (size_t i = words.first; i <= words.last; i++)
-        if (b->r->words.at[i].entry || b->r->words.at[i].after >= AFTER_COMMA
-            || b->r->words.at[i].filler)
+        if ((b->r->words.at[i].entry && !step_words_list(b->k, "same", b->r->words.at[i].key))
+            || b->r->words.at[i].after >= AFTER_COMMA || b->r->words.at[i].filler)
             return false;
     return true;
 }
@@ -271,7 +271,7 @@ void build_line(struct builder *b, const struct chunk *c, size_t index)
     if (corrects_denied(b, index) || !names_food(b, &f))
         return;
     read_food(b, &f);
-    if (tells_more(b, &f))
+    if (is_piece_food(b, c, f.entry, &f.said) || tells_more(b, &f))
         return;
     f.share = text_is(c->match->rule->option, "share")
               || (text_is(c->match->rule->option, "part") && !f.said.amount.unit.length

@@ -13,7 +13,9 @@ double said_at(const struct builder *b, size_t word)
 bool is_left_out(const struct chunk *c)
 {
     unsigned never = SCOPE_NOT_DONE | SCOPE_TITLE | SCOPE_YIELD | SCOPE_UNTIL;
-    if (c->match && !span_is_empty(match_slot(c->match, SLOT_amount)))
+    if (c->match
+        && (!span_is_empty(match_slot(c->match, SLOT_amount))
+            || !span_is_empty(match_slot(c->match, SLOT_number))))
         never &= ~(unsigned) SCOPE_TITLE; /* "so it's two cloves of garlic" names no dish */
     if (c->scope & SCOPE_OPTIONAL)
         never &= ~(unsigned) SCOPE_UNREAL; /* "if you like" is a condition too */

@@ -30,7 +30,11 @@ enum water water_goes_in(const struct builder *b, size_t index);
 /* package.c. "A can of milk, twelve ounces, a cup of sugar": the size of the last line's package,
  * which stands before an amount and a food that it is not of; `said` becomes that food's own. */
 void take_size(struct builder *b, const struct chunk *c, size_t index, struct said_amount *said);
-/* piecefood.c. "Four cloves, a stick of cinnamon": of two amounts before the food the first is a
+/* piecefood.c. "Four cloves, the spice": makes the line of the piece, where the food only says of
+ * which sort it is; false where it is not so. */
+bool is_piece_food(struct builder *b, const struct chunk *c, const struct entry *food,
+                   const struct said_amount *said);
+/* "Four cloves, a stick of cinnamon": of two amounts before the food the first is a
  * food of its own, and makes its line; `said` becomes the second. */
 void take_piece_food(struct builder *b, const struct chunk *c, const struct entry *food,
                      struct said_amount *said);

@@ -56,6 +56,13 @@ bool build_piece_food(struct builder *b, const struct chunk *c, struct span amou
     return true;
 }
 
+bool is_piece_food(struct builder *b, const struct chunk *c, const struct entry *food,
+                   const struct said_amount *said)
+{
+    return food && food->marks & MARK_OF(generic) && food->marks & MARK_OF(spice)
+           && build_piece_food(b, c, (struct span){c->first, c->last}, said);
+}
+
 void take_piece_food(struct builder *b, const struct chunk *c, const struct entry *food,
                      struct said_amount *said)
 {

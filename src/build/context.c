@@ -208,10 +208,16 @@ static bool has_fat_behind(const struct builder *b, size_t verb)
     return food && food->marks & MARK_OF(fat);
 }
 
+/* What a place begins with that is a condition, and no thing that the sentence names. */
+#define CONDITION '@'
+
 /* Whether the dish is in such a place now: what heats it, the part that is made, or a thing that
  * the sentence names by one word. */
 static bool is_place(const struct builder *b, struct text place, uint64_t heat, size_t verb)
 {
+    if (!place.length || place.at[0] != CONDITION)
+        return text_equal(place, b->group) || names(b, place, verb);
+    place = text_slice(place, 1, place.length);
     if (text_is(place, "boils"))
         return heat & MARK_OF(boils);
     if (text_is(place, "ovens"))
@@ -264,9 +270,7 @@ static bool is_place(const struct builder *b, struct text place, uint64_t heat, 
         return is_returned(b, verb);
     if (text_is(place, "side"))
         return is_laid(b, verb);
-    if (text_is(place, "finish"))
-        return ends_on_top(b, verb) && !is_poured(b);
-    return text_equal(place, b->group) || names(b, place, verb);
+    return text_is(place, "finish") && ends_on_top(b, verb) && !is_poured(b);
 }
 
 /* The row's action for `said` here; `said` itself when none fits. */

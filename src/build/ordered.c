@@ -192,15 +192,13 @@ static enum verdict is_shortened(const struct asked *q)
 /* "Wash the boards", "wipe down the counter" */
 static bool is_tidying(const struct builder *b, size_t i)
 {
-    const struct chunk *c = &b->chunks.at[i];
-    if (!c->entry || !step_words_list(b->k, "cleans", entry_value(c->entry)))
-        return false;
     size_t n = i + 1;
     while (chunk_tag(&b->chunks, n) == TAG_THE || chunk_tag(&b->chunks, n) == TAG_ARTICLE
            || chunk_tag(&b->chunks, n) == TAG_STATE || chunk_tag(&b->chunks, n) == TAG_SIZE)
         n++;
     unsigned char tag = chunk_tag(&b->chunks, n);
-    return tag == TAG_VESSEL || tag == TAG_TOOL || tag == TAG_OVEN;
+    return (tag == TAG_VESSEL || tag == TAG_TOOL || tag == TAG_OVEN)
+           && step_words_list(b->k, "cleans", entry_value(b->chunks.at[i].entry));
 }
 
 /* "You can eat them after an hour": leave, not an order. */
@@ -266,7 +264,7 @@ static enum verdict listen(struct asked *q)
 enum verdict order_of(const struct builder *b, size_t i)
 {
     const struct chunk *c = &b->chunks.at[i];
-    if (is_tidying(b, i))
+    if (is_verb_word(c) && is_tidying(b, i))
         return NEVER;
     if (c->tag != TAG_ACTION || c->scope & (SCOPE_NOT_DONE | SCOPE_UNTIL)
         || b->sentence->flags & SENTENCE_QUESTION)

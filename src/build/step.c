@@ -134,10 +134,9 @@ struct text step_action_at(const struct builder *b, size_t i)
     return action_here(b, i, step_verb(b, i));
 }
 
-struct text any_action_at(const struct builder *b, size_t i)
+bool tells_action(const struct builder *b, size_t i)
 {
-    struct said_verb by_rules = said_verb(b, i);
-    return by_rules.action.length ? action_here(b, i, by_rules) : step_action_at(b, i);
+    return said_verb(b, i).action.length > 0 || step_verb(b, i).action.length > 0;
 }
 
 /* "Off the heat, a teaspoon of vanilla": where it is done, not with what. */
@@ -204,10 +203,12 @@ static struct step *read_chunk(struct builder *b, struct step *open, size_t i, s
                                bool tells)
 {
     const struct chunk *c = &b->chunks.at[i];
-    struct text told = step_action_at(b, i), said = tells ? any_action_at(b, i) : told;
+    const struct said_verb by_rules = said_verb(b, i);
+    struct text told = step_action_at(b, i),
+                said = told.length || !tells ? told : action_here(b, i, by_rules);
     note_place(b, c);
     if (said.length)
-        open = add_action(b, open, c, said, said_verb(b, i).action.length > 0, told.length > 0);
+        open = add_action(b, open, c, said, by_rules.action.length > 0, told.length > 0);
     if (!implied.length) {
         implied = implied_time(b, i);
         if (implied.length && !open && !is_baking(b, implied))
@@ -244,7 +245,7 @@ static bool tells_step(const struct builder *b, size_t implied)
 {
     bool tells = implied > 0;
     for (size_t i = 0; i < b->chunks.count && !tells; i++)
-        tells = step_action_at(b, i).length > 0;
+        tells = step_verb(b, i).action.length > 0;
     return tells;
 }
 

@@ -18,7 +18,7 @@ bool takes_up_list(const struct builder *b)
         const struct chunk *c = &b->chunks.at[i];
         if (c->tag == TAG_LINE && c->match && c->match->rule->kind == RULE_line)
             return false;
-        if (!any_action_at(b, i).length)
+        if (!tells_action(b, i))
             continue;
         unsigned char before = i ? b->chunks.at[i - 1].tag : 0;
         unsigned char after = i + 1 < b->chunks.count ? b->chunks.at[i + 1].tag : 0;

@@ -147,7 +147,7 @@ center			centre | middle
 outside			edges | edge | rim | outer edge | border
 surface			top side
 bottom			underside
-fridge		cold	refrigerator | icebox | cold box
+fridge		cold	refrigerator | icebox | cold box | the cold
 freezer		cold	deep freeze
 counter			countertop | counter top | worktop | work surface | kitchen counter | bench | kitchen bench | work bench | floured surface | floured counter | lightly floured surface
 table

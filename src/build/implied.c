@@ -177,6 +177,8 @@ static size_t place_of(const struct builder *b, enum implied_kind kind)
         return find_line(b, SCOPE_GARNISH, false);
     case IMPLIED_BESIDE:
         return find_line(b, SCOPE_BESIDE, false);
+    case IMPLIED_COLD:
+        return find_cold(b);
     case IMPLIED_OUT:
         return find_out(b);
     case IMPLIED_SERVED:

@@ -88,6 +88,34 @@ size_t find_out(const struct builder *b)
     return NOWHERE;
 }
 
+/* So long it keeps: "five days in the fridge". */
+#define KEEPS_SECONDS (12.0 * 3600)
+
+static bool says_keeping(const struct builder *b)
+{
+    const size_t time = find_done(b, TAG_DURATION);
+    return time != NOWHERE && b->chunks.at[time].match
+           && ratio_double(b->chunks.at[time].match->low) > KEEPS_SECONDS;
+}
+
+/* "Fridge.", "in the fridge till we eat", but not "out of the fridge", "the fridge is full". */
+size_t find_cold(const struct builder *b)
+{
+    if (!says_cold(b) || says_keeping(b))
+        return NOWHERE;
+    for (size_t i = 0; i < b->chunks.count; i++) {
+        const struct chunk *c = &b->chunks.at[i];
+        if (c->tag != TAG_PLACE || !is_done(c) || !(chunk_marks(c) & MARK_OF(cold)))
+            continue;
+        size_t n = i;
+        while (n && (b->chunks.at[n - 1].tag == TAG_THE || b->chunks.at[n - 1].tag == TAG_ARTICLE))
+            n--;
+        if (begins_clause(b, n) ? n == i : b->chunks.at[n - 1].tag == TAG_INTO)
+            return i;
+    }
+    return NOWHERE;
+}
+
 size_t find_served(const struct builder *b)
 {
     for (size_t i = 1; i < b->chunks.count; i++)

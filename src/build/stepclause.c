@@ -150,12 +150,38 @@ static bool is_bare(const struct writer *w, size_t verb, const struct prose *bef
     return whole && marks & wants;
 }
 
+/* The step's action that is done in the cold, where no verb says it. */
+static void write_chilled(struct writer *w)
+{
+    for (size_t i = 0; i < w->s->actions.count; i++) {
+        const struct entry *e = action_entry(w->b->k, w->s->actions.at[i]);
+        if (e && e->marks & MARK_OF(cold) && !(w->said >> i & 1)
+            && say_action(w, entry_value(e), true))
+            w->said |= 1U << i;
+    }
+    prose_stop(&w->p);
+}
+
+/* "Cling film, fridge, and slice it once it's firm": a clause that is no more than a cold place. */
+static bool write_cold_place(struct writer *w, size_t begin, size_t end)
+{
+    const size_t before = w->p.length, time = find_time(w, begin, end);
+    for (size_t i = begin; i < end && time == end; i++) {
+        const struct chunk *c = &w->b->chunks.at[i];
+        if (c->tag == TAG_PLACE && chunk_marks(c) & MARK_OF(cold) && w->p.length == before) {
+            prose_stop(&w->p);
+            write_within(w, begin, end, write_chilled);
+        }
+    }
+    return w->p.length > before;
+}
+
 void write_clauses(struct writer *w)
 {
     for (size_t i = w->begin, end, verb; i < w->end; i = end) {
         end = read_clause(w, i, &verb);
         if (verb == end) {
-            if (!write_before_verb(w, i, end))
+            if (!write_cold_place(w, i, end) && !write_before_verb(w, i, end))
                 write_rest(w, i, end);
             continue;
         }

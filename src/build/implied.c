@@ -179,6 +179,8 @@ static size_t place_of(const struct builder *b, enum implied_kind kind)
         return find_line(b, SCOPE_BESIDE, false);
     case IMPLIED_COLD:
         return find_cold(b);
+    case IMPLIED_PAPER:
+        return find_paper(b);
     case IMPLIED_OUT:
         return find_out(b);
     case IMPLIED_SERVED:

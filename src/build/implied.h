@@ -60,6 +60,7 @@ size_t find_into(const struct builder *b);
 size_t find_bowl(const struct builder *b); /* the first food of "in another bowl, two eggs, ..." */
 size_t find_out(const struct builder *b);
 size_t find_served(const struct builder *b);
+size_t find_paper(const struct builder *b); /* "on kitchen paper", of what was fried */
 size_t find_cold(const struct builder *b); /* the fridge of "fridge, an hour", "back in the cold" */
 
 /* impliedheat.c; each NOWHERE when there is none. The chunk of a pan that is put on the heat; that

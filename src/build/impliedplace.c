@@ -88,6 +88,26 @@ size_t find_out(const struct builder *b)
     return NOWHERE;
 }
 
+/* "Kitchen paper", "paper" by itself; baking paper takes up no fat. */
+static bool is_paper(const struct builder *b, const struct chunk *c)
+{
+    return c->entry
+           && (step_words_list(b->k, "drains-on", entry_value(c->entry))
+               || (c->first == c->last && is_step_word(b, c, "drains-on")));
+}
+
+/* "Two minutes, turn, and out on paper", of what was fried. */
+size_t find_paper(const struct builder *b)
+{
+    const uint64_t heat = last_heat(b);
+    const bool fried = heat & MARK_OF(heats) && !(heat & (MARK_OF(ovens) | MARK_OF(boils)));
+    for (size_t i = 0; i < b->chunks.count && fried; i++)
+        if (is_done(&b->chunks.at[i]) && is_paper(b, &b->chunks.at[i])
+            && (begins_clause(b, i) || b->chunks.at[i - 1].tag == TAG_INTO))
+            return i;
+    return NOWHERE;
+}
+
 /* So long it keeps: "five days in the fridge". */
 #define KEEPS_SECONDS (12.0 * 3600)
 

@@ -42,6 +42,17 @@ bool say_place(struct writer *w, size_t begin, size_t end)
     return false;
 }
 
+/* "Kitchen paper". */
+static bool say_tool(struct writer *w)
+{
+    for (size_t i = w->begin; i < w->end; i++)
+        if (w->b->chunks.at[i].tag == TAG_TOOL) {
+            say_range(w, i, i + 1);
+            return true;
+        }
+    return false;
+}
+
 static bool say_part(struct prose *p, struct text part)
 {
     prose_word(p, part, false);
@@ -83,6 +94,8 @@ static bool fill(struct writer *w, struct text place, struct text action)
         return say_temperature(w);
     if (text_is(place, "{place}"))
         return say_place(w, w->begin, w->end);
+    if (text_is(place, "{tool}"))
+        return say_tool(w);
     if (text_is(place, "{heat}"))
         return say_part(&w->p, w->s->heat);
     if (text_is(place, "{vessel}"))

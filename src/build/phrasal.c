@@ -207,13 +207,27 @@ static size_t kept_food(const struct builder *b, size_t i)
     return ends && !is_step_word(b, &b->chunks.at[n], "many") ? n : 0;
 }
 
-/* "Lid.", "bring it to a boil, lid, turn it down": a thing with stops around it. */
+/* "Bacon, egg, lid" is a list, unless a time follows. */
+static bool begins_alone(const struct builder *b, size_t i, bool timed)
+{
+    const struct chunk *before = i ? &b->chunks.at[i - 1] : NULL;
+    if (!before || before->tag == TAG_AND || before->tag == TAG_SO)
+        return true;
+    if (before->tag == TAG_LINE && !timed)
+        return false;
+    return b->r->words.at[before->last].after >= AFTER_COMMA
+           || (!b->r->punctuated && timed
+               && (before->tag == TAG_LINE || before->tag == TAG_VESSEL || before->tag == TAG_IT
+                   || before->tag == TAG_HEAT));
+}
+
+/* "Lid.", "bring it to a boil, lid, turn it down", "and lid, six minutes": a thing by itself. */
 static bool is_alone(const struct builder *b, size_t i)
 {
-    return b->r->words.at[b->chunks.at[i].last].after >= AFTER_COMMA
-           && (!i
-               || (b->chunks.at[i - 1].tag != TAG_LINE /* "bacon, egg, lid" is a list */
-                   && b->r->words.at[b->chunks.at[i - 1].last].after >= AFTER_COMMA));
+    const unsigned char next = chunk_tag(&b->chunks, i + 1);
+    const bool timed = next == TAG_DURATION;
+    return (b->r->words.at[b->chunks.at[i].last].after >= AFTER_COMMA || timed || next == TAG_AND)
+           && begins_alone(b, i, timed);
 }
 
 /* "Turn the music down": what is turned, between chunks `i` and `at`, is no word of a kitchen. */

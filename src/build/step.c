@@ -34,14 +34,6 @@ static struct step *add_step(struct builder *b, size_t word)
     return s;
 }
 
-bool step_has(const struct step *s, struct text action)
-{
-    for (size_t i = 0; i < s->actions.count; i++)
-        if (text_equal(s->actions.at[i], action))
-            return true;
-    return false;
-}
-
 /* A time or a temperature without a verb ("twenty minutes in the oven") belongs to the sentence's
  * step, else to the dish's last one when it is near, else it makes a step of its own. */
 static struct step *step_for(struct builder *b, struct step *open, const struct chunk *c)
@@ -103,12 +95,6 @@ static void date_step(const struct builder *b, struct step *s, size_t word)
 {
     s->id = word;
     s->start = b->r->words.at[word].start;
-}
-
-static bool is_full(const struct step *s, struct text action, bool told)
-{
-    return (s->actions.count >= STEP_ACTIONS && !step_has(s, action))
-           || (told && s->told.count >= STEP_ACTIONS);
 }
 
 /* Adds an action to the sentence's step, in the order in which they were said. */

@@ -5,12 +5,29 @@
 #include "base/arena.h"
 #include "build/stepjoin.h"
 
-static void add_once(struct builder *b, text_list *actions, struct text action)
+static bool has(const text_list *actions, struct text action)
 {
     for (size_t i = 0; i < actions->count; i++)
         if (text_equal(actions->at[i], action))
-            return;
-    *LIST_ADD(b->r->arena, actions) = action;
+            return true;
+    return false;
+}
+
+bool step_has(const struct step *s, struct text action)
+{
+    return has(&s->actions, action);
+}
+
+bool is_full(const struct step *s, struct text action, bool told)
+{
+    return (s->actions.count >= STEP_ACTIONS && !has(&s->actions, action))
+           || (told && s->told.count >= STEP_ACTIONS && !has(&s->told, action));
+}
+
+static void add_once(struct builder *b, text_list *actions, struct text action)
+{
+    if (!has(actions, action))
+        *LIST_ADD(b->r->arena, actions) = action;
 }
 
 void put_action(struct builder *b, struct step *s, struct text action, bool ruled, bool told)

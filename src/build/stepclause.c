@@ -39,6 +39,14 @@ static bool begins_subject(const struct writer *w, size_t i)
            && at[n + 1].tag == TAG_ACTION && said_verb(w->b, n + 1).action.length;
 }
 
+/* "Cover it, | fridge, an hour": where it waits is another clause. */
+static bool begins_wait(const struct writer *w, size_t i)
+{
+    const struct chunk *c = &w->b->chunks.at[i];
+    return c->tag == TAG_PLACE && chunk_marks(c) & MARK_OF(cold)
+           && w->b->r->words.at[(c - 1)->last].after >= AFTER_COMMA;
+}
+
 size_t clause_end(const struct writer *w, size_t i)
 {
     const struct builder *b = w->b;
@@ -48,7 +56,7 @@ size_t clause_end(const struct writer *w, size_t i)
         bool time = i + 2 < w->end && at[i + 1].tag == TAG_AND && at[i + 2].tag == TAG_DURATION;
         bool will = at[i + 1].tag == TAG_WILL && at[i + 1].first < at[i + 1].last && i + 2 < w->end
                     && said_verb(b, i + 2).action.length;
-        if (time || (verb && will)
+        if (time || (verb && (will || begins_wait(w, i + 1)))
             || (verb && (begins_order(w, i + 1) || begins_subject(w, i + 1))))
             break; /* "foil off | and another ten minutes" */
         i++;

@@ -31,6 +31,8 @@ void join_repeat(struct builder *b, size_t first);
 /* stepact.c. Adds an action to step `s`. By the rules alone (`ruled`) it is laid out and worded;
  * its actions are in the end those that are likely to be a recipe's (`told`). */
 void put_action(struct builder *b, struct step *s, struct text action, bool ruled, bool told);
+/* Whether that action would be one too many. */
+bool is_full(const struct step *s, struct text action, bool told);
 /* Of a step which the rules know nothing of, what is told has to do for its layout and words. */
 void settle_actions(struct builder *b, struct step *s);
 /* The steps' actions are what is told from here on. Where that is nothing, a step is none. */

@@ -192,22 +192,6 @@ bool is_proving(const struct builder *b)
     return yeast;
 }
 
-/* "Cut in the cold butter": a fat behind a verb that ends in "in". */
-static bool has_fat_behind(const struct builder *b, size_t verb)
-{
-    const struct chunk *c = verb == NOWHERE ? NULL : &b->chunks.at[verb];
-    if (!c || c->first == c->last
-        || !entry_as(pack_find(b->k, b->r->words.at[c->last].key, NULL), TAG_INTO))
-        return false;
-    size_t n = verb + 1;
-    while (chunk_tag(&b->chunks, n) == TAG_THE || chunk_tag(&b->chunks, n) == TAG_STATE)
-        n++;
-    const struct chunk *line = chunk_tag(&b->chunks, n) == TAG_LINE ? &b->chunks.at[n] : NULL;
-    const struct entry *food =
-        line && line->match ? entry_at(b->r, match_slot(line->match, SLOT_food)) : NULL;
-    return food && food->marks & MARK_OF(fat);
-}
-
 /* What a place begins with that is a condition, and no thing that the sentence names. */
 #define CONDITION '@'
 
@@ -234,6 +218,8 @@ static bool is_place(const struct builder *b, struct text place, uint64_t heat, 
         return (is_frying(b, heat) || (is_wetted(b) && !(heat & MARK_OF(ovens)))) && is_lidded(b);
     if (text_is(place, "oiled"))
         return is_oiled(b, heat);
+    if (text_is(place, "sided"))
+        return is_sided(b, heat);
     if (text_is(place, "panned"))
         return is_frying(b, heat) && last_marks(b) & (MARK_OF(puts) | MARK_OF(heats));
     if (text_is(place, "baking"))

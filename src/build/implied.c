@@ -4,6 +4,7 @@
 
 #include "build/heat.h"
 #include "build/instruction.h"
+#include "build/stepjoin.h"
 #include "build/stepwords.h"
 #include "match/clause.h"
 
@@ -105,7 +106,8 @@ const struct step *step_near(const struct builder *b, size_t i)
 
 static bool list_goes_on(const struct builder *b, size_t line)
 {
-    return b->list_step && b->list_step == b->dish->steps.count && line != NOWHERE
+    return b->list_step && !is_worked(&b->dish->steps.at[b->list_step - 1])
+           && b->list_step == b->dish->steps.count && line != NOWHERE
            && b->r->words.at[b->chunks.at[line].first].start - b->list_end < LIST_SECONDS
            && text_equal(b->dish->steps.at[b->list_step - 1].group, b->group);
 }

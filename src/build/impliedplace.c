@@ -96,15 +96,20 @@ static bool is_paper(const struct builder *b, const struct chunk *c)
                || (c->first == c->last && is_step_word(b, c, "drains-on")));
 }
 
+static bool was_fried(const struct builder *b)
+{
+    const uint64_t heat = last_heat(b);
+    return heat & MARK_OF(heats) && !(heat & (MARK_OF(ovens) | MARK_OF(boils)));
+}
+
 /* "Two minutes, turn, and out on paper", of what was fried. */
 size_t find_paper(const struct builder *b)
 {
-    const uint64_t heat = last_heat(b);
-    const bool fried = heat & MARK_OF(heats) && !(heat & (MARK_OF(ovens) | MARK_OF(boils)));
-    for (size_t i = 0; i < b->chunks.count && fried; i++)
-        if (is_done(&b->chunks.at[i]) && is_paper(b, &b->chunks.at[i])
+    for (size_t i = 0; i < b->chunks.count; i++)
+        if (b->chunks.at[i].tag == TAG_TOOL && is_done(&b->chunks.at[i])
+            && is_paper(b, &b->chunks.at[i])
             && (begins_clause(b, i) || b->chunks.at[i - 1].tag == TAG_INTO))
-            return i;
+            return was_fried(b) ? i : NOWHERE;
     return NOWHERE;
 }
 

@@ -183,18 +183,26 @@ static bool is_cooked_again(const struct step *open, const struct chunk *c, stru
            && !text_equal(open->actions.at[open->actions.count - 1], action);
 }
 
+/* Adds what chunk `i` tells to do, by the rules or by the odds. */
+static struct step *read_action(struct builder *b, struct step *open, size_t i)
+{
+    const struct said_verb by_rules = said_verb(b, i);
+    const struct text told = step_action_at(b, i),
+                      said = told.length ? told : action_here(b, i, by_rules);
+    return said.length ? add_action(b, open, &b->chunks.at[i], said, by_rules.action.length > 0,
+                                    told.length > 0)
+                       : open;
+}
+
 /* What one chunk adds to the sentence's step; `tells`: some action of the sentence is a recipe's.
  */
 static struct step *read_chunk(struct builder *b, struct step *open, size_t i, struct text implied,
                                bool tells)
 {
     const struct chunk *c = &b->chunks.at[i];
-    const struct said_verb by_rules = said_verb(b, i);
-    struct text told = step_action_at(b, i),
-                said = told.length || !tells ? told : action_here(b, i, by_rules);
     note_place(b, c);
-    if (said.length)
-        open = add_action(b, open, c, said, by_rules.action.length > 0, told.length > 0);
+    if (tells)
+        open = read_action(b, open, i);
     if (!implied.length) {
         implied = implied_time(b, i);
         if (implied.length && !open && !is_baking(b, implied))

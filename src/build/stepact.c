@@ -24,6 +24,11 @@ bool is_full(const struct step *s, struct text action, bool told)
            || (told && s->told.count >= STEP_ACTIONS && !has(&s->told, action));
 }
 
+bool is_worked(const struct step *list)
+{
+    return list->told.count > list->actions.count;
+}
+
 static void add_once(struct builder *b, text_list *actions, struct text action)
 {
     if (!has(actions, action))

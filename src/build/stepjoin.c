@@ -81,9 +81,9 @@ static void join_next(struct builder *b, size_t step)
     const struct step *s = &b->dish->steps.at[step], *list = s - 1;
     const struct entry *e = s->actions.count ? action_entry(b->k, s->actions.at[0]) : NULL;
     const uint64_t apart = MARK_OF(ovens) | MARK_OF(serves) | MARK_OF(takes);
-    if (e && !(e->marks & apart) && !step_puts(b, s) && s->actions.count < STEP_ACTIONS
-        && s->start - list->end < NEXT_SECONDS && s->start - list->start < NEXT_LIST_SECONDS
-        && text_equal(s->group, list->group))
+    if (e && !is_worked(list) && !(e->marks & apart) && !step_puts(b, s)
+        && s->actions.count < STEP_ACTIONS && s->start - list->end < NEXT_SECONDS
+        && s->start - list->start < NEXT_LIST_SECONDS && text_equal(s->group, list->group))
         merge_step(b, step, step - 1);
 }
 
@@ -92,9 +92,10 @@ static void join_next(struct builder *b, size_t step)
 static bool settle_list(struct builder *b, size_t step)
 {
     const struct step *list = &b->dish->steps.at[step], *last = step ? list - 1 : NULL;
-    if (last && list->start - last->end < LIST_SECONDS / 2 && text_equal(list->group, last->group)
-        && !last->durations.count && !last->until.length && !step_puts(b, last)
-        && last->actions.count < STEP_ACTIONS && !step_has(list, implied_bowl(b->k))) {
+    if (last && !is_worked(list) && list->start - last->end < LIST_SECONDS / 2
+        && text_equal(list->group, last->group) && !last->durations.count && !last->until.length
+        && !step_puts(b, last) && last->actions.count < STEP_ACTIONS
+        && !step_has(list, implied_bowl(b->k))) {
         merge_step(b, step - 1, step);
         return true;
     }
@@ -151,7 +152,8 @@ void note_list(struct builder *b, size_t first)
 void settle_steps(struct builder *b)
 {
     struct dish *d = b->dish;
-    if (b->list_step == 1 && d->steps.count == 1 && d->ingredients.count < 2 && !b->put_in)
+    if (b->list_step == 1 && d->steps.count == 1 && d->ingredients.count < 2 && !b->put_in
+        && !is_worked(&d->steps.at[0]))
         LIST_CUT(&d->steps, 0);
     else if (b->list_step)
         settle_list(b, b->list_step - 1);

@@ -31,6 +31,9 @@ void join_repeat(struct builder *b, size_t first);
 /* stepact.c. Adds an action to step `s`. By the rules alone (`ruled`) it is laid out and worded;
  * its actions are in the end those that are likely to be a recipe's (`told`). */
 void put_action(struct builder *b, struct step *s, struct text action, bool ruled, bool told);
+/* "An onion, chopped": whether something else was done to what is listed than that it goes in: then
+ * the list is whole, and a verb may still take it up. */
+bool is_worked(const struct step *list);
 /* Whether that action would be one too many. */
 bool is_full(const struct step *s, struct text action, bool told);
 /* Of a step which the rules know nothing of, what is told has to do for its layout and words. */

@@ -7,6 +7,7 @@
 #include "build/instruction.h"
 #include "build/stepjoin.h"
 #include "build/wording.h"
+#include "match/capture.h"
 
 /* A spoonful is soon gone. */
 static bool is_liquid(const struct builder *b, const struct ingredient *line)
@@ -52,6 +53,13 @@ bool is_moment(const struct builder *b)
 {
     return find_done(b, TAG_DURATION) != NOWHERE && find_done(b, TAG_SIDE) == NOWHERE
            && !says_at_least(b, MOMENT_SECONDS + 1);
+}
+
+bool is_sided(const struct builder *b, uint64_t heat)
+{
+    const uint64_t others = MARK_OF(ovens) | MARK_OF(grills) | MARK_OF(boils);
+    return find_done(b, TAG_SIDE) != NOWHERE && find_done(b, TAG_DURATION) != NOWHERE
+           && !(heat & others);
 }
 
 bool is_wetted(const struct builder *b)
@@ -108,4 +116,19 @@ bool is_lidded(const struct builder *b)
     const struct step *s = d->steps.count ? &d->steps.at[d->steps.count - 1] : NULL;
     bool covered = s && s->actions.count && step_has(s, step_word(b->k, "covered"));
     return covered && says_at_least(b, LID_SECONDS);
+}
+
+bool has_fat_behind(const struct builder *b, size_t verb)
+{
+    const struct chunk *c = verb == NOWHERE ? NULL : &b->chunks.at[verb];
+    if (!c || c->first == c->last
+        || !entry_as(pack_find(b->k, b->r->words.at[c->last].key, NULL), TAG_INTO))
+        return false;
+    size_t n = verb + 1;
+    while (chunk_tag(&b->chunks, n) == TAG_THE || chunk_tag(&b->chunks, n) == TAG_STATE)
+        n++;
+    const struct chunk *line = chunk_tag(&b->chunks, n) == TAG_LINE ? &b->chunks.at[n] : NULL;
+    const struct entry *food =
+        line && line->match ? entry_at(b->r, match_slot(line->match, SLOT_food)) : NULL;
+    return food && food->marks & MARK_OF(fat);
 }

@@ -42,15 +42,15 @@ static double points(struct odds o, bool ordered)
     return ordered ? o.ordered : o.other;
 }
 
-/* Of the words, in the rows where they stand so, or so (`other`; NULL: nowhere else). */
-static double word_points(const struct builder *b, struct text words, const char *where,
-                          const char *other, bool ordered)
+/* Of the words, in the rows where they stand so, or so (`other`; empty: nowhere else). */
+static double word_points(const struct builder *b, struct text words, struct text where,
+                          struct text other, bool ordered)
 {
     const struct table *t = b->step_odds;
     long sum = 0;
     for (size_t row = t ? table_find(t, words) : 0; t && row < t->rows; row = table_next(t, row)) {
         struct text stands = table_cell(t, row, COLUMN_WHERE);
-        if (text_is(stands, where) || (other && text_is(stands, other)))
+        if (text_equal(stands, where) || (other.length && text_equal(stands, other)))
             sum += text_whole(table_cell(t, row, ordered ? COLUMN_ORDERED : COLUMN_OTHER));
     }
     return HUNDREDTH * (double) sum;
@@ -68,12 +68,13 @@ bool is_told(const struct builder *b, size_t i, struct text does, bool ordered)
     for (size_t n = 0; n < sizeof MARKS / sizeof *MARKS; n++)
         if (told.marks & MARKS[n].mark)
             sum += points(MARKS[n].odds, ordered);
-    const char *behind = told.behind ? tag_name(told.behind) : NULL;
-    sum += word_points(b, told.says, "says", NULL, ordered)
-           + word_points(b, told.does, "does", behind, ordered);
+    const struct text none = TEXT_EMPTY,
+                      behind = told.behind ? text_from(tag_name(told.behind)) : none;
+    sum += word_points(b, told.says, TEXT_OF("says"), none, ordered)
+           + word_points(b, told.does, TEXT_OF("does"), behind, ordered);
     for (size_t n = 0; n < told.nears; n++)
-        sum += word_points(b, told.near[n], "near", NULL, ordered);
+        sum += word_points(b, told.near[n], TEXT_OF("near"), none, ordered);
     for (size_t n = 0; n < told.nexts; n++)
-        sum += word_points(b, told.next[n], "next", NULL, ordered);
+        sum += word_points(b, told.next[n], TEXT_OF("next"), none, ordered);
     return sum > LEAST;
 }

@@ -174,7 +174,7 @@ give it a beat	beat	mixes prep	give them a beat | give that a beat | give those 
 whip	whip	mixes prep	whip up | whip in	verb2
 fold	fold		fold in | fold through | fold together | fold into
 toss	toss		toss together | toss around | toss through
-knead	knead		work the dough | knead in | knead together
+knead	knead		work the dough | work it until | work it till | work it for | work it well | work it smooth | knead in | knead together
 work	knead	light	work together | work through
 rub in	rub in		rub together | rub into	verb2
 rub	rub	early	rub all over | rub on | rub over	verb2
@@ -491,7 +491,7 @@ sterilize	sterilize	boils	sterilise
 label it	label		label them | label the jars | label the jar | label your jars
 bottle it	bottle		bottle it up | bottle them | bottle that | bottle up
 drag through	drag		drag it through | drag them through | drag in
-wet your hands	wet		wet my hands | wet your fingers | wet the paper
+wet your hands	wet		wet my hands | wet your fingers | wet the edge | wet the edges | wet the rim | wet the border | wet the sheets | wet the rice paper | wet the cloth | wet the paper
 mop it	mop		mop it with | mop them | mop them with
 
 # --- seasoning, judging -----------------------------------------------------------------------------------------

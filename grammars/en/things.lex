@@ -74,7 +74,7 @@ oven		ovens	main oven | convection oven | toaster oven | fan oven | pizza oven |
 dial	oven		oven dial | gauge | temperature gauge | thermostat
 broiler	grill	grills	hot grill | overhead grill | gas grill | charcoal grill | top grill | salamander
 barbecue		grills	bbq | hot side | cool side | hot part | cool part | hot end | cool end | barbeque | braai | coals | hot coals | charcoal | smoker
-fire	barbecue		open fire | fire pit
+fire	barbecue		open fire | fire pit | embers | hot embers | naked flame | open flame | gas flame | bare flame
 stove			hob | stovetop | stove top | burner | cooktop | gas stove | cooker | flame | induction hob | back burner | hot plate
 microwave		ovens	microwave oven | micro wave | micro wave oven
 air fryer		ovens

@@ -183,6 +183,10 @@ static size_t place_of(const struct builder *b, enum implied_kind kind)
         return find_cold(b);
     case IMPLIED_PAPER:
         return find_paper(b);
+    case IMPLIED_COVER:
+        return find_cover(b);
+    case IMPLIED_FIRE:
+        return find_fire(b);
     case IMPLIED_OUT:
         return find_out(b);
     case IMPLIED_SERVED:

@@ -61,6 +61,8 @@ size_t find_bowl(const struct builder *b); /* the first food of "in another bowl
 size_t find_out(const struct builder *b);
 size_t find_served(const struct builder *b);
 size_t find_paper(const struct builder *b); /* "on kitchen paper", of what was fried */
+size_t find_cover(const struct builder *b); /* the towel of "under a towel" */
+size_t find_fire(const struct builder *b);  /* the coals of "straight on the coals" */
 size_t find_cold(const struct builder *b); /* the fridge of "fridge, an hour", "back in the cold" */
 
 /* impliedheat.c; each NOWHERE when there is none. The chunk of a pan that is put on the heat; that

@@ -96,6 +96,44 @@ static bool is_paper(const struct builder *b, const struct chunk *c)
                || (c->first == c->last && is_step_word(b, c, "drains-on")));
 }
 
+/* The chunk before the words that lead to the thing in chunk `i`: "under" of "under a damp towel".
+ */
+static const struct chunk *leads_to(const struct builder *b, size_t i)
+{
+    const struct chunk *c = &b->chunks.at[i];
+    do
+        c--;
+    while (c > b->chunks.at
+           && (c->tag == TAG_THE || c->tag == TAG_ARTICLE || c->tag == TAG_STATE
+               || c->tag == TAG_SIZE));
+    return c;
+}
+
+/* "Under a towel": a thing that covers. */
+size_t find_cover(const struct builder *b)
+{
+    for (size_t i = 1; i < b->chunks.count; i++) {
+        const struct chunk *c = &b->chunks.at[i];
+        if ((c->tag == TAG_TOOL || c->tag == TAG_VESSEL) && is_done(c) && c->entry
+            && is_step_word(b, leads_to(b, i), "under")
+            && step_words_list(b->k, "covers", entry_value(c->entry)))
+            return i;
+    }
+    return NOWHERE;
+}
+
+/* "Straight on the coals"; a fire may have a pot on it. */
+size_t find_fire(const struct builder *b)
+{
+    for (size_t i = 2; i < b->chunks.count; i++) {
+        const struct chunk *c = &b->chunks.at[i];
+        if (c->tag == TAG_OVEN && chunk_marks(c) & MARK_OF(grills) && is_done(c)
+            && b->chunks.at[i - 1].tag == TAG_THE && b->chunks.at[i - 2].tag == TAG_INTO)
+            return i;
+    }
+    return NOWHERE;
+}
+
 static bool was_fried(const struct builder *b)
 {
     const uint64_t heat = last_heat(b);

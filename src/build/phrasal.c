@@ -153,7 +153,7 @@ static bool find_food_phrasal(const struct builder *b, size_t i, struct phrasal 
         bool any = text_is(row->object, "*") && !there;
         if (text_equal(row->particle, said)
             && (any || (there && text_equal(entry_value(there), row->object)))) {
-            *out = (struct phrasal){row->action, end, true};
+            *out = (struct phrasal){row->action, place, true}; /* "grill" says where it is */
             return true;
         }
     }

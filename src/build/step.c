@@ -260,7 +260,7 @@ void build_steps(struct builder *b)
         settle_actions(b, s);
     }
     join_repeat(b, first);
-    if (b->dish->steps.count > first && instruction_marks(b) && lists_before_verb(b))
+    if (b->dish->steps.count > first && lists_before_verb(b) && instruction_marks(b))
         add_listed(b, &b->dish->steps.at[first]);
     if (b->dish->steps.count > first)
         close_list(b, first, joins);

@@ -116,9 +116,10 @@ void add_listed(struct builder *b, struct step *s)
 /* The steps from `first` on are new: the list before them is taken up or not. */
 void close_list(struct builder *b, size_t first, bool joins)
 {
-    bool list = b->dish->steps.count == first + 1 && instruction_marks(b) == 0
+    bool list = b->dish->steps.count == first + 1
                 && (step_has(&b->dish->steps.at[first], implied_list(b->k))
-                    || step_has(&b->dish->steps.at[first], implied_bowl(b->k)));
+                    || step_has(&b->dish->steps.at[first], implied_bowl(b->k)))
+                && instruction_marks(b) == 0;
     if (joins)
         join_list(b, first);
     else if (b->list_step && b->list_step == first && !settle_list(b, first - 1))

@@ -42,12 +42,13 @@ bool say_place(struct writer *w, size_t begin, size_t end)
     return false;
 }
 
-/* "Kitchen paper". */
+/* "Kitchen paper", "a towel". */
 static bool say_tool(struct writer *w)
 {
     for (size_t i = w->begin; i < w->end; i++)
         if (w->b->chunks.at[i].tag == TAG_TOOL) {
-            say_range(w, i, i + 1);
+            bool led = i > w->begin && w->b->chunks.at[i - 1].tag == TAG_ARTICLE;
+            say_range(w, i - led, i + 1);
             return true;
         }
     return false;
@@ -191,7 +192,8 @@ static bool waits_for_verb(const struct writer *w)
 static void say_next(struct writer *w, size_t action, unsigned done)
 {
     bool puts = has_marks(w, action, MARK_OF(puts));
-    if (done & 1U << action || (puts && !w->pending_count && !prose_begins(&w->p)))
+    bool first = prose_begins(&w->p) && w->s->actions.count == 1;
+    if (done & 1U << action || (puts && !w->pending_count && !first))
         return;
     struct prose before = w->p;
     if (!prose_begins(&w->p))

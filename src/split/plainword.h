@@ -12,7 +12,12 @@ struct plain_words {
 };
 
 struct plain_words plain_words_of(const struct pack *k);
-/* Whether the folded word is one of the language; false without tables. */
+/* Whether the folded word, as far as an apostrophe ("what've"), is one of the language, a person's
+ * or a place's name among them; false without tables. */
 bool is_plain_word(const struct plain_words *plain, struct text key);
+/* Whether it is one that is said often. */
+bool is_common_word(const struct plain_words *plain, struct text key);
+/* Whether it is a person's or a place's name. */
+bool is_proper_name(const struct plain_words *plain, struct text key);
 
 #endif

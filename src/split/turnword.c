@@ -83,10 +83,10 @@ static const char *class_of(const struct word *w, const struct table *goes_with)
     }
 }
 
-/* Neither the lexicon nor the language has it: a foreign dish's name, a person's. */
+/* Neither the lexicon nor the list of common words has it: a foreign dish's name, a person's. */
 static bool is_strange(const struct plain_words *plain, const struct word *w)
 {
-    return !w->entry && !w->filler && !is_plain_word(plain, w->key);
+    return !w->entry && !w->filler && !is_common_word(plain, w->key);
 }
 
 void turn_units_tell(const struct recording *r, const struct pack *k, const struct sentence *s,

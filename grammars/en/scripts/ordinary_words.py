@@ -1,18 +1,25 @@
 #!/usr/bin/env python3
 """Writes ordinary-words.tsv: words of plain English that neither the lexicons nor pronunciations.tsv have, so that "youngest" is
-not taken for the foreign name of a dish, as "karaage" is.
+not taken for the foreign name of a dish, as "karaage" is; and names of people and places, which the lists have with a capital only.
 
-  ordinary_words.py FILE        FILE has a word a line: /usr/share/dict/american-english-small of Debian's package wamerican-small
+  ordinary_words.py FILE MORE ...    a word a line: /usr/share/dict/american-english-small, and american-english, british-english of
+                                     Debian's packages wamerican-small, wamerican, wbritish; the first has the common words
 
-Its licence: ../LICENSES/scowl.txt. Run it again after pronunciations.py.
+A word's kind is empty for a common one, "rare", or "name" for people and places.
+
+Their licence: ../LICENSES/scowl.txt. What they lack is in ordinary-words-hand.txt. Run it again after pronunciations.py.
 SPDX-License-Identifier: MIT
 """
 import os
+import re
 import sys
 
 sys.dont_write_bytecode = True
-from lexicon import PACK  # noqa: E402
-from pronunciations import lexicon_words, ordinary_words  # noqa: E402
+from lexicon import PACK, fold  # noqa: E402
+from pronunciations import lexicon_words  # noqa: E402
+
+HAND = os.path.join(os.path.dirname(os.path.abspath(__file__)), "ordinary-words-hand.txt")
+WORD = re.compile(r"[^\W\d_]{2,}")
 
 
 def sounding_words():
@@ -20,12 +27,34 @@ def sounding_words():
         return {line.split("\t")[0] for line in file if not line.startswith("#")}
 
 
+def listed_words(paths):
+    """(words, names): a name is a word that no list has without a capital."""
+    found = set()
+    for path in paths:
+        with open(path, encoding="utf-8") as file:
+            found.update(word for word in (line.strip() for line in file) if WORD.fullmatch(word))
+    words = {word for word in found if word == word.lower()}
+    return {fold(word) for word in words}, {fold(word) for word in found - words}
+
+
+def hand_words():
+    with open(HAND, encoding="utf-8") as file:
+        text = "".join(line for line in file if not line.startswith("#"))
+    words, names = ({fold(word) for word in WORD.findall(part)} for part in text.split("\nnames\n"))
+    return words, names
+
+
 def main():
-    words = {word for word in ordinary_words(sys.argv[1]) if "'" not in word and len(word) > 1}
-    rows = sorted(words - sounding_words() - lexicon_words())
+    common, _ = listed_words(sys.argv[1:2])
+    words, names = listed_words(sys.argv[1:])
+    more, people = hand_words()
+    known = sounding_words() | lexicon_words()
+    kinds = {**dict.fromkeys(names | people, "name"), **dict.fromkeys(words | more, "rare"), **dict.fromkeys(common, "")}
+    rows = sorted((word, kind) for word, kind in kinds.items() if word not in known)
     with open(os.path.join(PACK, "ordinary-words.tsv"), "w", encoding="utf-8") as file:
-        file.write("# Made by scripts/ordinary_words.py from a word list of SCOWL (LICENSES/scowl.txt).\nword\n")
-        file.writelines(word + "\n" for word in rows)
+        file.write("# Made by scripts/ordinary_words.py from word lists of SCOWL (LICENSES/scowl.txt) and ordinary-words-hand.txt.\n"
+                   "word\tkind\n")
+        file.writelines(f"{word}\t{kind}\n" for word, kind in rows)
     print(f"{len(rows)} words")
 
 

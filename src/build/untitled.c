@@ -157,13 +157,19 @@ static bool tells_more(const struct pack *k, struct text made, struct text said)
     return has_word(made, text_last_word(said)) && text_parts(made, ' ') > telling_words(k, said);
 }
 
+struct text made_title(const struct recording *r, const struct kitchen *k,
+                       const struct profile *profile, const struct dish *d)
+{
+    return make_title(k, r->arena, profile, d, said_word(r, d, last_words(d)), false);
+}
+
 /* A title for a dish that was only called after one of its foods; empty where none is better. */
 static struct text better_title(const struct recording *r, const struct kitchen *k,
                                 const struct profile *profile, const struct dish *d)
 {
     if (!is_ingredient(k->pack, r->arena, d))
         return TEXT_EMPTY;
-    struct text made = make_title(k, r->arena, profile, d, said_word(r, d, last_words(d)), false);
+    struct text made = made_title(r, k, profile, d);
     return tells_more(k->pack, made, d->title) ? made : TEXT_EMPTY;
 }
 

@@ -6,6 +6,10 @@
 #include "kitchen/kitchen.h"
 #include "model/recording.h"
 
+/* What the dish would be called if nobody had named it, after build_recipes; empty where no row
+ * makes a title. Arena. */
+struct text made_title(const struct recording *r, const struct kitchen *k,
+                       const struct profile *profile, const struct dish *d);
 /* After build_recipes, since it is by what goes into a dish. A title that was said stays. */
 bool title_recipes(struct recording *r, const struct kitchen *k, const struct profile *profile);
 

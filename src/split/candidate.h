@@ -64,7 +64,9 @@ struct candidates {
     LIST(struct candidate) all;
     size_t *table, room;      /* by hash: a number of `all` plus one */
     struct plain_words plain; /* words of the language */
-    double about_most;        /* how much the dish that is looked at is about one food, at most */
+    const struct table *goes_with;
+    struct affinity about; /* what the dish that is looked at is about */
+    double about_most;     /* how much the dish that is looked at is about one food, at most */
     /* What the rules of phrases chose for the dish that is looked at, and how sure they are. */
     struct span chosen; /* first > last: nothing */
     uint64_t chosen_hash;

@@ -77,6 +77,16 @@ static void tell_chosen(struct candidates *c, size_t d, name_teller *tell, void 
     tell(to, c, n);
 }
 
+/* What is spoken of and done in dish `d`, in the sentences of [from, end). */
+static struct affinity about_dish(const struct candidates *c, size_t d, size_t from, size_t end)
+{
+    struct affinity about = {0};
+    for (size_t i = from; i < end; i++)
+        if (c->dish[i] == d)
+            affinity_join(&about, &c->f[i].about);
+    return about;
+}
+
 void candidates_of(struct candidates *c, size_t d, struct stretch within, name_teller *tell,
                    void *to)
 {
@@ -91,6 +101,7 @@ void candidates_of(struct candidates *c, size_t d, struct stretch within, name_t
             for (size_t n = c->from[i]; n < c->from[i + 1]; n++)
                 look_at(c, d, &c->places.at[n], said_of(c, &c->places.at[n], &here));
         }
+    c->about = about_dish(c, d, from, end);
     c->about_most = 0;
     for (size_t i = from; i < end; i++)
         for (size_t n = c->from[i]; n < c->from[i + 1]; n++)

@@ -6,9 +6,8 @@
 #include "split/topic.h"
 
 /* Foods that are in too many dishes to name one by themselves. */
-/* Where no name is right a title that is made is seldom right either, so that a name may be less
- * likely than none. (More than this makes none right more often.) */
-#define MADE_LESS 0.3
+/* Counts below 1 in the unit that makes them as large as others, which the penalty asks for. */
+#define TENTHS 10.0
 #define MEAT_MARKS \
     (MARK_OF(poultry) | MARK_OF(ground) | MARK_OF(meat) | MARK_OF(fish) | MARK_OF(shellfish))
 #define COMMON_MARKS (MARK_OF(dairy) | MARK_OF(egg) | MARK_OF(flour) | MARK_OF(herb))
@@ -16,6 +15,14 @@
 static const struct entry *dish_reading(const struct word *w)
 {
     return w->tag == TAG_DISH ? w->entry : entry_as(w->readings, TAG_DISH);
+}
+
+/* A word that no rule cares about. */
+static enum trait unlisted_word(const struct candidates *c, const struct word *w)
+{
+    return is_proper_name(&c->plain, w->key)  ? TRAIT_PROPER
+           : is_plain_word(&c->plain, w->key) ? TRAIT_KNOWN
+                                              : TRAIT_STRANGE;
 }
 
 static enum trait last_word(const struct candidates *c, const struct word *w)
@@ -35,7 +42,7 @@ static enum trait last_word(const struct candidates *c, const struct word *w)
     case TAG_ACTION:
         return TRAIT_ACTION;
     case TAG_OTHER:
-        return is_plain_word(&c->plain, w->key) ? TRAIT_KNOWN : TRAIT_STRANGE;
+        return unlisted_word(c, w);
     default:
         return TRAIT_THING;
     }
@@ -68,6 +75,10 @@ static const unsigned char TRAIT_OF_TAG[TAG_CODES] = {
     [TAG_INTO] = TRAIT_INTO,         [TAG_THE] = TRAIT_THE,
     [TAG_ARTICLE] = TRAIT_THE};
 
+static const unsigned char TRAIT_OF_UNLISTED[TRAITS] = {[TRAIT_PROPER] = TRAIT_OF_PROPER,
+                                                        [TRAIT_KNOWN] = TRAIT_OF_KNOWN,
+                                                        [TRAIT_STRANGE] = TRAIT_OF_STRANGE};
+
 /* A word before the last. */
 static void add_word(const struct candidates *c, const struct word *w, enum trait last, double *x)
 {
@@ -79,7 +90,7 @@ static void add_word(const struct candidates *c, const struct word *w, enum trai
     if (w->tag == TAG_DONE || w->tag == TAG_ACTION) /* "roast carrots" */
         x[marks & MARK_OF(heats) ? TRAIT_COOKED : TRAIT_DONE] = 1;
     if (w->tag == TAG_OTHER)
-        x[is_plain_word(&c->plain, w->key) ? TRAIT_OF_KNOWN : TRAIT_OF_STRANGE] = 1;
+        x[TRAIT_OF_UNLISTED[unlisted_word(c, w)]] = 1;
     if (text_ends(w->key, "'s"))
         x[TRAIT_OWNED] = 1;
 }
@@ -102,16 +113,18 @@ static void add_first(const struct candidates *c, const struct word *w, double *
         x[TRAIT_DONE_FIRST] = 1;
         break;
     case TAG_OTHER:
-        x[TRAIT_OTHER_FIRST] = is_plain_word(&c->plain, w->key);
+        x[TRAIT_OTHER_FIRST] = unlisted_word(c, w) == TRAIT_KNOWN;
         break;
     default:
         break;
     }
 }
 
-static void add_food_marks(const struct word *w, double *x)
+static void add_food_marks(const struct candidates *c, const struct word *w, double *x)
 {
     uint64_t marks = w->tag == TAG_FOOD && w->entry ? w->entry->marks : 0;
+    if (w->tag == TAG_FOOD && w->entry)
+        x[TRAIT_LEAD] = TENTHS * (double) affinity_lead(c->goes_with, entry_value(w->entry));
     x[TRAIT_ASIDE] = (marks & MARK_OF(aside)) != 0;
     x[TRAIT_GENERIC] = (marks & MARK_OF(generic)) != 0;
     x[TRAIT_READY] = (marks & MARK_OF(cooked)) != 0;
@@ -125,8 +138,32 @@ static void add_food_marks(const struct word *w, double *x)
 /* What is counted of the words of a name. */
 struct word_counts {
     double share, spread, foods, fit, about;
+    struct affinity goes; /* what goes with them */
     const struct candidate *last;
 };
+
+/* How well the dish goes with the name, but for the places that say it. */
+static double goes_with(const struct candidates *c, const struct candidate *n,
+                        const struct affinity *name)
+{
+    struct affinity rest = c->about;
+    for (size_t i = 0; i < AFFINITY_SIZE; i++)
+        rest.at[i] -= (float) n->home * name->at[i];
+    rest.count -= (float) n->home * name->count;
+    return name->count > 0 && rest.count > 0 ? affinity_between(name, &rest) : 0;
+}
+
+/* What a word of a name stands for in the table of what goes with what. */
+static void add_goes(const struct candidates *c, const struct word *w, struct affinity *goes)
+{
+    const struct entry *dish = dish_reading(w);
+    if (w->tag == TAG_FOOD && w->entry)
+        affinity_add(goes, c->goes_with, "", entry_value(w->entry));
+    else if (dish)
+        affinity_add(goes, c->goes_with, "", entry_value(dish));
+    else if ((w->tag == TAG_DONE || w->tag == TAG_ACTION) && w->entry)
+        affinity_add(goes, c->goes_with, "to ", entry_value(w->entry));
+}
 
 static void count_word(const struct candidates *c, const struct candidate *n, size_t i,
                        struct word_counts *counts)
@@ -135,6 +172,7 @@ static void count_word(const struct candidates *c, const struct candidate *n, si
     const struct candidate *word = candidate_find(c, name_hash(c->r, (struct span){i, i}));
     bool here = word && word->dish == n->dish;
     counts->last = word;
+    add_goes(c, w, &counts->goes);
     if (word)
         counts->share = fmin(counts->share, here ? (double) word->home / (double) word->times : 0);
     if (w->tag == TAG_OTHER && word && word->dishes > 1)
@@ -170,6 +208,8 @@ static void add_words(const struct candidates *c, const struct candidate *n, dou
     x[TRAIT_WORDS_SHARE] = counts.share;
     x[TRAIT_LAST_SHARE] = !last ? 1 : here ? (double) last->home / (double) last->times : 0;
     x[TRAIT_SPREAD] = counts.spread;
+    if (kind_of(last_word(c, &c->r->words.at[n->words.last])) == NAME_DISH)
+        x[TRAIT_GOES] = TENTHS * goes_with(c, n, &counts.goes);
     x[TRAIT_HAS_FOODS] = counts.foods > 0 ? counts.fit / counts.foods : 0;
     x[TRAIT_MISFIT] = counts.foods > 0 && counts.fit <= 0;
     x[TRAIT_MAIN] = c->about_most > 0 ? fmin(counts.about / c->about_most, 1) : 0;
@@ -223,7 +263,7 @@ enum name_kind name_traits(const struct candidates *c, const struct candidate *n
     for (size_t i = n->words.first; i < end->entry_first; i++)
         add_word(c, &at[i], last, x);
     add_first(c, &at[n->words.first], x);
-    add_food_marks(end, x);
+    add_food_marks(c, end, x);
     x[TRAIT_OWNER] = text_ends(end->key, "'s");
     add_counts(c, n, x, said);
     add_words(c, n, x, said);
@@ -260,5 +300,5 @@ double name_score(const struct candidates *c, const struct candidate *n)
 
 double no_name_score(void)
 {
-    return trait_weights[TRAIT_NONE] - MADE_LESS;
+    return trait_weights[TRAIT_NONE];
 }

@@ -2,13 +2,17 @@
  * (grammars/en/scripts/name_weights.py). name_units FILE: a line of FILE is a transcript's name, a
  * tab, and SECONDS:DISH for each time from which on a dish is on, DISH from 0, "-" for none. A line
  * a name that may be a dish's: the transcript, the dish, the words, and what speaks for it
- * (NAME=VALUE; what stands around it has the letter of its column before it).
+ * (NAME=VALUE; what stands around it has the letter of its column before it); behind those of a
+ * dish the title that is made where none is taken, with NONE=1.
  * SPDX-License-Identifier: MIT */
 #include <setjmp.h>
 #include <stdio.h>
 #include <stdlib.h>
 #include <string.h>
 
+#include "build/build.h"
+#include "build/untitled.h"
+#include "kitchen/kitchen.h"
 #include "split/choose.h"
 #include "split/feature.h"
 #include "split/name.h"
@@ -119,7 +123,38 @@ static size_t find_stretches(const struct recording *r, const struct label *at, 
     return count;
 }
 
-static void print_talk(struct recording *r, const struct pack *k, char *labels)
+/* The dish of a stretch in the recording, which is new with its first one. */
+static struct dish *recipe_of(struct recording *r, size_t *number, size_t first_word)
+{
+    if (*number == NO_DISH) {
+        *number = r->dishes.count;
+        *LIST_ADD(r->arena, &r->dishes) =
+            (struct dish){.id = first_word, .words = {first_word, first_word}};
+    }
+    return &r->dishes.at[*number];
+}
+
+/* Makes recipes of the stretches, and leaves which is each dish's. */
+static void make_recipes(struct recording *r, const struct pack *k, const struct feature *f,
+                         const struct naming *n, size_t *number)
+{
+    struct problems problems = {0};
+    size_t *dish = arena_alloc(r->arena, (n->count + 1) * sizeof *dish);
+    for (size_t i = 0; i < n->count; i++) {
+        const struct span words = {r->sentences.at[n->s[i].first].first,
+                                   r->sentences.at[n->s[i].last].last};
+        struct dish *d = recipe_of(r, &number[n->dish[i]], words.first);
+        d->words.last = words.last;
+        d->end = r->words.at[words.last].end;
+        *LIST_ADD(r->arena, &d->spans) = words;
+        dish[i] = number[n->dish[i]];
+    }
+    name_dishes(r, k, f, n->s, n->count, dish);
+    build_recipes(r, k, &problems);
+}
+
+static void print_talk(struct recording *r, const struct pack *k, const struct kitchen *kitchen,
+                       char *labels)
 {
     static struct label label[LINE_BYTES];
     size_t count = read_labels(labels, label, LINE_BYTES);
@@ -129,16 +164,23 @@ static void print_talk(struct recording *r, const struct pack *k, char *labels)
     size_t stretches = find_stretches(r, label, count, s, dish);
     struct naming n = name_by_rules(r, f, s, stretches, dish, DISHES_MOST);
     struct candidates c = candidates_of_dishes(&n, k);
+    size_t number[DISHES_MOST];
+    for (size_t d = 0; d < DISHES_MOST; d++)
+        number[d] = NO_DISH;
+    make_recipes(r, k, f, &n, number);
     for (size_t d = 0; d < DISHES_MOST; d++) {
         struct printing p = {r->file, d, r, {0, 0, 0}};
         for (size_t i = stretches; i-- > 0;)
             if (dish[i] == d)
                 p.first = s[i];
         tell_candidates(&n, &c, d, print_name, &p);
+        if (number[d] != NO_DISH)
+            printf("%s\t%zu\t%.*s\tNONE=1\n", r->file, d,
+                   TEXT(made_title(r, kitchen, NULL, &r->dishes.at[number[d]])));
     }
 }
 
-static void print_line(struct talk_reader *reader, char *line)
+static void print_line(struct talk_reader *reader, const struct kitchen *kitchen, char *line)
 {
     char *labels;
     struct recording r = {.file = strtok_r(line, "\t", &labels)};
@@ -147,7 +189,7 @@ static void print_line(struct talk_reader *reader, char *line)
     if (!arena_open(&reader->arena))
         return;
     if (talk_read(reader, &r))
-        print_talk(&r, reader->pack, labels);
+        print_talk(&r, reader->pack, kitchen, labels);
     arena_reset(&reader->arena);
 }
 
@@ -157,10 +199,12 @@ int main(int argc, char **argv)
     struct talk_reader reader;
     FILE *talks = argc > 1 ? fopen(argv[1], "r") : NULL;
     bool ready = talk_reader_open(&reader);
-    while (talks && ready && fgets(line, sizeof line, talks))
-        print_line(&reader, line);
+    struct kitchen *kitchen = ready ? kitchen_builtin(reader.pack) : NULL;
+    while (talks && kitchen && fgets(line, sizeof line, talks))
+        print_line(&reader, kitchen, line);
     if (talks)
         fclose(talks);
+    kitchen_free(kitchen);
     talk_reader_close(&reader);
     return 0;
 }

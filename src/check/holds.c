@@ -120,7 +120,7 @@ bool nearest_food_is(const struct checker *c, struct text marks, size_t word)
     size_t least = word > NEAR_WORDS ? word - NEAR_WORDS : 0;
     for (size_t i = word; i-- > least;) {
         const struct word *w = &c->r->words.at[i];
-        if (w->tag == TAG_FOOD && w->entry)
+        if (w->tag == TAG_FOOD && w->entry && !(w->entry->marks & MARK_OF(water)))
             return is_one(w->entry->marks, entry_value(w->entry), marks);
     }
     return false;

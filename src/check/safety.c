@@ -80,14 +80,15 @@ static bool taken_back(const struct checker *c, struct span words)
     return said_find(&c->sayings, c->r, "taken_back", behind, &where);
 }
 
-/* Whether the dish holds one of the foods, or they are spoken of right before; and no other meat is
+/* Whether the dish holds one of the foods, or they are spoken of right before ("nearest": there, or in the
+ * words themselves); and no other meat is
  * nearer to the words. */
 static bool is_of(const struct checker *c, struct text foods, struct span said)
 {
     if (text_starts(foods, "nearest ")) {
         struct text nearest;
         text_part(&foods, ' ', &nearest);
-        return nearest_food_is(c, foods, said.first);
+        return nearest_food_is(c, foods, said.last + 1);
     }
     return !foods.length
            || ((food_of(c, c->dish, foods) || food_before(c, foods, said.first))

@@ -77,8 +77,8 @@ static bool unit_behind(const struct checker *c, const struct ingredient *line)
     return false;
 }
 
-/* "Five hundred grams of butter, then four hundred of flour": what is weighed in one breath is weighed
- * alike. Water after grams may be of either, and a small number is a count. */
+/* "Five hundred grams of butter, then four hundred of flour": what is weighed in one breath is
+ * weighed alike. Water after grams may be of either, and a small number is a count. */
 #define METRIC_WORDS 25
 #define METRIC_LEAST 20
 static bool metric_before(const struct checker *c, const struct ingredient *line)
@@ -101,7 +101,7 @@ static bool metric_before(const struct checker *c, const struct ingredient *line
 #define BESIDE_WORDS 8
 static bool number_beside(const struct checker *c, const struct ingredient *line)
 {
-    static const unsigned char TAGS[] = {TAG_NUMBER, TAG_ONES,     TAG_TEENS, TAG_TENS,
+    static const unsigned char TAGS[] = {TAG_NUMBER, TAG_ONES,     TAG_TEENS,   TAG_TENS,
                                          TAG_DOZEN,  TAG_FRACTION, TAG_ARTICLE, TAG_HUNDRED};
     if (line->words.last >= line->words.first + BESIDE_WORDS)
         return false;
@@ -113,7 +113,8 @@ static bool number_beside(const struct checker *c, const struct ingredient *line
 
 bool lacks_unit(const struct checker *c, const struct ingredient *line)
 {
-    return number_beside(c, line) && !metric_before(c, line) && !counted(c, line) && !unit_before(c, line) && !unit_behind(c, line)
+    return number_beside(c, line) && !metric_before(c, line) && !counted(c, line)
+           && !unit_before(c, line) && !unit_behind(c, line)
            && !said_with(c, "in_parts", line->words)
            && !said_with(c, "written_amount", line->words);
 }

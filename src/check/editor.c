@@ -75,8 +75,7 @@ static void find_title_foods(struct checker *c)
 {
     struct text rest = c->dish->title, word;
     char folded[64];
-    while (c->dish->title_said && title_held(c) && rest.length
-           && text_part(&rest, ' ', &word)) {
+    while (c->dish->title_said && title_held(c) && rest.length && text_part(&rest, ' ', &word)) {
         if (word.length * 3 > sizeof folded || !rest.length)
             continue;
         size_t length = fold_word(word, folded, sizeof folded);

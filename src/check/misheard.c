@@ -23,7 +23,8 @@ static void report_heard(struct checker *c, struct span words)
         REPORT(c, misheard, what, entry_shown(w->rare->heard_as));
 }
 
-/* "Chilli" for the dish is taken for the pepper: both are spelled so, and nothing is to be mended. */
+/* "Chilli" for the dish is taken for the pepper: both are spelled so, and nothing is to be mended.
+ */
 static bool spelled_so(const struct checker *c, struct span words)
 {
     const struct word *w = &c->r->words.at[words.first];

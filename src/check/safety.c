@@ -80,9 +80,8 @@ static bool taken_back(const struct checker *c, struct span words)
     return said_find(&c->sayings, c->r, "taken_back", behind, &where);
 }
 
-/* Whether the dish holds one of the foods, or they are spoken of right before ("nearest": there, or in the
- * words themselves); and no other meat is
- * nearer to the words. */
+/* Whether the dish holds one of the foods, or they are spoken of right before ("nearest": there, or
+ * in the words themselves); and no other meat is nearer to the words. */
 static bool is_of(const struct checker *c, struct text foods, struct span said)
 {
     if (text_starts(foods, "nearest ")) {

@@ -94,8 +94,8 @@ static void hear_slot(struct hearing *h, const struct sentence_units *u, struct 
     bool other = slot->sure && !kitchen_verb(first, slot);
     if (known && (!fits || s->end - s->begin > 1 || slot->again || other)) {
         consider(g, known, -100 - (int) (s->end - s->begin));
-    } else if (!h->wary && (!fits || s->end - s->begin > 1) && !slot->nouns && !slot->always && !slot->strong
-               && s->doubtful) {
+    } else if (!h->wary && (!fits || s->end - s->begin > 1) && !slot->nouns && !slot->always
+               && !slot->strong && s->doubtful) {
         if (!s->asked.as.sounds.length)
             s->asked.as = sounding_of(sounds_of(h, s->asked.key));
         struct asked asked = s->asked;

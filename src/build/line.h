@@ -75,6 +75,10 @@ bool is_made_here(struct builder *b, size_t index, const struct entry *food,
  */
 bool is_no_line(const struct builder *b, size_t index, const struct entry *food,
                 const struct ingredient *old, const struct said_amount *said);
+/* article.c. "a carrot", of which no number nor measure says how many; and whether what chunk
+ * `index` tells so is no part of the dish: "into a sausage", "it's a syrup", "a bread bin". */
+bool is_article_one(const struct chunk *c);
+bool is_idle_one(const struct builder *b, size_t index, const struct entry *food);
 /* instead.c. "One red pepper, sorry, one green pepper": the food that was said last, of `line`, was
  * not meant. */
 bool replaces_food(const struct builder *b, const struct chunk *c, size_t index,

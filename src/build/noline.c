@@ -82,34 +82,6 @@ static bool is_purpose(const struct builder *b, size_t index, const struct said_
            && b->r->words.at[c->first].tag == TAG_THE && !is_tasted_for(b, index);
 }
 
-/* "a carrot", of which no number nor measure says how many */
-static bool is_article_one(const struct chunk *c)
-{
-    return c->match && text_is(c->match->rule->option, "one")
-           && span_is_empty(match_slot(c->match, SLOT_extract));
-}
-
-/* "Half of an onion", "the juice of a lemon" */
-static bool measures(unsigned char tag)
-{
-    return tag == TAG_NUMBER || tag == TAG_FRACTION || tag == TAG_AMOUNT || tag == TAG_EXTRACT
-           || tag == TAG_UNIT || tag == TAG_COUNTER || tag == TAG_REST || tag == TAG_SIDE
-           || tag == TAG_LINE || tag == TAG_WHOLE || tag == TAG_VAGUE;
-}
-
-/* "That is the whole point of a potato": what a food is like, or has. */
-static bool is_possessed(const struct builder *b, size_t index)
-{
-    const struct chunk *c = b->chunks.at + index;
-    if (index < 2 || !is_article_one(c))
-        return false;
-    if (c[-1].tag == TAG_FOR && c[-2].tag == TAG_DURATION)
-        return true; /* "forty minutes for a chicken" */
-    if (c[-1].tag == TAG_TO)
-        return true; /* "till it melts to a syrup" */
-    return c[-1].tag == TAG_OF && !measures(c[-2].tag);
-}
-
 /* "Fish out the bay leaves": what comes out was put in before, if nobody heard it. */
 static bool is_taken_out(const struct builder *b, size_t index, const struct said_amount *said)
 {
@@ -127,55 +99,6 @@ static bool is_of_the_pot(const struct builder *b, size_t index, const struct en
     const struct chunk *c = &b->chunks.at[index];
     return food && food->marks & MARK_OF(water) && food->words_count > 1
            && span_has_tag(b->r, c->match->words, TAG_THE);
-}
-
-/* "The butter", of which no amount is said, nor more than one. */
-static bool is_the_one(const struct builder *b, const struct chunk *c)
-{
-    const struct entry *food = entry_at(b->r, match_slot(c->match, SLOT_food));
-    return c->match->rule->kind != RULE_line && b->r->words.at[c->first].tag == TAG_THE && food
-           && !(food->marks & MARK_OF(plural)) && c->last == c->first + food->words_count;
-}
-
-/* "Thin as a beer mat", "a bread bin", "the butter dish": with the word behind it another
- * thing.
- */
-static bool names_a_thing(const struct builder *b, size_t index)
-{
-    const struct chunk *c = &b->chunks.at[index], *next = c + 1;
-    if (index + 1 >= b->chunks.count)
-        return false;
-    if (!is_article_one(c))
-        return next->tag == TAG_VESSEL && next->first == c->last + 1
-               && b->r->words.at[c->last].after == AFTER_SPACE && is_the_one(b, c);
-    bool vessel = next->tag == TAG_VESSEL || next->tag == TAG_TOOL;
-    return (vessel || (next->tag == TAG_OTHER && !next->entry))
-           && b->r->words.at[c->last].after < AFTER_COMMA && next->first == c->last + 1
-           && !step_text(b->k, "particle", b->r->words.at[next->first].key).length;
-}
-
-/* The word "one" by itself, before a comma or stop. */
-static bool is_one_word(const struct builder *b, size_t word)
-{
-    const struct word *w = &b->r->words.at[word];
-    return w->tag == TAG_ONES && w->entry && ratio_equal(entry_number(w->entry), RATIO(1))
-           && w->after >= AFTER_COMMA;
-}
-
-/* "A smoothie, a blueberry one", "a leek and potato one": which sort the dish is. */
-static bool tells_sort(const struct builder *b, size_t index)
-{
-    const struct chunk *at = b->chunks.at;
-    size_t first = index, last = index;
-    while (first > 1 && at[first - 1].tag == TAG_AND && at[first - 2].tag == TAG_LINE)
-        first -= 2;
-    while (chunk_tag(&b->chunks, last + 1) == TAG_AND
-           && chunk_tag(&b->chunks, last + 2) == TAG_LINE)
-        last += 2;
-    if (!is_article_one(&at[first]))
-        return false;
-    const bool behind = chunk_tag(&b->chunks, last + 1) == TAG_NUMBER;
-    return is_one_word(b, behind ? at[last + 1].last : at[last].last);
 }
 
 /* Whether the dish has flour of its own, so that breads are what comes of it. */
@@ -267,9 +190,9 @@ bool is_no_line(const struct builder *b, size_t index, const struct entry *food,
                 || is_jarred(b, index, food, said) || is_taken_out(b, index, said)
                 || is_of_the_pot(b, index, food)))
            || is_share_of_each(b, index, old, said) || tells_source(b, index, food)
-           || is_possessed(b, index) || names_a_thing(b, index) || tells_sort(b, index)
-           || is_made(b, index, food, said) || is_test(b, &b->chunks.at[index], said)
-           || is_shared_out(b, index, old, said) || is_likened(b, index, said);
+           || is_idle_one(b, index, food) || is_made(b, index, food, said)
+           || is_test(b, &b->chunks.at[index], said) || is_shared_out(b, index, old, said)
+           || is_likened(b, index, said);
 }
 
 /* "Pour the custard over", "in that brown gravy": a part of a dish that was made of what went in.

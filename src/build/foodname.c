@@ -73,6 +73,16 @@ static const struct entry *joined_food(struct builder *b, struct span food,
     return NULL;
 }
 
+/* "Damson" + "jam": what is made of the first food, which nobody names by itself behind another. */
+static const struct entry *product(const struct builder *b, const struct chunk *next)
+{
+    const struct entry *e = entry_at(b->r, match_slot(next->match, SLOT_food));
+    return e && next->match->rule->kind != RULE_line
+                   && step_words_list(b->k, "products", entry_value(e))
+               ? e
+               : NULL;
+}
+
 /* Takes a food that stands right behind this one as its last word; `*entry` becomes both. */
 static void take_next_food(struct builder *b, size_t index, struct span *food,
                            const struct entry **entry)
@@ -83,6 +93,10 @@ static void take_next_food(struct builder *b, size_t index, struct span *food,
         || next->first != match_slot(next->match, SLOT_food).first || next->first != food->last + 1)
         return;
     const struct entry *both = joined_food(b, *food, next);
+    const bool apart =
+        !b->r->punctuated && b->r->words.at[food->last].cue != b->r->words.at[next->first].cue;
+    if (!both && !apart) /* "look at the beef | oil comes out now" */
+        both = product(b, next);
     if (!both)
         return;
     food->last = next->last;

@@ -11,7 +11,7 @@
 static bool is_cover(const struct builder *b, const struct chunk *c)
 {
     return c->tag == TAG_ACTION && c->entry && !is_left_out(c)
-           && step_words_list(b->k, "covers", entry_value(c->entry));
+           && step_words_list(b->k, "immerses", entry_value(c->entry));
 }
 
 /* "Cover it with cold water", "fresh water just to cover". */

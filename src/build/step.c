@@ -47,9 +47,10 @@ static struct step *step_for(struct builder *b, struct step *open, const struct 
     return add_step(b, c->first);
 }
 
-static void describe(struct step *s, const struct chunk *c)
+/* A lid is no vessel to take anything out of. */
+static void describe(const struct builder *b, struct step *s, const struct chunk *c)
 {
-    if (c->tag == TAG_VESSEL && c->entry && !s->vessel.length)
+    if (c->tag == TAG_VESSEL && c->entry && !s->vessel.length && !is_step_word(b, c, "lid"))
         s->vessel = entry_shown(c->entry);
     if (c->tag == TAG_HEAT && c->entry && !s->heat.length)
         s->heat = entry_value(c->entry);
@@ -218,7 +219,7 @@ static struct step *read_chunk(struct builder *b, struct step *open, size_t i, s
     else if (c->tag == TAG_HEATED && is_heat_here(b, c))
         open = step_for(b, open, c), add_temperature(b, open, c);
     if (open && !(c->scope & SCOPE_NOT_DONE)) {
-        describe(open, c);
+        describe(b, open, c);
         grow_step(b, open, c);
     }
     return open;

@@ -288,14 +288,14 @@ sort	it		sorts | kind | kinds | type | types | variety | stuff
 @tag OTHER
 @forms none
 @marks
-off the heat
+off the heat			off the fire | off the flame | off the stove | off the hob
 out onto			out on to | up onto | up on to
 through a sieve			through the sieve | through a strainer | through a fine sieve
 @tag ACTION
 @marks takes
-off the heat	remove
+off the heat	remove		off the fire | off the flame | off the stove | off the hob
 out onto	remove		out on to | up onto | up on to
-through a sieve	strain		through the sieve | through a strainer | through a fine sieve
+through a sieve	sieve		through the sieve | through a strainer | through a fine sieve
 
 # "Onto the platter": the second reading, before the thing.
 @tag INTO

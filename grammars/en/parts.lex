@@ -6,7 +6,8 @@
 dressing
 topping	topping		crumb topping | crumble topping | streusel topping | streusel
 filling	filling
-icing	icing		frosting | buttercream | buttercream frosting | buttercream icing | cream cheese frosting | cream cheese icing
+icing	icing		buttercream | buttercream icing | cream cheese icing
+frosting	frosting		buttercream frosting | cream cheese frosting
 coating	coating		breading | dredging mixture | flour dredge
 brine	brine		pickling liquid | pickling brine | pickle liquid
 batter	batter		pancake batter | cake batter

@@ -12,11 +12,6 @@
 #include "build/prepodds.h"
 #include "build/preheat.h"
 #include "build/steptext.h"
-#include "match/capture.h"
-
-/* A component's name holds while its things go in; after this many sentences without one it is
- * over. */
-#define GROUP_SENTENCES 2
 
 static const struct match *find_match(const struct builder *b, enum rule_kind kind)
 {
@@ -49,21 +44,6 @@ static bool sentence_cooks(const struct builder *b)
             return true;
     }
     return false;
-}
-
-static void name_group(struct builder *b)
-{
-    for (size_t i = 0; i < b->sentence->match_count; i++) {
-        const struct match *m = &b->r->matches.at[b->sentence->match_first + i];
-        const struct entry *part =
-            m->rule->kind == RULE_group ? entry_at(b->r, match_slot(m, SLOT_part)) : NULL;
-        if (!part)
-            continue;
-        b->group = entry_value(part);
-        b->group_age = 0;
-    }
-    if (b->group_age > GROUP_SENTENCES)
-        b->group = TEXT_EMPTY;
 }
 
 /* What may say how the last food is, or what is done to it. */
@@ -141,6 +121,7 @@ static void read_sentence(struct builder *b, const struct sentence *s)
     read_foods(b, question);
     build_steps(b);
     note_heated(b);
+    end_group(b);
     b->asked = question;
 }
 

@@ -65,6 +65,10 @@ struct ingredient *generic_of(struct builder *b, const struct chunk *c, const st
 
 /* "I've got some olives out too", "I've put out almonds here as well": it stands ready, and is put
  * in later or never. */
+/* group.c: the part that the sentence names, which what comes then goes into; and whether it is
+ * over behind the sentence. */
+void name_group(struct builder *b);
+void end_group(struct builder *b);
 /* partof.c: gives lines the group of a part that is named only once it is made. */
 void name_parts(struct builder *b);
 bool is_laid_out(const struct builder *b, size_t index);

@@ -3,6 +3,7 @@
  * SPDX-License-Identifier: MIT */
 #include "build/line.h"
 
+#include "build/stepwords.h"
 #include "build/wording.h"
 
 /* Between two foods of one part stand so many words at most. */
@@ -12,21 +13,37 @@
 /* A part is of so many foods at least. */
 #define PART_LINES 2
 
-/* "The custard", "that batter", "your dough": a part by its name, as something that is there. */
+/* The tag before the word, but for how it is: "the dough", "it comes to a soft dough". */
+static unsigned char tag_before(const struct builder *b, const struct word *w)
+{
+    const struct word *words = b->r->words.at;
+    size_t i = w->entry_first;
+    while (i > 0 && (words[i - 1].tag == TAG_STATE || words[i - 1].tag == TAG_SIZE)
+           && words[i - 1].after < AFTER_COMMA)
+        i--;
+    return i ? words[i - 1].tag : (unsigned char) TAG_SO;
+}
+
+/* "The custard", "that batter", "your dough": a part by its name, as something that is there; "it
+ * comes to a dough" only where its row says that it is "new". */
 static struct text part_at(const struct builder *b, size_t i)
 {
     const struct word *w = &b->r->words.at[i];
     const unsigned never = SCOPE_NOT_DONE | SCOPE_TITLE | SCOPE_YIELD;
-    if ((w->tag != TAG_PART && w->tag != TAG_FOOD) || w->scope & never || w->entry_first == 0
-        || b->r->words.at[w->entry_first - 1].tag != TAG_THE)
+    if (w->tag == TAG_ACTION && !(w->scope & never))
+        return step_row(b, "forms", entry_value(w->entry)); /* "knead it" */
+    if ((w->tag != TAG_PART && w->tag != TAG_FOOD) || w->scope & never)
+        return TEXT_EMPTY;
+    const unsigned char before = tag_before(b, w);
+    if (before != TAG_THE && before != TAG_ARTICLE)
         return TEXT_EMPTY;
     const struct entry *part = w->tag == TAG_PART ? w->entry : NULL;
     if (!part && w->tag == TAG_FOOD && w->entry && !(w->entry->marks & MARK_OF(generic)))
         part = entry_as(pack_find(b->k, entry_words(w->entry), NULL), TAG_PART);
     if (!part)
         return TEXT_EMPTY;
-    const struct text value = entry_value(part);
-    return step_words_list(b->k, "component", value) ? value : TEXT_EMPTY;
+    const struct text value = entry_value(part), how = step_text(b->k, "component", value);
+    return how.length && (before == TAG_THE || text_is(how, "new")) ? value : TEXT_EMPTY;
 }
 
 /* Whether another vessel is begun with between the words: "in a bowl", "in another pan". */
@@ -58,6 +75,17 @@ static size_t first_of_part(const struct builder *b, size_t n)
     return first;
 }
 
+/* Nobody kneads but what has flour in it. */
+static bool has_flour(const struct builder *b, size_t first, size_t last)
+{
+    for (size_t i = first; i < last; i++) {
+        const struct entry *food = b->dish->ingredients.at[i].entry;
+        if (food && food->marks & MARK_OF(flour))
+            return true;
+    }
+    return false;
+}
+
 static void name_part(struct builder *b, struct text part, size_t at)
 {
     struct ingredient *lines = b->dish->ingredients.at;
@@ -68,7 +96,9 @@ static void name_part(struct builder *b, struct text part, size_t at)
         || at - lines[last - 1].words.last > NAMED_WORDS)
         return;
     const size_t first = first_of_part(b, last - 1);
-    if (last - first < PART_LINES)
+    if (last - first < PART_LINES
+        || (b->r->words.at[at].tag == TAG_ACTION
+            && (!has_flour(b, first, last) || b->dish->ingredients.count < last - first + 3)))
         return;
     for (size_t i = first; i < last; i++)
         lines[i].group = part;

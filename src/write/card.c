@@ -160,6 +160,11 @@ static void add_steps(const struct writing *w, struct card *c, const struct dish
     }
 }
 
+struct text step_heading(const struct writing *w, const struct card_step *s)
+{
+    return s->own ? PHRASE_0(w, card_dish) : s->heading;
+}
+
 /* What a maker may or may not put in, named apart: it is no statement that it is there. */
 static struct text to_check(const struct writing *w, const struct dish *d)
 {

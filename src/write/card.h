@@ -42,6 +42,9 @@ struct card {
 /* False, with a problem, when the dish cannot be scaled as it was asked for. */
 bool card_make(struct card *c, const struct recording *r, const struct writing *w, size_t dish,
                struct problems *p);
+/* What is printed over the step: its component's name, or that the dish itself goes on; empty where
+ * the list does. */
+struct text step_heading(const struct writing *w, const struct card_step *s);
 /* The cards of all wanted dishes, each made and put by `put`; a note where there is none. */
 typedef void card_put(struct buffer *b, const struct recording *r, const struct writing *w,
                       const struct card *c, bool first);

@@ -127,8 +127,9 @@ static void put_steps(struct sheet *s)
             html_end_line(s->h);
             open = false;
         }
-        if (step->heading.length)
-            html_element(s->h, "h3", NULL, step->heading);
+        const struct text heading = step_heading(s->w, step);
+        if (heading.length)
+            html_element(s->h, "h3", NULL, heading);
         if (!open) {
             html_begin(s->h, "ol");
             html_attribute(s->h, "start", arena_format(s->w->scratch, "%zu", i + 1));

@@ -36,8 +36,9 @@ static void put_steps(struct buffer *b, const struct writing *w, const struct ca
         put_heading(b, "##", PHRASE_0(w, card_method));
     for (size_t i = 0; i < c->steps.count; i++) {
         const struct card_step *s = &c->steps.at[i];
-        if (s->heading.length)
-            put_heading(b, "###", s->heading);
+        const struct text heading = step_heading(w, s);
+        if (heading.length)
+            put_heading(b, "###", heading);
         buffer_format(b, "%zu. ", i + 1);
         put_markdown(b, s->text);
         buffer_format(b, " (%.*s)\n", TEXT(clock_text(w->scratch, s->start)));

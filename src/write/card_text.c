@@ -46,8 +46,9 @@ static void put_steps(struct buffer *b, const struct writing *w, const struct ca
     put_heading(b, PHRASE_0(w, card_method), '-');
     for (size_t i = 0; i < c->steps.count; i++) {
         const struct card_step *s = &c->steps.at[i];
-        if (s->heading.length)
-            buffer_format(b, "%s%.*s\n", i ? "\n" : "", TEXT(s->heading));
+        const struct text heading = step_heading(w, s);
+        if (heading.length)
+            buffer_format(b, "%s%.*s\n", i ? "\n" : "", TEXT(heading));
         put_step(b, w, s, i + 1);
     }
 }

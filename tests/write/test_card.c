@@ -150,8 +150,8 @@ static void steps_are_numbered_and_timed(void **state)
     made_step(&t.r, t.d, 1, 5, "Whisk the eggs.", "sauce");
     made_step(&t.r, t.d, 2, 3723.9, "Bake until golden.", "");
     const char *out = card_text(&t);
-    assert_non_null(strstr(
-        out, "For the sauce\n 1. Whisk the eggs. [0:05]\n 2. Bake until golden. [1:02:03]\n"));
+    assert_non_null(strstr(out, "For the sauce\n 1. Whisk the eggs. [0:05]\n\n"
+                                "For the dish\n 2. Bake until golden. [1:02:03]\n"));
 }
 
 static void a_card_says_that_it_is_a_draft(void **state)

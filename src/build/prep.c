@@ -156,12 +156,23 @@ struct prep_phrase pieces_at(struct builder *b, size_t i)
     return (struct prep_phrase){done, end};
 }
 
+/* "... of oil, cold pan", "hot filling": the state is that of what stands behind it. */
+static bool is_of_next(const struct builder *b, size_t i)
+{
+    const struct word *w = &b->r->words.at[b->chunks.at[i].last];
+    if (w->after >= AFTER_COMMA || i + 1 >= b->chunks.count || w[1].cue != w->cue)
+        return false;
+    unsigned char next = b->chunks.at[i + 1].tag;
+    return next == TAG_VESSEL || next == TAG_OVEN || next == TAG_TOOL || next == TAG_PART
+           || next == TAG_PLACE || next == TAG_DISH;
+}
+
 /* "water, lukewarm", "a stick of butter, soft": a state behind the food is one to bring it to. */
 static struct prep_phrase state_at(const struct builder *b, size_t i)
 {
     const struct chunk *k = &b->chunks.at[i];
     bool prep = (k->tag == TAG_STATE || k->tag == TAG_FULLNESS) && chunk_marks(k) & MARK_OF(prep)
-                && !(k->scope & (SCOPE_NOT_DONE | SCOPE_UNTIL));
+                && !(k->scope & (SCOPE_NOT_DONE | SCOPE_UNTIL)) && !is_of_next(b, i);
     return (struct prep_phrase){prep ? entry_value(k->entry) : TEXT_EMPTY, i};
 }
 

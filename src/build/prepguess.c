@@ -13,6 +13,8 @@ struct guess {
     struct ingredient *line;
     struct text done;
     double points;
+    size_t word;
+    enum prep_side side;
     bool given;
 };
 typedef LIST(struct guess) guess_list;
@@ -21,7 +23,7 @@ static void note_guess(struct builder *b, struct prep_word *w, const struct prep
                        void *with)
 {
     *LIST_ADD(b->r->arena, (guess_list *) with) =
-        (struct guess){c->line, c->done, prep_points(b, w, c), c->given};
+        (struct guess){c->line, c->done, prep_points(b, w, c), w->last, c->side, c->given};
 }
 
 /* Whether some word makes it likely enough that the rules' preparation is kept; also where none
@@ -43,6 +45,19 @@ static void take_unlikely(const guess_list *all, const struct guess *g)
             LIST_REMOVE(list, n);
 }
 
+/* "One swede diced and a leek": what is told of the food before it is not told of the one behind.
+ */
+static bool is_told_before(const guess_list *all, size_t n)
+{
+    for (size_t i = n; all->at[n].side == PREP_SIDE_BEHIND && i-- > 0;)
+        if (all->at[i].word != all->at[n].word)
+            return false;
+        else if (all->at[i].side == PREP_SIDE_BEFORE
+                 && (all->at[i].given || all->at[i].points > all->at[n].points))
+            return true;
+    return false;
+}
+
 void guess_preps(struct builder *b)
 {
     guess_list all = {0};
@@ -53,6 +68,6 @@ void guess_preps(struct builder *b)
         if (all.at[n].given && all.at[n].points < UNLIKELY)
             take_unlikely(&all, &all.at[n]);
     for (size_t n = 0; n < all.count; n++)
-        if (!all.at[n].given && all.at[n].points > LIKELY)
+        if (!all.at[n].given && all.at[n].points > LIKELY && !is_told_before(&all, n))
             add_prep(b->r->arena, &all.at[n].line->prep, all.at[n].done);
 }

@@ -51,8 +51,8 @@ void add_prep(struct arena *a, text_list *list, struct text t)
     *LIST_ADD(a, list) = t;
 }
 
-/* What recipes call it of this food: "usual" rows "egg whisked", "milk warm"; "fat hot" tells of
- * the pan, and is nothing. */
+/* "Usual" rows "egg whisked", "milk warm"; "fat hot" tells of the pan, and is nothing. Most do not
+ * depend on the food: those that do have a row that says so. */
 struct text usual_prep(const struct builder *b, const struct ingredient *line, struct text t)
 {
     bool depends = t.length && step_row(b, "depends", t).length;

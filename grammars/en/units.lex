@@ -96,7 +96,7 @@ month	2592000
 @forms none
 @marks large
 # Overnight is taken as eight to twelve hours (common practice, no source); the value is the lower end.
-overnight	28800		over night | all night | through the night
+overnight	28800		over night | all night | through the night | over the night | until tomorrow | till tomorrow | until the next day | till the next day | until the next morning | till the next morning | since last night | since yesterday | since yesterday evening | from last night | from yesterday | from yesterday evening | from the night before | since the night before | one night
 
 @tag DEGREE
 @forms noun
@@ -118,7 +118,7 @@ gas mark	gas		gas | gas number | regulo
 side	side
 batch	batch
 @forms none
-each lot	batch		each load | each time | for each time | per lot | every lot
+each lot	batch		each round | every round | per round | each panful | each load | each time | for each time | per lot | every lot
 same again on the other side	side	again	the same again on the other side | the same on the other side | same on the other side | same again the other side | the same the other side | same for the other side | the same for the other side | and the other side the same | same thing on the other side | do the other side the same | the other side the same
 @forms noun
 

@@ -68,7 +68,7 @@ in			into | onto | on to | in to | on | over | across | around the | underneath 
 @tag BY
 @forms none
 @marks joins
-by			x | at a time
+by			x | at a time | at one time
 # "Eighty-one years old", "seventy percent chocolate".
 @tag COUNTED
 @forms none

@@ -9,6 +9,7 @@
 #include "build/instruction.h"
 #include "build/line.h"
 #include "build/phrasal.h"
+#include "build/minutes.h"
 #include "build/prepodds.h"
 #include "build/preheat.h"
 #include "build/steptext.h"
@@ -110,7 +111,7 @@ static void read_sentence(struct builder *b, const struct sentence *s)
 {
     b->sentence = s;
     b->each = NULL;
-    chunks_make(&b->chunks, b->r, s);
+    read_chunks(b, s);
     b->group_age++;
     name_group(b);
     const struct match *rundown = find_match(b, RULE_rundown);
@@ -130,7 +131,7 @@ static void read_heat(struct builder *b, const struct sentence *s)
 {
     size_t kept = b->dish->steps.count;
     b->sentence = s;
-    chunks_make(&b->chunks, b->r, s);
+    read_chunks(b, s);
     build_steps(b);
     note_heated(b);
     for (size_t i = kept; i < b->dish->steps.count; i++)

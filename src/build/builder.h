@@ -37,6 +37,7 @@ struct builder {
     const struct table *step_words;             /* the pack's; NULL: it has none */
     const struct table *step_odds;              /* the same */
     const struct table *prep_odds, *prep_foods; /* the same */
+    const struct rule *bare; /* by which numbers are minutes; NULL: not looked for yet */
     struct phrasals phrasals;
     struct dish *dish;
     const struct sentence *sentence; /* the one being read */

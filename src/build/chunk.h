@@ -25,13 +25,6 @@ struct chunks {
 
 /* Fillers are left out; phrase matches are no chunks. */
 void chunks_make(struct chunks *c, const struct recording *r, const struct sentence *s);
-/* The same where they may be that sentence's already, and nothing was changed in them. */
-static inline void chunks_keep(struct chunks *c, const struct recording *r,
-                               const struct sentence *s)
-{
-    if (c->sentence != s)
-        chunks_make(c, r, s);
-}
 /* The match of `kind` that covers exactly these words; NULL when there is none. */
 const struct match *chunk_match(const struct recording *r, const struct sentence *s,
                                 struct span words, enum rule_kind kind);

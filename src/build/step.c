@@ -6,6 +6,7 @@
 
 #include "build/heat.h"
 #include "build/heattime.h"
+#include "build/timehere.h"
 #include "build/implied.h"
 #include "build/instruction.h"
 #include "build/stepmeasure.h"
@@ -212,7 +213,7 @@ static struct step *read_chunk(struct builder *b, struct step *open, size_t i, s
     if (implied.length)
         open =
             add_action(b, is_cooked_again(open, c, implied) ? NULL : open, c, implied, true, true);
-    if (c->tag == TAG_DURATION && !(c->scope & SCOPE_NOT_DONE))
+    if (c->tag == TAG_DURATION && is_time_here(b, i))
         open = step_for(b, open, c), add_duration(b, open, i);
     else if (c->tag == TAG_SIDE && c->entry && !(c->scope & SCOPE_NOT_DONE))
         repeat_duration(b, c);

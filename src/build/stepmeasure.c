@@ -6,6 +6,7 @@
 
 #include "build/heat.h"
 #include "build/heatagain.h"
+#include "build/timeeach.h"
 #include "build/wording.h"
 #include "match/subject.h"
 
@@ -14,6 +15,9 @@
 /* "Two seconds ago" and "give me a second" are talk. */
 #define COOKING_SECONDS_LEAST 3.0
 #define WAITING_SECONDS_MOST (75.0 * 3600)
+#define NIGHT_SECONDS (8.0 * 3600)
+#define NIGHT_LEAST (7.0 * 3600)
+#define NIGHT_MOST (16.0 * 3600)
 
 void grow_step(struct builder *b, struct step *s, const struct chunk *c)
 {
@@ -28,37 +32,6 @@ void grow_step(struct builder *b, struct step *s, const struct chunk *c)
 static double seconds(struct ratio t)
 {
     return ratio_double(t);
-}
-
-/* "Thirty seconds on that side", "another minute on the other side": the time of one side only. */
-static bool is_one_side(const struct builder *b, size_t index, size_t side)
-{
-    const struct chunk *time = &b->chunks.at[index], *the = &b->chunks.at[side - 1];
-    bool more = false;
-    for (size_t i = time->first; i <= time->last; i++)
-        more |= b->r->words.at[i].tag == TAG_MORE;
-    return the->tag == TAG_THE && !(chunk_marks(&b->chunks.at[side]) & MARK_OF(plural))
-           && (more
-               || (the->entry && text_equal(entry_value(the->entry), step_word(b->k, "that"))));
-}
-
-/* "a side", "per batch": among the two chunks behind a length of time. */
-static struct text counted_by(const struct builder *b, size_t index)
-{
-    for (size_t i = index + 1; i < b->chunks.count && i <= index + 3; i++) {
-        const struct chunk *c = &b->chunks.at[i];
-        if (c->tag == TAG_SIDE)
-            return is_one_side(b, index, i) ? TEXT_EMPTY : entry_value(c->entry);
-        if (is_step_word(b, c, "batches") && chunk_tag(&b->chunks, i + 1) != TAG_OF)
-            return TEXT_OF("batch"); /* "five minutes a lot", "a go" */
-        if (c->tag != TAG_EACH && c->tag != TAG_ARTICLE && c->tag != TAG_INTO && c->tag != TAG_THE
-            && c->tag != TAG_HEDGE && c->tag != TAG_NUMBER && c->tag != TAG_FOR)
-            break;
-    }
-    for (size_t i = index; i-- > 0 && index - i <= 4;)
-        if (b->chunks.at[i].tag == TAG_SIDE && i && b->chunks.at[i - 1].tag == TAG_EACH)
-            return entry_value(b->chunks.at[i].entry);
-    return TEXT_EMPTY;
 }
 
 static bool waits_here(const struct builder *b)
@@ -106,6 +79,30 @@ static bool is_other_side(struct builder *b, const struct duration *d, const str
         || old->max != d->max || !is_turned(b, old->words.last, c->first))
         return false;
     old->each = TEXT_OF("side");
+    return true;
+}
+
+/* What a night is taken for, and what else may be said of it: "overnight, twelve hours". */
+static bool is_a_night(const struct duration *d)
+{
+    return d->min == NIGHT_SECONDS && d->max == NIGHT_SECONDS * 3 / 2;
+}
+
+static bool may_be_night(const struct duration *d)
+{
+    return d->min >= NIGHT_LEAST && d->max <= NIGHT_MOST;
+}
+
+/* "Overnight, twelve hours": the hours are what the night is. */
+static bool is_that_night(struct builder *b, const struct duration *d)
+{
+    struct duration *old = last_duration(b, d->at, SAME_TIME_SECONDS);
+    if (!old || !may_be_night(old) || !may_be_night(d) || is_a_night(old) == is_a_night(d))
+        return false;
+    if (is_a_night(old)) {
+        old->min = d->min;
+        old->max = d->max;
+    }
     return true;
 }
 
@@ -183,6 +180,12 @@ static bool is_up(const struct builder *b, size_t index)
     return false;
 }
 
+/* "Use it within an hour": by when, not how long. */
+static bool is_deadline(const struct builder *b, size_t index)
+{
+    return index && is_step_word(b, &b->chunks.at[index - 1], "deadline");
+}
+
 /* "An hour old", "every ten minutes", "dinner's in an hour": no time that anything takes. */
 static bool is_no_length(const struct builder *b, size_t index)
 {
@@ -191,7 +194,7 @@ static bool is_no_length(const struct builder *b, size_t index)
         return true;
     return (index + 1 < c->count && is_step_word(b, &c->at[index + 1], "passed"))
            || (index > 0 && is_step_word(b, &c->at[index - 1], "every")) || is_owned(b, index)
-           || is_a_day(b, index);
+           || is_a_day(b, index) || is_deadline(b, index);
 }
 
 /* "Right, that's forty-two minutes": a time that the dish has already, when it is over. */
@@ -260,7 +263,8 @@ void add_duration(struct builder *b, struct step *s, size_t index)
     d.each = counted_by(b, index);
     d.at = b->r->words.at[c->first].start;
     d.words = (struct span){c->first, c->last};
-    if (is_other_side(b, &d, c) || is_same_time(b, &d, c) || is_over(b, index, d.min, d.max))
+    if (is_other_side(b, &d, c) || is_that_night(b, &d) || is_same_time(b, &d, c)
+        || is_over(b, index, d.min, d.max))
         return;
     *LIST_ADD(b->r->arena, &s->durations) = d;
     grow_step(b, s, c);

@@ -1,6 +1,7 @@
 /* build/stepplain.c: a step told plainly, where the words it was said in cannot be trusted: what is
  * done, to which foods, for how long.
  * SPDX-License-Identifier: MIT */
+#include "build/minutes.h"
 #include "build/implied.h"
 #include "build/writer.h"
 
@@ -264,7 +265,7 @@ bool write_step_plainly(struct writer *w, size_t not_before)
         b->sentence = &b->r->sentences.at[n];
         if (b->sentence->first > w->s->words.last)
             break;
-        chunks_keep(&b->chunks, b->r, b->sentence);
+        read_chunks(b, b->sentence);
         if (find_range(w, not_before))
             say_sentence(w);
     }

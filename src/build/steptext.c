@@ -2,6 +2,7 @@
  * SPDX-License-Identifier: MIT */
 #include "build/steptext.h"
 #include <stdint.h>
+#include "build/minutes.h"
 #include "build/stepjoin.h"
 #include "build/writer.h"
 #include "match/capture.h"
@@ -69,7 +70,7 @@ static void write_plainly(struct writer *w, size_t not_before)
     if (n == b->r->sentences.count)
         return;
     b->sentence = &b->r->sentences.at[n];
-    chunks_keep(&b->chunks, b->r, b->sentence);
+    read_chunks(b, b->sentence);
     if (!find_range(w, not_before))
         return;
     size_t verb = find_verb(w, w->begin, w->end);
@@ -97,7 +98,7 @@ static unsigned said_actions(struct writer *w, size_t not_before)
         b->sentence = &b->r->sentences.at[n];
         if (b->sentence->first > w->s->words.last)
             break;
-        chunks_keep(&b->chunks, b->r, b->sentence);
+        read_chunks(b, b->sentence);
         if (!find_range(w, not_before))
             continue;
         for (size_t i = w->begin; i < w->end; i++) {
@@ -162,7 +163,7 @@ static void write_step(struct builder *b, size_t index)
         if (sentence->first > s->words.last)
             break;
         b->sentence = sentence;
-        chunks_keep(&b->chunks, b->r, sentence);
+        read_chunks(b, sentence);
         if (!find_range(&w, not_before))
             continue;
         if (find_verb(&w, w.begin, w.end) < w.end)

@@ -5,10 +5,7 @@
  * talk_units --labels FILE TRANSCRIPT...: a line for each sentence and each dish that could go on
  * with it, "new" for one that begins: the sentence, the dish, and what speaks for it (NAME=VALUE).
  * FILE has, recording by recording, the dish of each sentence, "-" for none, "?" where nobody
- * knows.
- * talk_units --found TRANSCRIPT...: the same where the dishes are those that are found; before the
- * lines of a sentence stands one with its dish and "is".
- * A line "# NAME" begins a recording.
+ * knows. A line "# NAME" begins a recording.
  * SPDX-License-Identifier: MIT */
 #include <setjmp.h>
 #include <stdio.h>
@@ -18,7 +15,6 @@
 #include "split/evidence.h"
 #include "split/feature.h"
 #include "split/move.h"
-#include "split/thread.h"
 #include "talk_reader.h"
 
 static const char *const NAMES[] = {
@@ -80,39 +76,8 @@ static void print_move(const struct move_base *base, const struct links *links, 
     printf("\n");
 }
 
-/* The labels of all sentences; arena. */
-static int *read_labels(const struct recording *r, FILE *labels)
-{
-    int *label = arena_alloc(r->arena, (r->sentences.count + 1) * sizeof *label);
-    for (size_t i = 0; i < r->sentences.count; i++)
-        label[i] = read_label(labels);
-    return label;
-}
-
-/* The same, of the dishes that are found. */
-static int *find_labels(const struct recording *r, const struct feature *f)
-{
-    size_t count = r->sentences.count;
-    int *label = arena_alloc(r->arena, (count + 1) * sizeof *label);
-    struct stretch *found = arena_alloc(r->arena, (count + 1) * sizeof *found);
-    const struct borders b = weigh_borders(r, f, count);
-    size_t stretches = find_threads(r, f, &b, count, found);
-    int *number = arena_alloc(r->arena, (count + 1) * sizeof *number); /* from 1 on, in order */
-    int numbers = 0;
-    for (size_t i = 0; i < count; i++)
-        label[i] = OUTSIDE_LABEL;
-    for (size_t n = 0; n < stretches; n++) {
-        if (!number[found[n].thread])
-            number[found[n].thread] = ++numbers;
-        for (size_t i = found[n].first; i <= found[n].last; i++)
-            label[i] = number[found[n].thread] - 1;
-    }
-    return label;
-}
-
 /* The moves that could be made at each sentence whose dish is known, after those that were. */
-static void print_moves(const struct recording *r, const struct feature *f, const int *labels,
-                        bool found)
+static void print_moves(const struct recording *r, const struct feature *f, FILE *labels)
 {
     size_t count = r->sentences.count;
     const struct segment nothing = {.dish = NO_DISH};
@@ -123,13 +88,11 @@ static void print_moves(const struct recording *r, const struct feature *f, cons
     logs_make(&logs, count + 1);
     standings_init(&s);
     for (size_t i = 0; i < count; i++) {
-        int label = labels[i];
+        int label = read_label(labels);
         struct things things;
         struct links links;
         if (label == UNKNOWN_LABEL)
             continue;
-        if (found)
-            printf("%zu\t%d\tis\n", i, label);
         find_things(f, count, i, &things);
         find_links(&things, chain, &s, &links);
         const struct move_base base =
@@ -149,48 +112,40 @@ static void print_moves(const struct recording *r, const struct feature *f, cons
     }
 }
 
-/* What is asked for. */
-struct wish {
-    FILE *labels; /* NULL: none are given */
-    bool found;
-};
-
-static void print_talk(const struct recording *r, const struct pack *k, const struct wish *w)
+static void print_talk(const struct recording *r, const struct pack *k, FILE *labels)
 {
     size_t count = r->sentences.count;
     const struct feature *f = features_make(r, k);
     const struct talk t = talk_make(r, f, count);
     printf("# %s\n", r->file);
-    if (w->labels || w->found) {
-        const int *labels = w->found ? find_labels(r, f) : read_labels(r, w->labels);
-        print_moves(r, f, labels, w->found);
+    if (labels) {
+        print_moves(r, f, labels);
         return;
     }
     for (size_t i = 0; i < count; i++)
         print_sentence(&t, k, i);
 }
 
-static void print_file(struct talk_reader *reader, const char *name, const struct wish *w)
+static void print_file(struct talk_reader *reader, const char *name, FILE *labels)
 {
     struct recording r = {.file = name};
     if (!arena_open(&reader->arena))
         return;
     if (talk_read(reader, &r))
-        print_talk(&r, reader->pack, w);
+        print_talk(&r, reader->pack, labels);
     arena_reset(&reader->arena);
 }
 
 int main(int argc, char **argv)
 {
     struct talk_reader reader;
-    bool given = argc > 2 && strcmp(argv[1], "--labels") == 0;
-    bool found = argc > 1 && strcmp(argv[1], "--found") == 0;
-    const struct wish wish = {given ? fopen(argv[2], "r") : NULL, found};
-    bool ready = talk_reader_open(&reader) && (wish.labels || !given);
-    for (int n = given ? 3 : found ? 2 : 1; ready && n < argc; n++)
-        print_file(&reader, argv[n], &wish);
-    if (wish.labels)
-        fclose(wish.labels);
+    bool moves = argc > 2 && strcmp(argv[1], "--labels") == 0;
+    FILE *labels = moves ? fopen(argv[2], "r") : NULL;
+    bool ready = talk_reader_open(&reader);
+    for (int n = moves ? 3 : 1; ready && n < argc; n++)
+        print_file(&reader, argv[n], labels);
+    if (labels)
+        fclose(labels);
     talk_reader_close(&reader);
     return 0;
 }

@@ -16,7 +16,6 @@ SPDX-License-Identifier: MIT
 """
 import collections
 import glob
-import itertools
 import json
 import os
 import re
@@ -53,7 +52,6 @@ PENALTY = 40.0  # of the weights; a fifth of it for the words' sums
 # many, and these are harder to follow than most.
 COUNTS = {"corpus": 80.0, "recordings": 60.0}
 COUNTS_GOLD, COUNTS_TALK = 5.0, 0.5
-SWALLOWED = 3  # so many sentences of a dish in another: it will not be found any more
 NEW, BACK = 1, 2
 
 
@@ -70,7 +68,6 @@ class Talk:
     def __init__(self, name, group):
         self.name, self.group, self.times, self.evidence, self.units, self.labels = name, group, [], [], [], []
         self.dishes = []
-        self.moves, self.found_moves, self.found = [], [], {}
 
     def add(self, line):
         time, evidence, units = line.rstrip("\n").split("\t")
@@ -175,22 +172,18 @@ def list_talks(folder):
 
 
 def read_moves(program, folder, talks):
-    """What could have been done at each sentence, after what was, and after what the program itself finds: (sentence, dish or None for
-    one that begins, evidence)."""
+    """What could have been done at each sentence, after what was: (sentence, dish or None for one that begins, evidence)."""
     labels = os.path.join(folder, "labels")
     with open(labels, "w", encoding="utf-8") as file:
         file.writelines(f"{dish}\n" for talk in talks.values() for dish in talk.dishes)
-    for options, name in ((["--labels", labels], "moves"), (["--found"], "found_moves")):
-        run = subprocess.run([program, *options, *talks], capture_output=True, text=True, check=True)
-        for line in run.stdout.splitlines():
-            if line.startswith("# ") and "\t" not in line:
-                talk = talks[line[2:]]
-                continue
+    run = subprocess.run([program, "--labels", labels, *talks], capture_output=True, text=True, check=True)
+    for line in run.stdout.splitlines():
+        if line.startswith("# ") and "\t" not in line:
+            talk = talks[line[2:]]
+            talk.moves = []
+        else:
             n, dish, evidence = line.split("\t")
-            if evidence == "is":
-                talk.found[int(n)] = None if dish == "-1" else int(dish)
-            else:
-                getattr(talk, name).append((int(n), None if dish == "new" else int(dish), pairs(evidence)))
+            talk.moves.append((int(n), None if dish == "new" else int(dish), pairs(evidence)))
 
 
 def read_talks(program):
@@ -286,47 +279,6 @@ def no_neighbours(labels):
 
 # Weights ---------------------------------------------------------------------------------------------------------
 
-def after_right(talk):
-    """The moves that could be made after what was: (sentence, dish, evidence, whether it is right)."""
-    seen, sure = set(), no_neighbours(talk.labels)
-    for n, dish, evidence in talk.moves:
-        here = talk.dishes[n]
-        right = here != "-" and here not in seen if dish is None else here == dish
-        if dish is None:
-            seen.add(here)
-        if right or sure[n]:
-            yield n, dish, evidence, right
-
-
-def own_dish(counts, here):
-    """Which of the dishes that were found is the right one's, most of whose sentences it has: None for none, so that one has to
-    begin; "-" where another has swallowed it."""
-    own = [dish for dish, count in counts.items() if count.most_common(1)[0][0] == here]
-    if own:
-        return max(own, key=lambda dish: counts[dish][here])
-    return "-" if any(count[here] >= SWALLOWED for count in counts.values()) else None
-
-
-def after_found(talk):
-    """The same after what the program finds, its mistakes among it, so that weights are good where it stands then (Ross, Gordon, Bagnell
-    2011). Asked for are the places where the right dish turns, and those where the program is in it."""
-    counts, on, sure = collections.defaultdict(collections.Counter), None, no_neighbours(talk.labels)
-    moves = collections.defaultdict(list)
-    for n, dish, evidence in talk.found_moves:
-        moves[n].append((dish, evidence))
-    for n, here in enumerate(talk.dishes):
-        known = here not in ("-", "?") and talk.labels[n] is not None
-        own = own_dish(counts, here) if known else "-"
-        if own != "-" and (talk.labels[n] or (own is not None and own == on)):
-            for dish, evidence in moves[n]:
-                if dish == own or sure[n] or talk.labels[n]:
-                    yield n, dish, evidence, dish == own
-        if talk.found[n] is not None:
-            on = talk.found[n]
-            if known:
-                counts[on][here] += 1
-
-
 class Moves:
     """Sentences with which a dish could begin (BACK: with which one of those that are left could go on), and whether it does."""
 
@@ -337,12 +289,18 @@ class Moves:
         one, other = ([pieces[row[n:n + 2]] for row in products] for n in (0, 2))
         before = 0
         for talk in all_.talks:
-            moves = itertools.chain(after_right(talk), () if talk.group.startswith("talks") else after_found(talk))
-            for n, dish, evidence, right in moves:
-                if (dish is None) == (label == NEW):
+            seen, sure = set(), no_neighbours(talk.labels)
+            for n, dish, evidence in talk.moves:
+                here = talk.dishes[n]
+                if dish is None:
+                    wanted = here != "-" and here not in seen
+                    seen.add(here)
+                else:
+                    wanted = here == dish
+                if (dish is None) == (label == NEW) and (wanted or sure[n]):
                     row = numpy.concatenate([filled[before + n], [evidence.get(name, 0.0) for name in names]])
                     rows.append(numpy.concatenate([row, row[one] * row[other]]))
-                    self.wanted.append(right)
+                    self.wanted.append(wanted)
                     self.group.append(talk.group)
             before += len(talk.times)
         self.evidence, self.wanted, self.group = numpy.array(rows), numpy.array(self.wanted), numpy.array(self.group)

@@ -13,6 +13,7 @@ struct told {
     const struct food *food; /* that it is weighed as; NULL: none */
     const struct title_food *as;
     double grams;
+    double about; /* how much the dish is about it, by the row that is filled */
 };
 
 /* An action of the dish, once, with what the lexicon says of it. */

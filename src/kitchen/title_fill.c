@@ -56,10 +56,10 @@ static struct text shown_food(const struct told *t)
 static struct topic topic_at(const struct naming *n, size_t i)
 {
     const struct told *all = n->foods.at;
-    struct topic t = {all[i].line, shown_food(&all[i]), about_food(n, &all[i])};
+    struct topic t = {all[i].line, shown_food(&all[i]), all[i].about};
     for (size_t j = i + 1; t.about > 0 && j < n->foods.count; j++)
-        if (is_same_food(t.shown, shown_food(&all[j])))
-            t.about += about_food(n, &all[j]);
+        if (all[j].about > 0 && is_same_food(t.shown, shown_food(&all[j])))
+            t.about += all[j].about;
     return t;
 }
 
@@ -99,6 +99,8 @@ static struct text without_doubles(struct arena *a, struct text title)
 
 struct text fill_title(const struct naming *n)
 {
+    for (size_t i = 0; i < n->foods.count; i++)
+        n->foods.at[i].about = about_food(n, &n->foods.at[i]);
     struct topic one = main_topic(n, NULL), two = main_topic(n, &one);
     size_t foods = !one.line ? 0 : two.line && two.about >= SECOND_SHARE * one.about ? 2 : 1;
     if (n->named && foods)

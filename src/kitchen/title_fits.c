@@ -6,6 +6,8 @@ bool ends_with_words(struct text whole, struct text end)
 {
     if (whole.length <= end.length)
         return text_equal(whole, end);
+    if (end.length && whole.at[whole.length - 1] != end.at[end.length - 1])
+        return false; /* as nearly all of the thousands that are asked for each title */
     size_t begin = whole.length - end.length;
     return whole.at[begin - 1] == ' ' && text_equal(text_slice(whole, begin, whole.length), end);
 }
@@ -23,37 +25,35 @@ bool is_one_of(const struct told *t, const struct title_choices *choices)
     return false;
 }
 
-static double grams_among(const struct naming *n, const struct title_choices *choices)
+/* Whether there are as many grams among the foods as are asked for, or any. */
+static bool has_among(const struct naming *n, const struct title_choices *choices)
 {
     double grams = 0;
     for (size_t i = 0; i < n->foods.count; i++) {
         const struct told *t = &n->foods.at[i];
-        if (t->line->role == ROLE_INGREDIENT && is_one_of(t, choices))
+        if (t->line->role == ROLE_INGREDIENT && t->grams > 0 && is_one_of(t, choices)) {
             grams += t->grams;
+            if (grams >= choices->grams)
+                return true;
+        }
     }
-    return grams;
+    return false;
 }
 
 static bool foods_fit(const struct naming *n)
 {
-    for (size_t i = 0; i < n->rule->foods.count; i++) {
-        const struct title_choices *c = &n->rule->foods.at[i];
-        double grams = grams_among(n, c);
-        if (grams <= 0 || grams < c->grams)
+    for (size_t i = 0; i < n->rule->foods.count; i++)
+        if (!has_among(n, &n->rule->foods.at[i]))
             return false;
-    }
     return true;
 }
 
 /* Whether there is none, or less than the grams given, of what the row must be without. */
 static bool lacks_foods(const struct naming *n)
 {
-    for (size_t i = 0; i < n->rule->without.count; i++) {
-        const struct title_choices *c = &n->rule->without.at[i];
-        double grams = grams_among(n, c);
-        if (grams > 0 && grams >= c->grams)
+    for (size_t i = 0; i < n->rule->without.count; i++)
+        if (has_among(n, &n->rule->without.at[i]))
             return false;
-    }
     return true;
 }
 

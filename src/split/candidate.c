@@ -280,6 +280,7 @@ struct candidates candidates_find(const struct recording *r, const struct pack *
                                   const struct feature *f, const size_t *dish)
 {
     struct candidates c = {.r = r, .f = f, .dish = dish, .plain = plain_words_of(k)};
+    c.plain_kind = arena_alloc(r->arena, r->words.count + 1);
     c.goes_with = pack_table(k, "goes-with");
     c.from = arena_alloc(r->arena, (r->sentences.count + 1) * sizeof *c.from);
     LIST_RESERVE(r->arena, &c.places, r->words.count / WORDS_A_PLACE + 1);

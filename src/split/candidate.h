@@ -62,8 +62,9 @@ struct candidates {
     LIST(struct saying) places;
     size_t *from; /* each sentence's first place; one more for the end */
     LIST(struct candidate) all;
-    size_t *table, room;      /* by hash: a number of `all` plus one */
-    struct plain_words plain; /* words of the language */
+    size_t *table, room;       /* by hash: a number of `all` plus one */
+    struct plain_words plain;  /* words of the language */
+    unsigned char *plain_kind; /* of each word, plus one; 0 where nobody asked yet */
     const struct table *goes_with;
     struct affinity about; /* what the dish that is looked at is about */
     double about_most;     /* how much the dish that is looked at is about one food, at most */

@@ -20,25 +20,28 @@ static struct text before_apostrophe(struct text key)
     return text_slice(key, 0, text_find(key, '\'', 0));
 }
 
-bool is_plain_word(const struct plain_words *plain, struct text key)
+enum plain_kind plain_kind_of(const struct plain_words *plain, struct text key)
 {
+    const struct table *t = plain->ordinary;
     key = before_apostrophe(key);
-    return has_word(plain->sounding, key) || has_word(plain->ordinary, key);
+    if (has_word(plain->sounding, key))
+        return PLAIN_WORD;
+    size_t row = t ? table_find(t, key) : 0;
+    if (!t || row >= t->rows)
+        return NO_PLAIN_WORD;
+    return text_is(table_cell(t, row, COLUMN_KIND), "name") ? PROPER_NAME : PLAIN_WORD;
 }
 
-/* Whether the table has it, as a word of that kind. */
-static bool has_kind(const struct table *t, struct text key, const char *kind)
+bool is_plain_word(const struct plain_words *plain, struct text key)
 {
-    size_t row = t ? table_find(t, key) : 0;
-    return t && row < t->rows && text_is(table_cell(t, row, COLUMN_KIND), kind);
+    return plain_kind_of(plain, key) != NO_PLAIN_WORD;
 }
 
 bool is_common_word(const struct plain_words *plain, struct text key)
 {
-    return has_word(plain->sounding, key) || has_kind(plain->ordinary, key, "");
-}
-
-bool is_proper_name(const struct plain_words *plain, struct text key)
-{
-    return has_kind(plain->ordinary, before_apostrophe(key), "name");
+    const struct table *t = plain->ordinary;
+    if (has_word(plain->sounding, key))
+        return true;
+    size_t row = t ? table_find(t, key) : 0;
+    return t && row < t->rows && !table_cell(t, row, COLUMN_KIND).length;
 }

@@ -17,7 +17,8 @@ struct plain_words plain_words_of(const struct pack *k);
 bool is_plain_word(const struct plain_words *plain, struct text key);
 /* Whether it is one that is said often. */
 bool is_common_word(const struct plain_words *plain, struct text key);
-/* Whether it is a person's or a place's name. */
-bool is_proper_name(const struct plain_words *plain, struct text key);
+/* What the language has it as. */
+enum plain_kind { NO_PLAIN_WORD, PLAIN_WORD, PROPER_NAME /* of a person, a place */ };
+enum plain_kind plain_kind_of(const struct plain_words *plain, struct text key);
 
 #endif

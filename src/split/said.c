@@ -208,14 +208,6 @@ static bool has(const struct said_bits *b, enum said bit)
     return b->at[bit / 64] >> bit % 64 & 1;
 }
 
-/* "Right, Joan, the oven": somebody is called. */
-static void add_called(struct said_bits *b)
-{
-    if (!has(b, SAID_WHOLE) && (has(b, SAID_AFTER_START) || has(b, SAID_AFTER_COMMA))
-        && (has(b, SAID_BEFORE_COMMA) || has(b, SAID_BEFORE_END)))
-        add(b, SAID_CALLED);
-}
-
 /* What is so in one place, where the bits of all places together would not tell. */
 static void add_both(struct said_bits *b)
 {
@@ -254,7 +246,6 @@ struct said_bits said_of(const struct candidates *c, const struct saying *p,
     add_slots(c, there, p->words, &b);
     if (r->words.at[p->words.last].capital && p->words.last > s->first)
         add(&b, SAID_CAPITAL);
-    add_called(&b);
     add_both(&b);
     if (scope & (SCOPE_UNREAL | SCOPE_SUPPOSED | SCOPE_INSTEAD))
         add(&b, SAID_UNREAL);

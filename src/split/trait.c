@@ -17,12 +17,15 @@ static const struct entry *dish_reading(const struct word *w)
     return w->tag == TAG_DISH ? w->entry : entry_as(w->readings, TAG_DISH);
 }
 
-/* A word that no rule cares about. */
+/* A word that no rule cares about, which several candidates have. */
 static enum trait unlisted_word(const struct candidates *c, const struct word *w)
 {
-    return is_proper_name(&c->plain, w->key)  ? TRAIT_PROPER
-           : is_plain_word(&c->plain, w->key) ? TRAIT_KNOWN
-                                              : TRAIT_STRANGE;
+    static const enum trait trait[] = {
+        [NO_PLAIN_WORD] = TRAIT_STRANGE, [PLAIN_WORD] = TRAIT_KNOWN, [PROPER_NAME] = TRAIT_PROPER};
+    unsigned char *kind = &c->plain_kind[w - c->r->words.at];
+    if (!*kind)
+        *kind = (unsigned char) (1 + plain_kind_of(&c->plain, w->key));
+    return trait[*kind - 1];
 }
 
 static enum trait last_word(const struct candidates *c, const struct word *w)
@@ -120,11 +123,9 @@ static void add_first(const struct candidates *c, const struct word *w, double *
     }
 }
 
-static void add_food_marks(const struct candidates *c, const struct word *w, double *x)
+static void add_food_marks(const struct word *w, double *x)
 {
     uint64_t marks = w->tag == TAG_FOOD && w->entry ? w->entry->marks : 0;
-    if (w->tag == TAG_FOOD && w->entry)
-        x[TRAIT_LEAD] = TENTHS * (double) affinity_lead(c->goes_with, entry_value(w->entry));
     x[TRAIT_ASIDE] = (marks & MARK_OF(aside)) != 0;
     x[TRAIT_GENERIC] = (marks & MARK_OF(generic)) != 0;
     x[TRAIT_READY] = (marks & MARK_OF(cooked)) != 0;
@@ -138,20 +139,8 @@ static void add_food_marks(const struct candidates *c, const struct word *w, dou
 /* What is counted of the words of a name. */
 struct word_counts {
     double share, spread, foods, fit, about;
-    struct affinity goes; /* what goes with them */
     const struct candidate *last;
 };
-
-/* How well the dish goes with the name, but for the places that say it. */
-static double goes_with(const struct candidates *c, const struct candidate *n,
-                        const struct affinity *name)
-{
-    struct affinity rest = c->about;
-    for (size_t i = 0; i < AFFINITY_SIZE; i++)
-        rest.at[i] -= (float) n->home * name->at[i];
-    rest.count -= (float) n->home * name->count;
-    return name->count > 0 && rest.count > 0 ? affinity_between(name, &rest) : 0;
-}
 
 /* What a word of a name stands for in the table of what goes with what. */
 static void add_goes(const struct candidates *c, const struct word *w, struct affinity *goes)
@@ -165,6 +154,18 @@ static void add_goes(const struct candidates *c, const struct word *w, struct af
         affinity_add(goes, c->goes_with, "to ", entry_value(w->entry));
 }
 
+/* How well the dish goes with the name, but for the places that say it. */
+static double goes_with(const struct candidates *c, const struct candidate *n)
+{
+    struct affinity name = {0}, rest = c->about;
+    for (size_t i = n->words.first; i <= n->words.last; i++)
+        add_goes(c, &c->r->words.at[i], &name);
+    for (size_t i = 0; i < AFFINITY_SIZE; i++)
+        rest.at[i] -= (float) n->home * name.at[i];
+    rest.count -= (float) n->home * name.count;
+    return name.count > 0 && rest.count > 0 ? affinity_between(&name, &rest) : 0;
+}
+
 static void count_word(const struct candidates *c, const struct candidate *n, size_t i,
                        struct word_counts *counts)
 {
@@ -172,7 +173,6 @@ static void count_word(const struct candidates *c, const struct candidate *n, si
     const struct candidate *word = candidate_find(c, name_hash(c->r, (struct span){i, i}));
     bool here = word && word->dish == n->dish;
     counts->last = word;
-    add_goes(c, w, &counts->goes);
     if (word)
         counts->share = fmin(counts->share, here ? (double) word->home / (double) word->times : 0);
     if (w->tag == TAG_OTHER && word && word->dishes > 1)
@@ -208,8 +208,6 @@ static void add_words(const struct candidates *c, const struct candidate *n, dou
     x[TRAIT_WORDS_SHARE] = counts.share;
     x[TRAIT_LAST_SHARE] = !last ? 1 : here ? (double) last->home / (double) last->times : 0;
     x[TRAIT_SPREAD] = counts.spread;
-    if (kind_of(last_word(c, &c->r->words.at[n->words.last])) == NAME_DISH)
-        x[TRAIT_GOES] = TENTHS * goes_with(c, n, &counts.goes);
     x[TRAIT_HAS_FOODS] = counts.foods > 0 ? counts.fit / counts.foods : 0;
     x[TRAIT_MISFIT] = counts.foods > 0 && counts.fit <= 0;
     x[TRAIT_MAIN] = c->about_most > 0 ? fmin(counts.about / c->about_most, 1) : 0;
@@ -263,10 +261,12 @@ enum name_kind name_traits(const struct candidates *c, const struct candidate *n
     for (size_t i = n->words.first; i < end->entry_first; i++)
         add_word(c, &at[i], last, x);
     add_first(c, &at[n->words.first], x);
-    add_food_marks(c, end, x);
+    add_food_marks(end, x);
     x[TRAIT_OWNER] = text_ends(end->key, "'s");
     add_counts(c, n, x, said);
     add_words(c, n, x, said);
+    if (kind_of(last) == NAME_DISH)
+        x[TRAIT_GOES] = TENTHS * goes_with(c, n);
     return kind_of(last);
 }
 

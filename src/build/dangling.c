@@ -153,8 +153,8 @@ void build_depth(struct builder *b, const struct chunk *c)
     const bool apart = c->first && b->r->words.at[c->first - 1].after == AFTER_COMMA
                        && b->r->words.at[c->last].after >= AFTER_COMMA;
     const bool by = c > b->chunks.at && c[-1].tag == TAG_BY; /* "cover it by two inches" */
-    if ((!apart && !by) || !line || line->id < b->sentence->first || line->amount.known || !line->entry
-        || !(line->entry->marks & (MARK_OF(fat) | MARK_OF(water)))
+    if ((!apart && !by) || !line || line->id < b->sentence->first || line->amount.known
+        || !line->entry || !(line->entry->marks & (MARK_OF(fat) | MARK_OF(water)))
         || line->entry->marks & MARK_OF(dairy))
         return; /* "I butter the form, 24 centimetres" */
     line_amount(b->r, b->sentence, c->match, &said);

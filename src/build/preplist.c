@@ -108,7 +108,7 @@ struct ingredient *told_of(const struct builder *b, struct ingredient *line, siz
 void read_prep_of_next(struct builder *b, struct ingredient *line, size_t index)
 {
     const struct chunks *c = &b->chunks;
-    if (index + 1 >= c->count || c->at[index + 1].tag != TAG_LINE)
+    if (index >= c->count || chunk_tag(c, index + 1) != TAG_LINE) /* none before the first */
         return;
     size_t i = c->at[index + 1].first;
     const struct word *w = &b->r->words.at[i];

@@ -22,8 +22,8 @@ bool step_has(const struct step *s, struct text action);
 struct text action_here(const struct builder *b, size_t i, struct said_verb verb);
 /* The step that chunk `i` says, in the place where the dish is now; empty when it says none. */
 struct text step_action_at(const struct builder *b, size_t i);
-/* Whether it tells to do anything, by the rules or by the odds: by it steps are laid out and joined,
- * so that what a step says does not hang on which of its verbs is one. */
+/* Whether it tells to do anything, by the rules or by the odds: by it steps are laid out and
+ * joined, so that what a step says does not hang on which of its verbs is one. */
 bool tells_action(const struct builder *b, size_t i);
 /* steprepeat.c. The dish's steps from `first` on are new: the only one of them may be the one
  * before it, said again. */

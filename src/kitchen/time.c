@@ -99,19 +99,33 @@ static void add_duration(const struct kitchen *k, struct arena *a, struct side *
     side->from[counts] = phrase_listed(k, a, side->from[counts], describe(k, a, d, times, unknown));
 }
 
+/* Whether the dish is on the heat after the step, as it was before where no action tells. */
+static bool is_hot_after(const struct kitchen *k, const struct step *step, bool hot)
+{
+    for (size_t i = 0; i < step->actions.count; i++) {
+        const struct time_rule *rule = find_rule(k, "action", step->actions.at[i]);
+        if (rule && rule->counts != COUNTS_BESIDE)
+            hot = rule->counts == COUNTS_COOK;
+    }
+    return hot;
+}
+
+/* What is stirred or added on the heat cooks. */
 static enum counts counts_as(const struct kitchen *k, const struct step *step,
-                             const struct duration *d)
+                             const struct duration *d, bool hot)
 {
     struct text action = d->of.length || !step->actions.count ? d->of : step->actions.at[0];
     const struct time_rule *rule = find_rule(k, "action", action);
-    return rule ? rule->counts : COUNTS_ACTIVE;
+    if (rule)
+        return rule->counts;
+    return hot ? COUNTS_COOK : COUNTS_ACTIVE;
 }
 
 static void add_step(const struct kitchen *k, struct arena *a, struct stretch *s,
-                     const struct step *step, size_t batches)
+                     const struct step *step, bool hot, size_t batches)
 {
     for (size_t i = 0; i < step->durations.count; i++) {
-        enum counts counts = counts_as(k, step, &step->durations.at[i]);
+        enum counts counts = counts_as(k, step, &step->durations.at[i], hot);
         bool beside = step->beside || counts == COUNTS_BESIDE;
         add_duration(k, a, beside ? &s->beside : &s->main,
                      counts == COUNTS_BESIDE ? COUNTS_COOK : counts, &step->durations.at[i],
@@ -123,7 +137,7 @@ static void add_step(const struct kitchen *k, struct arena *a, struct stretch *s
 static bool begins_stretch(const struct kitchen *k, const struct step *step)
 {
     for (size_t i = 0; !step->beside && i < step->durations.count; i++)
-        if (counts_as(k, step, &step->durations.at[i]) != COUNTS_BESIDE)
+        if (counts_as(k, step, &step->durations.at[i], false) != COUNTS_BESIDE)
             return true;
     return false;
 }
@@ -160,10 +174,13 @@ void time_dish(const struct kitchen *k, struct arena *a, struct dish *dish, size
 {
     struct sums sums = {.beside = TEXT_EMPTY};
     struct stretch stretch = {.main = {.known = false}};
+    bool hot = false;
     for (size_t i = 0; i < dish->steps.count; i++) {
-        if (begins_stretch(k, &dish->steps.at[i]))
+        const struct step *step = &dish->steps.at[i];
+        if (begins_stretch(k, step))
             end_stretch(k, a, &stretch, &sums);
-        add_step(k, a, &stretch, &dish->steps.at[i], batches);
+        add_step(k, a, &stretch, step, hot, batches);
+        hot = is_hot_after(k, step, hot);
     }
     end_stretch(k, a, &stretch, &sums);
     dish->active = sums.by[COUNTS_ACTIVE];

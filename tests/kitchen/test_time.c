@@ -53,6 +53,21 @@ static void test_sums(void **state)
         "knead 8 to 10 minutes, bake 25 to 30 minutes, rise 1 to 1½ hours, cool 10 minutes");
 }
 
+/* What is stirred on the heat cooks; beaten in a bowl, or stirred once it rested, it is worked. */
+static void test_on_the_heat(void **state)
+{
+    struct open_kitchen *o = *state;
+    struct dish d = TIMED(o, 0, {"fry", 300, 300, NULL, false}, {"stir", 60, 60, NULL, false});
+    check(&d.cook, 360, 360);
+    assert_false(d.active.known);
+    d = TIMED(o, 0, {"fry", 300, 300, NULL, false}, {"whisk", 120, 120, NULL, false},
+              {"cool", 600, 600, NULL, false}, {"stir", 60, 60, NULL, false});
+    check(&d.cook, 300, 300);
+    check(&d.active, 180, 180);
+    d = TIMED(o, 0, {"stir", 60, 60, NULL, false}, {"fry", 300, 300, NULL, false});
+    check(&d.active, 60, 60);
+}
+
 static void test_beside(void **state)
 {
     struct open_kitchen *o = *state;
@@ -116,6 +131,7 @@ int main(void)
 {
     const struct CMUnitTest tests[] = {
         cmocka_unit_test_teardown(test_sums, open_reset),
+        cmocka_unit_test_teardown(test_on_the_heat, open_reset),
         cmocka_unit_test_teardown(test_beside, open_reset),
         cmocka_unit_test_teardown(test_each, open_reset),
         cmocka_unit_test_teardown(test_open_and_bad, open_reset),

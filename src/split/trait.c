@@ -1,4 +1,4 @@
-/* split/trait.c: what a name is made of, how often it is said, and how much speaks for it.
+/* split/trait.c: what a name is made of, and how often it is said.
  * SPDX-License-Identifier: MIT */
 #include <math.h>
 
@@ -268,37 +268,4 @@ enum name_kind name_traits(const struct candidates *c, const struct candidate *n
     if (kind_of(last) == NAME_DISH)
         x[TRAIT_GOES] = TENTHS * goes_with(c, n);
     return kind_of(last);
-}
-
-static const double trait_weights[] = {
-#define SAID(name, dish, food, foreign, other, what)
-#define TRAIT(name, weight, what) weight,
-#include "split/name.def"
-#undef SAID
-#undef TRAIT
-};
-static const double said_weights[][NAME_KINDS] = {
-#define SAID(name, dish, food, foreign, other, what) {dish, food, foreign, other},
-#define TRAIT(name, weight, what)
-#include "split/name.def"
-#undef SAID
-#undef TRAIT
-};
-
-double name_score(const struct candidates *c, const struct candidate *n)
-{
-    double x[TRAITS], score = 0;
-    struct said_bits said;
-    enum name_kind kind = name_traits(c, n, x, &said);
-    for (size_t i = 0; i < TRAITS; i++)
-        score += x[i] * trait_weights[i];
-    for (size_t half = 0; half < 2; half++)
-        for (uint64_t bits = said.at[half]; bits; bits &= bits - 1)
-            score += said_weights[64 * half + (size_t) __builtin_ctzll(bits)][kind];
-    return score;
-}
-
-double no_name_score(void)
-{
-    return trait_weights[TRAIT_NONE];
 }

@@ -101,7 +101,7 @@ static bool ends_after(struct cutter *c, size_t i, size_t length)
         return false;
     }
     if (w->after >= AFTER_STOP)
-        return next->capital || (!open && !is_abbreviation(c, i));
+        return next->capital || ((!open || !begins_small(next)) && !is_abbreviation(c, i));
     if (silence >= LONG_PAUSE_SECONDS)
         return !open;
     if (c->capitals && next->cue != w->cue && w->after == AFTER_SPACE && !begins_small(next))

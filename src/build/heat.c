@@ -17,7 +17,7 @@
 #define OVEN_C_LEAST 140
 #define OVEN_C_TENS 240
 /* A number of such a height without its scale speaks for Fahrenheit as much as so many amounts in
- * pounds do. */
+ * pounds do; one of a Celsius dial the same for Celsius. */
 #define HIGH_HINT 3
 #define OVEN_C_MOST 199
 #define BARE_LEAST 50
@@ -191,6 +191,14 @@ static bool is_angle(const struct builder *b, const struct chunk *c)
     return false;
 }
 
+/* "Four hundred guests": of something that is in no lexicon. */
+static bool counts_something(const struct builder *b, const struct chunk *c)
+{
+    const struct chunk *next = c + 1;
+    return next < b->chunks.at + b->chunks.count && next->tag == TAG_OTHER && !next->entry
+           && b->r->words.at[c->last].after < AFTER_COMMA;
+}
+
 bool read_temperature(const struct builder *b, const struct chunk *c, struct temperature *out)
 {
     const struct match *m = c->match;
@@ -209,10 +217,11 @@ bool read_temperature(const struct builder *b, const struct chunk *c, struct tem
         && (value < BARE_LEAST || value > BARE_MOST || !ratio_equal(m->low, m->high)))
         return false;
     out->of = temperature_of(b, c);
-    if (bare && !out->of.length && is_for_a_time(b, c))
+    if (!clock && !scale && !out->of.length && is_for_a_time(b, c))
         out->of = TEXT_OF("oven");
     else if (bare && !out->of.length
-             && (value < BARE_OVEN_LEAST || !is_multiple_of_twenty_five(out->value)))
+             && (value < BARE_OVEN_LEAST || !is_multiple_of_twenty_five(out->value)
+                 || counts_something(b, c)))
         return false;
     bool bath = text_is(out->of, "water") && value >= WATER_LEAST;
     if (value < BARE_LEAST && !bath && !(scale && scale->tag == TAG_GAS))

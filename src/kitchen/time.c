@@ -99,33 +99,36 @@ static void add_duration(const struct kitchen *k, struct arena *a, struct side *
     side->from[counts] = phrase_listed(k, a, side->from[counts], describe(k, a, d, times, unknown));
 }
 
-/* Whether the dish is on the heat after the step, as it was before where no action tells. */
-static bool is_hot_after(const struct kitchen *k, const struct step *step, bool hot)
+/* Whether the dish was on the heat before step `at`: by the last action before that tells. */
+static bool is_hot(const struct kitchen *k, const struct dish *dish, size_t at)
 {
-    for (size_t i = 0; i < step->actions.count; i++) {
-        const struct time_rule *rule = find_rule(k, "action", step->actions.at[i]);
-        if (rule && rule->counts != COUNTS_BESIDE)
-            hot = rule->counts == COUNTS_COOK;
-    }
-    return hot;
+    while (at-- > 0)
+        for (size_t n = dish->steps.at[at].actions.count; n-- > 0;) {
+            const struct time_rule *rule = find_rule(k, "action", dish->steps.at[at].actions.at[n]);
+            if (rule && rule->counts != COUNTS_BESIDE)
+                return rule->counts == COUNTS_COOK;
+        }
+    return false;
 }
 
 /* What is stirred or added on the heat cooks. */
-static enum counts counts_as(const struct kitchen *k, const struct step *step,
-                             const struct duration *d, bool hot)
+static enum counts counts_as(const struct kitchen *k, const struct dish *dish, size_t at,
+                             const struct duration *d)
 {
+    const struct step *step = &dish->steps.at[at];
     struct text action = d->of.length || !step->actions.count ? d->of : step->actions.at[0];
     const struct time_rule *rule = find_rule(k, "action", action);
     if (rule)
         return rule->counts;
-    return hot ? COUNTS_COOK : COUNTS_ACTIVE;
+    return is_hot(k, dish, at) ? COUNTS_COOK : COUNTS_ACTIVE;
 }
 
 static void add_step(const struct kitchen *k, struct arena *a, struct stretch *s,
-                     const struct step *step, bool hot, size_t batches)
+                     const struct dish *dish, size_t at, size_t batches)
 {
+    const struct step *step = &dish->steps.at[at];
     for (size_t i = 0; i < step->durations.count; i++) {
-        enum counts counts = counts_as(k, step, &step->durations.at[i], hot);
+        enum counts counts = counts_as(k, dish, at, &step->durations.at[i]);
         bool beside = step->beside || counts == COUNTS_BESIDE;
         add_duration(k, a, beside ? &s->beside : &s->main,
                      counts == COUNTS_BESIDE ? COUNTS_COOK : counts, &step->durations.at[i],
@@ -134,10 +137,11 @@ static void add_step(const struct kitchen *k, struct arena *a, struct stretch *s
 }
 
 /* Only heating the oven up, or nothing that takes time: no stretch of its own. */
-static bool begins_stretch(const struct kitchen *k, const struct step *step)
+static bool begins_stretch(const struct kitchen *k, const struct dish *dish, size_t at)
 {
+    const struct step *step = &dish->steps.at[at];
     for (size_t i = 0; !step->beside && i < step->durations.count; i++)
-        if (counts_as(k, step, &step->durations.at[i], false) != COUNTS_BESIDE)
+        if (counts_as(k, dish, at, &step->durations.at[i]) != COUNTS_BESIDE)
             return true;
     return false;
 }
@@ -174,13 +178,10 @@ void time_dish(const struct kitchen *k, struct arena *a, struct dish *dish, size
 {
     struct sums sums = {.beside = TEXT_EMPTY};
     struct stretch stretch = {.main = {.known = false}};
-    bool hot = false;
     for (size_t i = 0; i < dish->steps.count; i++) {
-        const struct step *step = &dish->steps.at[i];
-        if (begins_stretch(k, step))
+        if (begins_stretch(k, dish, i))
             end_stretch(k, a, &stretch, &sums);
-        add_step(k, a, &stretch, step, hot, batches);
-        hot = is_hot_after(k, step, hot);
+        add_step(k, a, &stretch, dish, i, batches);
     }
     end_stretch(k, a, &stretch, &sums);
     dish->active = sums.by[COUNTS_ACTIVE];

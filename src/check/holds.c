@@ -91,6 +91,21 @@ const struct ingredient *food_of(const struct checker *c, const struct dish *d, 
     return NULL;
 }
 
+/* "Two cups of cooked chicken", "a smoked turkey wing": said in the line, or right before it. */
+bool cooked_before(const struct checker *c, struct text marks)
+{
+    for (size_t i = 0; i < c->dish->ingredients.count; i++) {
+        const struct ingredient *line = &c->dish->ingredients.at[i];
+        struct span where, words = {line->words.first, line->id};
+        words.first -= words.first > 0;
+        if (line->entry && is_one(line->entry->marks, line->kind, marks)
+            && words.first <= words.last && words.last < c->r->words.count
+            && said_find(&c->sayings, c->r, "ready_made", words, &where))
+            return true;
+    }
+    return false;
+}
+
 /* The last food before the word that has one of the marks, or any where there are none; NULL when
  * there is none near. */
 static const struct word *food_word_before(const struct checker *c, size_t word, uint64_t marks)

@@ -13,6 +13,8 @@
  * is only served beside it, or spoken of as another dish's ("the chicken"), is none. Borrowed. */
 const struct ingredient *food_of(const struct checker *c, const struct dish *d, struct text marks);
 /* Whether one of them is named within a minute of talk before the word. */
+/* Whether one of the dish's lines that has one of the marks is cooked, canned or smoked already. */
+bool cooked_before(const struct checker *c, struct text marks);
 bool food_before(const struct checker *c, struct text marks, size_t word);
 /* Whether the last food that is named near before the word is of the marks or names. */
 bool nearest_food_is(const struct checker *c, struct text marks, size_t word);

@@ -66,7 +66,8 @@ static bool broken(const struct checker *c, const struct safety_rule *rule, stru
     if (rule_cell(rule, RULE_WITH).length && !said_around(c, rule, RULE_WITH, said))
         return false;
     if (text_is(rule_cell(rule, RULE_UNLESS), "inside"))
-        return !checked_beside(c, rule_cell(rule, RULE_FOODS)) && !inside_said(c);
+        return !checked_beside(c, rule_cell(rule, RULE_FOODS)) && !inside_said(c)
+               && !cooked_before(c, rule_cell(rule, RULE_FOODS));
     return !rule_cell(rule, RULE_UNLESS).length || !said_around(c, rule, RULE_UNLESS, said);
 }
 

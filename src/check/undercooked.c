@@ -57,7 +57,7 @@ static void check_none(struct checker *c, const struct safety_rule *rule,
 {
     const struct step *s = cooked_in(c);
     if (!s || checked_beside(c, rule_cell(rule, RULE_FOODS)) || inside_said(c)
-        || rule_told(c, rule))
+        || cooked_before(c, rule_cell(rule, RULE_FOODS)) || rule_told(c, rule))
         return;
     struct subject_of what = subject_step(c->r, s);
     what.about = food->kind;

@@ -92,11 +92,13 @@ static bool is_heat_here(const struct builder *b, const struct chunk *c)
                                                                    : has_scale(b, c)));
 }
 
-/* The step is dated by its first action that a recipe has. */
-static void date_step(const struct builder *b, struct step *s, size_t word)
+/* The step is dated by its first action that a recipe has, which is in it even where a denial seems
+ * to reach so far. */
+static void date_step(struct builder *b, struct step *s, const struct chunk *c)
 {
-    s->id = word;
-    s->start = b->r->words.at[word].start;
+    s->id = c->first;
+    s->start = b->r->words.at[c->first].start;
+    grow_step(b, s, c);
 }
 
 /* Adds an action to the sentence's step, in the order in which they were said. */
@@ -106,7 +108,7 @@ static struct step *add_action(struct builder *b, struct step *open, const struc
     if (!open || is_full(open, action, told))
         open = add_step(b, c->first);
     if (told && !open->told.count)
-        date_step(b, open, c->first);
+        date_step(b, open, c);
     put_action(b, open, action, ruled, told);
     return open;
 }

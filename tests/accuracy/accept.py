@@ -14,11 +14,10 @@ import sys
 ROOM = 0.02  # a change that costs less is noise
 HERE = os.path.dirname(os.path.abspath(__file__))
 TESTS = os.path.dirname(HERE)
-SETS = {"corpus": "corpus", "recordings": "recordings", "flawless": "recordings/flawless",
-        "second": "recordings/second", "third": "recordings/third", "fourth": "recordings/fourth", "fifth": "recordings/fifth",
-        "sixth": "recordings/sixth", "seventh": "recordings/seventh", "eighth": "recordings/eighth", "ninth": "recordings/ninth",
-        "tenth": "recordings/tenth", "eleventh": "recordings/eleventh", "twelfth": "recordings/twelfth",
-        "thirteenth": "recordings/thirteenth", "unseen": "recordings/unseen"}
+sys.path.append(os.path.join(TESTS, "tools"))
+import goldsets  # noqa: E402
+
+SETS = {os.path.basename(folder): folder for folder in goldsets.ALL}
 LESS_IS_BETTER = ("pk", "window_diff", "failed")
 
 

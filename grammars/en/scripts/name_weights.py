@@ -26,12 +26,10 @@ import scipy.optimize
 import scipy.sparse
 
 sys.path[:0] = ["tests/split", "tests/tools"]
+import goldsets  # noqa: E402
 import loader  # noqa: E402
 import test_shares  # noqa: E402
 
-GOLD_SETS = ("corpus", "recordings", "recordings/flawless", "recordings/second", "recordings/third", "recordings/fourth",
-             "recordings/fifth", "recordings/sixth", "recordings/seventh", "recordings/eighth", "recordings/ninth",
-             "recordings/tenth", "recordings/eleventh", "recordings/twelfth")
 TOGETHER = {"recordings/flawless": "recordings"}  # of the same cooks: left out together
 TALK_FOLDS = 3
 PENALTY = 20.0
@@ -73,7 +71,7 @@ def gold_labels(dishes, starts):
 
 
 def read_golds():
-    for group in GOLD_SETS:
+    for group in goldsets.READ:
         for path in sorted(glob.glob(f"tests/{group}/*.gold.json")):
             with open(path, encoding="utf-8") as file:
                 gold = json.load(file)

@@ -21,11 +21,9 @@ from sklearn.feature_extraction import DictVectorizer
 from sklearn.linear_model import LogisticRegression
 
 sys.path.insert(0, "tests/tools")
+import goldsets  # noqa: E402
 import loader  # noqa: E402
 
-SETS = ("corpus", "recordings", "recordings/flawless", "recordings/second", "recordings/third", "recordings/fourth",
-        "recordings/fifth", "recordings/sixth", "recordings/seventh", "recordings/eighth", "recordings/ninth",
-        "recordings/tenth", "recordings/eleventh", "recordings/twelfth")
 TOGETHER = {"recordings": "corpus", "recordings/flawless": "corpus", "recordings/second": "corpus",
             "recordings/third": "corpus", "recordings/fourth": "corpus", "recordings/sixth": "recordings/fifth",
             "recordings/seventh": "recordings/fifth", "recordings/eighth": "recordings/fifth",
@@ -76,7 +74,7 @@ def preps_of(path, program):
 def read_cases(units, program):
     """The cases of each set."""
     cases = {}
-    for name in SETS:
+    for name in goldsets.READ:
         paths = {SCORE.transcript_of(path, SCORE.load(path)): path for path in golds_of(name)}
         run = subprocess.run([units, *paths], stdout=subprocess.PIPE, stderr=subprocess.DEVNULL, text=True, check=True)
         cases[name] = []
@@ -158,10 +156,10 @@ def test(cases):
             kept[path] = file.read()
     total = SCORE.Tally()
     try:
-        for group in dict.fromkeys(TOGETHER.get(name, name) for name in SETS):
-            write([case for name in SETS if TOGETHER.get(name, name) != group for case in cases[name]])
+        for group in dict.fromkeys(TOGETHER.get(name, name) for name in goldsets.READ):
+            write([case for name in goldsets.READ if TOGETHER.get(name, name) != group for case in cases[name]])
             subprocess.run(["make", "-s", "B=build/prep-odds", "build/prep-odds/dishtake"], stdout=subprocess.DEVNULL, check=True)
-            for name in SETS:
+            for name in goldsets.READ:
                 if TOGETHER.get(name, name) == group:
                     tally = SCORE.Tally()
                     for path in golds_of(name):
@@ -181,7 +179,7 @@ def main():
     if sys.argv[1] == "--test":
         test(cases)
     else:
-        write([case for name in SETS for case in cases[name]])
+        write([case for name in goldsets.READ for case in cases[name]])
 
 
 if __name__ == "__main__":

@@ -24,11 +24,9 @@ from sklearn.feature_extraction import DictVectorizer
 from sklearn.linear_model import LogisticRegression
 
 sys.path.insert(0, "tests/tools")
+import goldsets  # noqa: E402
 import loader  # noqa: E402
 
-SETS = ("corpus", "recordings", "recordings/flawless", "recordings/second", "recordings/third", "recordings/fourth",
-        "recordings/fifth", "recordings/sixth", "recordings/seventh", "recordings/eighth", "recordings/ninth",
-        "recordings/tenth", "recordings/eleventh", "recordings/twelfth")
 TOGETHER = {"recordings/flawless": "recordings", "recordings/third": "recordings/second",
             "recordings/fourth": "recordings/second"}
 SLACK = 3.0  # seconds
@@ -71,7 +69,7 @@ def mark_steps(verbs, steps):
 def read_verbs(program):
     """The verbs of each set."""
     verbs = {}
-    for name in SETS:
+    for name in goldsets.READ:
         paths = {SCORE.transcript_of(path, SCORE.load(path)): path for path in golds_of(name)}
         run = subprocess.run([program, *paths], stdout=subprocess.PIPE, stderr=subprocess.DEVNULL, text=True, check=True)
         verbs[name] = []
@@ -178,10 +176,10 @@ def test(verbs):
             kept[path] = file.read()
     total = [0, 0, 0]
     try:
-        for group in dict.fromkeys(TOGETHER.get(name, name) for name in SETS):
-            write([verb for name in SETS if TOGETHER.get(name, name) != group for verb in verbs[name]])
+        for group in dict.fromkeys(TOGETHER.get(name, name) for name in goldsets.READ):
+            write([verb for name in goldsets.READ if TOGETHER.get(name, name) != group for verb in verbs[name]])
             subprocess.run(["make", "-s", "B=build/step-odds", "build/step-odds/dishtake"], stdout=subprocess.DEVNULL, check=True)
-            for name in SETS:
+            for name in goldsets.READ:
                 if TOGETHER.get(name, name) == group:
                     sums = figures_of("build/step-odds/dishtake", name)
                     total = [a + b for a, b in zip(total, sums)]
@@ -198,7 +196,7 @@ def main():
     if sys.argv[1] == "--test":
         test(verbs)
     else:
-        write([verb for name in SETS for verb in verbs[name]])
+        write([verb for name in goldsets.READ for verb in verbs[name]])
 
 
 if __name__ == "__main__":

@@ -29,11 +29,10 @@ from sklearn.feature_extraction import DictVectorizer
 from sklearn.linear_model import LogisticRegression
 
 sys.path.insert(0, "tests/split")
+sys.path.insert(0, "tests/tools")
+import goldsets  # noqa: E402
 import test_shares  # noqa: E402
 
-GOLD_SETS = ("corpus", "recordings", "recordings/flawless", "recordings/second", "recordings/third", "recordings/fourth",
-             "recordings/fifth", "recordings/sixth", "recordings/seventh", "recordings/eighth",
-             "recordings/ninth", "recordings/tenth", "recordings/eleventh", "recordings/twelfth", "recordings/thirteenth")
 # Sets whose cooks or writers are the same are left out together.
 TOGETHER = {"recordings/flawless": "recordings", "recordings/second": "turns", "recordings/third": "turns",
             "recordings/fourth": "turns"}
@@ -156,7 +155,7 @@ def write_share(path, captions):
 def list_talks(folder):
     """(golds, captions of labelled talks, groups), each by transcript; those of talks are written to the folder."""
     golds, shares, files = {}, {}, {}
-    for name in GOLD_SETS:
+    for name in goldsets.BORDERS_READ:
         for path in sorted(glob.glob(f"tests/{name}/*.gold.json")):
             with open(path, encoding="utf-8") as file:
                 gold = json.load(file)

@@ -53,12 +53,11 @@ bool is_order(const struct builder *b, size_t i)
 /* How far behind "get" the place may stand. */
 #define INTO_CHUNKS 6
 
-bool is_get_into(const struct builder *b, size_t i)
+/* Whether an object and a place that it goes to follow chunk `i`, and little else. */
+static bool leads_into(const struct builder *b, size_t i)
 {
     const struct chunk *at = b->chunks.at;
     bool object = false, into = false;
-    if (!at[i].entry || !text_equal(entry_value(at[i].entry), step_word(b->k, "passive")))
-        return false;
     for (size_t n = i + 1; n < b->chunks.count && n <= i + INTO_CHUNKS; n++) {
         unsigned char tag = at[n].tag;
         if (tag == TAG_INTO && object)
@@ -73,4 +72,11 @@ bool is_get_into(const struct builder *b, size_t i)
             return false;
     }
     return false;
+}
+
+/* The verb is looked at last: for that the table is asked. */
+bool is_get_into(const struct builder *b, size_t i)
+{
+    const struct entry *e = b->chunks.at[i].entry;
+    return e && leads_into(b, i) && text_equal(entry_value(e), step_word(b->k, "passive"));
 }

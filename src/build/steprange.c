@@ -31,14 +31,13 @@ static bool compares(const struct writer *w, size_t i)
     return next->tag == TAG_LINE && next->match && next->match->rule->kind != RULE_line;
 }
 
-static bool is_dropped(const struct writer *w, size_t i)
+/* Whether chunk `i` is left out where it stands in no reason. */
+static bool is_talk(const struct writer *w, size_t i)
 {
     const struct chunk *c = &w->b->chunks.at[i];
-    if (c->scope & SCOPE_UNTIL || in_reason(w, i))
-        return false;
-    if (is_step_word(w->b, c, "compares") && i + 1 < w->end)
+    if (i + 1 < w->end && is_step_word(w->b, c, "compares"))
         return !compares(w, i);
-    if (is_step_word(w->b, c, "chatter") && c->first == c->last)
+    if (c->first == c->last && is_step_word(w->b, c, "chatter"))
         return true;
     if (c->scope & (SCOPE_UNREAL | SCOPE_INSTEAD | SCOPE_SUPPOSED | SCOPE_NEGATED))
         return true;
@@ -50,17 +49,26 @@ static bool is_dropped(const struct writer *w, size_t i)
            || c->tag == TAG_CLOSER;
 }
 
+/* The reason is looked for last, as few chunks are talk. */
+static bool is_dropped(const struct writer *w, size_t i)
+{
+    return !(w->b->chunks.at[i].scope & SCOPE_UNTIL) && is_talk(w, i) && !in_reason(w, i);
+}
+
 /* A "you" in the middle of an instruction begins talk, unless a word before it needs it: "before
  * you serve". */
-static bool ends_writing(const struct writer *w, size_t i)
+static bool begins_talk(const struct writer *w, size_t i)
 {
     const struct chunk *c = &w->b->chunks.at[i];
-    if (c->scope & SCOPE_UNTIL || in_reason(w, i))
-        return false;
     if (is_step_word(w->b, c, "talk"))
         return true;
     return (c->tag == TAG_ME || c->tag == TAG_YOU)
            && !(i && is_step_word(w->b, &w->b->chunks.at[i - 1], "after"));
+}
+
+static bool ends_writing(const struct writer *w, size_t i)
+{
+    return !(w->b->chunks.at[i].scope & SCOPE_UNTIL) && begins_talk(w, i) && !in_reason(w, i);
 }
 
 /* "Stir it while it | simmers", "while the sauce | cooks": what goes on meanwhile is left out where

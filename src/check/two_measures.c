@@ -50,13 +50,13 @@ static bool restated(const struct checker *c, const struct match *a, const struc
 {
     const struct word *w = c->r->words.at;
     size_t foods = 0;
+    if (b->words.first <= a->words.last + 1 || b->words.first > a->words.last + SAME_AMOUNT_WORDS)
+        return false;
     for (size_t i = a->words.last + 1; i < b->words.first; i++)
         foods += w[i].tag == TAG_FOOD; /* "a pinch of salt, and cold water, about 100 mil" */
-    if (foods > 1)
-        return false;
-    return b->words.first > a->words.last + 1 && b->words.first <= a->words.last + SAME_AMOUNT_WORDS
-           && w[b->words.first].tag == TAG_HEDGE && w[b->words.first - 1].after >= AFTER_COMMA
-           && w[b->words.last].after >= AFTER_COMMA && food_behind(c, a);
+    return foods <= 1 && w[b->words.first].tag == TAG_HEDGE
+           && w[b->words.first - 1].after >= AFTER_COMMA && w[b->words.last].after >= AFTER_COMMA
+           && food_behind(c, a);
 }
 
 /* The ingredient line that has the amount; NULL: there is none. */

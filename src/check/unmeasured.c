@@ -41,10 +41,10 @@ static bool is_own_mixture(const struct checker *c, const struct ingredient *lin
 
 static bool needs_amount(const struct checker *c, const struct ingredient *line)
 {
-    return !in_passing(c, line) && !line->amount.known && !line->to_taste && !line->optional
-           && line->role == ROLE_INGREDIENT && !names_kind(line) && goes_in(c, line)
-           && !amount_elsewhere(c->dish, line) && !is_place(c, line) && !is_own_mixture(c, line)
-           && !said_with(c, "laid_out", line->words)
+    return !line->amount.known && !line->to_taste && !line->optional
+           && line->role == ROLE_INGREDIENT && !names_kind(line) && !in_passing(c, line)
+           && goes_in(c, line) && !amount_elsewhere(c->dish, line) && !is_place(c, line)
+           && !is_own_mixture(c, line) && !said_with(c, "laid_out", line->words)
            && !(food_word(c, line) && amount_told(c, line));
 }
 
@@ -69,8 +69,8 @@ static bool odd_bunch(const struct ingredient *line)
 static bool breaks_off(const struct checker *c, const struct ingredient *line)
 {
     struct span where;
-    return said_with(c, "cut_off", line->words)
-           && said_find(&c->sayings, c->r, "cut_off", line->words, &where) && !line->entry;
+    return !line->entry && said_with(c, "cut_off", line->words)
+           && said_find(&c->sayings, c->r, "cut_off", line->words, &where);
 }
 
 void find_unmeasured(struct checker *c)

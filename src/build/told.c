@@ -30,7 +30,7 @@ static const struct {
 };
 
 /* The table's columns, and its unit. */
-enum { COLUMN_WHERE = 1, COLUMN_ORDERED, COLUMN_OTHER };
+enum { COLUMN_ORDERED = 2, COLUMN_OTHER };
 #define HUNDREDTH 0.01
 
 /* Log odds from which on a verb is a step. One in five is enough: most stand in a sentence that is
@@ -42,18 +42,12 @@ static double points(struct odds o, bool ordered)
     return ordered ? o.ordered : o.other;
 }
 
-/* Of the words, in the rows where they stand so, or so (`other`; empty: nowhere else). */
-static double word_points(const struct builder *b, struct text words, struct text where,
-                          struct text other, bool ordered)
+/* Of the words, where they stand so; in the table's unit. */
+static int word_points(const struct builder *b, struct text words, struct text where, bool ordered)
 {
     const struct table *t = b->step_odds;
-    long sum = 0;
-    for (size_t row = t ? table_find(t, words) : 0; t && row < t->rows; row = table_next(t, row)) {
-        struct text stands = table_cell(t, row, COLUMN_WHERE);
-        if (text_equal(stands, where) || (other.length && text_equal(stands, other)))
-            sum += text_whole(table_cell(t, row, ordered ? COLUMN_ORDERED : COLUMN_OTHER));
-    }
-    return HUNDREDTH * (double) sum;
+    size_t column = ordered ? COLUMN_ORDERED : COLUMN_OTHER;
+    return t ? text_whole(table_cell(t, table_find_pair(t, words, where), column)) : 0;
 }
 
 bool is_told(const struct builder *b, size_t i, struct text does, bool ordered)
@@ -68,13 +62,13 @@ bool is_told(const struct builder *b, size_t i, struct text does, bool ordered)
     for (size_t n = 0; n < sizeof MARKS / sizeof *MARKS; n++)
         if (told.marks & MARKS[n].mark)
             sum += points(MARKS[n].odds, ordered);
-    const struct text none = TEXT_EMPTY,
-                      behind = told.behind ? text_from(tag_name(told.behind)) : none;
-    sum += word_points(b, told.says, TEXT_OF("says"), none, ordered)
-           + word_points(b, told.does, TEXT_OF("does"), behind, ordered);
+    int done = word_points(b, told.does, TEXT_OF("does"), ordered);
+    if (told.behind)
+        done += word_points(b, told.does, text_from(tag_name(told.behind)), ordered);
+    sum += HUNDREDTH * word_points(b, told.says, TEXT_OF("says"), ordered) + HUNDREDTH * done;
     for (size_t n = 0; n < told.nears; n++)
-        sum += word_points(b, told.near[n], TEXT_OF("near"), none, ordered);
+        sum += HUNDREDTH * word_points(b, told.near[n], TEXT_OF("near"), ordered);
     for (size_t n = 0; n < told.nexts; n++)
-        sum += word_points(b, told.next[n], TEXT_OF("next"), none, ordered);
+        sum += HUNDREDTH * word_points(b, told.next[n], TEXT_OF("next"), ordered);
     return sum > LEAST;
 }

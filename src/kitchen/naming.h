@@ -6,11 +6,19 @@
 
 #include "kitchen/kitchen.h"
 
+/* A bit by the text's last letter: whether it ends in a word is known by that, most often, without
+ * a look at the rest. */
+static inline uint32_t text_end_bit(struct text t)
+{
+    return t.length ? (uint32_t) 1 << (t.at[t.length - 1] & 31) : 0;
+}
+
 /* An ingredient with what was looked up for it once. */
 struct told {
     const struct ingredient *line;
     struct text words, kind; /* of its food, as the tables write them: "self rising flour" */
     const struct food *food; /* that it is weighed as; NULL: none */
+    uint32_t ends;           /* text_end_bit() of each name and of the food's group */
     const struct title_food *as;
     double grams;
     double about; /* how much the dish is about it, by the row that is filled */

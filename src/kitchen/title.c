@@ -49,6 +49,8 @@ static struct told tell(const struct naming *n, const struct profile *profile,
                      .words = folded(n->a, line->food),
                      .kind = folded(n->a, line->kind),
                      .food = weighed_as(n->k, line)};
+    t.ends =
+        text_end_bit(t.words) | text_end_bit(t.kind) | (t.food ? text_end_bit(t.food->group) : 0);
     t.as = title_food(n->k, &t);
     t.grams = roughly_weighs(n, &t, profile);
     return t;

@@ -7,9 +7,15 @@ bool ends_with_words(struct text whole, struct text end)
     if (whole.length <= end.length)
         return text_equal(whole, end);
     if (end.length && whole.at[whole.length - 1] != end.at[end.length - 1])
-        return false; /* as nearly all of the thousands that are asked for each title */
+        return false; /* as nearly all */
     size_t begin = whole.length - end.length;
     return whole.at[begin - 1] == ' ' && text_equal(text_slice(whole, begin, whole.length), end);
+}
+
+static bool is_called(const struct told *t, struct text word)
+{
+    return ends_with_words(t->words, word) || ends_with_words(t->kind, word)
+           || (t->food && text_equal(t->food->group, word));
 }
 
 bool is_one_of(const struct told *t, const struct title_choices *choices)
@@ -17,9 +23,7 @@ bool is_one_of(const struct told *t, const struct title_choices *choices)
     uint64_t marks = t->line->entry ? t->line->entry->marks : 0;
     for (size_t i = 0; i < choices->count; i++) {
         const struct title_choice *c = &choices->at[i];
-        if (marks & c->mark || ends_with_words(t->words, c->word)
-            || ends_with_words(t->kind, c->word)
-            || (t->food && text_equal(t->food->group, c->word)))
+        if (marks & c->mark || (t->ends & text_end_bit(c->word) && is_called(t, c->word)))
             return true;
     }
     return false;

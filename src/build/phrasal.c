@@ -29,6 +29,8 @@ static size_t find_particle(const struct builder *b, size_t i, struct text parti
                             struct text object)
 {
     bool seen = text_is(object, "*");
+    if (!(b->chunks.shapes & text_shape(particle)))
+        return 0; /* it is not said at all, as most are not */
     for (size_t n = i + 1; n < b->chunks.count && n <= i + PARTICLE_CHUNKS; n++) {
         const struct chunk *c = &b->chunks.at[n];
         if (b->r->words.at[b->chunks.at[n - 1].last].after == AFTER_COMMA)

@@ -210,11 +210,10 @@ static bool has_signs(const struct recording *r, enum word_after least)
  */
 static bool is_astray(const struct cutter *c, size_t i)
 {
-    struct text word = c->r->words.at[i].key;
-    if (c->r->words.at[i].after != AFTER_STOP || i + 1 == c->r->words.count)
+    const struct word *w = &c->r->words.at[i];
+    if (w->after != AFTER_STOP || i + 1 == c->r->words.count)
         return false;
-    const struct entry *e = pack_find(c->k, word, NULL),
-                       *next = pack_find(c->k, c->r->words.at[i + 1].key, NULL);
+    const struct entry *e = w->alone, *next = w[1].alone;
     if (next && next->tag == TAG_OF && !is_abbreviation(c, i))
         return true;
     return e

@@ -2,8 +2,6 @@
  * SPDX-License-Identifier: MIT */
 #include "tag/doubt.h"
 
-#include <string.h>
-
 #define JOINED_COST 5 /* words put together, for each word after the first */
 
 bool may_be_wrong(const struct word *w)
@@ -48,10 +46,11 @@ static bool of_the_kitchen(const struct word *w)
 
 bool is_small(const struct word *w)
 {
-    static const unsigned char TAGS[] = {TAG_ARTICLE, TAG_YOU, TAG_ME, TAG_BE, TAG_IT,
-                                         TAG_INTO,    TAG_OF,  TAG_OR, TAG_THE};
-    return (w->key.length <= SMALL_LETTERS && memchr(TAGS, w->tag, sizeof TAGS))
-           || w->key.length == 1 || (w->key.length == 2 && w->tag == TAG_OTHER);
+    static const bool small[TAG_CODES] = {
+        [TAG_ARTICLE] = true, [TAG_YOU] = true, [TAG_ME] = true, [TAG_BE] = true, [TAG_IT] = true,
+        [TAG_INTO] = true,    [TAG_OF] = true,  [TAG_OR] = true, [TAG_THE] = true};
+    return (w->key.length <= SMALL_LETTERS && small[w->tag]) || w->key.length == 1
+           || (w->key.length == 2 && w->tag == TAG_OTHER);
 }
 
 bool small_among(const struct hearing *h, const struct sentence_units *u, size_t begin, size_t end)

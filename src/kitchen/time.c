@@ -7,6 +7,7 @@
 #include "kitchen/print.h"
 
 #define HUNDRED_YEARS (100.0 * 366 * 86400)
+#define HOT_STEPS 12 /* so many steps back a pan may have come to the heat */
 
 /* The word is compared first: it differs in most rows, `by` in few. */
 static const struct time_rule *find_rule(const struct kitchen *k, const char *by, struct text word)
@@ -100,10 +101,12 @@ static void add_duration(const struct kitchen *k, struct arena *a, struct side *
     side->from[counts] = phrase_listed(k, a, side->from[counts], describe(k, a, d, times, unknown));
 }
 
-/* Whether the dish was on the heat before step `at`: by the last action before that tells. */
+/* Whether the dish was on the heat before step `at`: by the last action that tells, not long
+ * before.
+ */
 static bool is_hot(const struct kitchen *k, const struct dish *dish, size_t at)
 {
-    while (at-- > 0)
+    for (size_t far = 0; far < HOT_STEPS && at-- > 0; far++)
         for (size_t n = dish->steps.at[at].actions.count; n-- > 0;) {
             const struct time_rule *rule = find_rule(k, "action", dish->steps.at[at].actions.at[n]);
             if (rule && rule->counts != COUNTS_BESIDE)

@@ -19,7 +19,7 @@ bool is_no_by_itself(const struct recording *r, size_t i)
         return false;
     size_t before = i - 1;
     while (before > 0 && r->words.at[before].filler && r->words.at[before].after < AFTER_COMMA)
-        before--; /* "one egg, oh no, it's two" */
+        before--;                                /* "one egg, oh no, it's two" */
     if (r->words.at[before].after >= AFTER_STOP) /* "A chilli. No, two." */
         return w->after == AFTER_COMMA && counts(r, i + 1);
     return r->words.at[before].after == AFTER_COMMA

@@ -8,7 +8,9 @@
 /* The tables that have them; NULL where a pack has none. Borrowed from the pack. */
 struct plain_words {
     const struct table *sounding; /* those of which it is known how they sound */
-    const struct table *ordinary; /* others */
+    const struct table *ordinary; /* others that are said often */
+    const struct table *rare;
+    const struct table *names; /* of persons and places */
 };
 
 struct plain_words plain_words_of(const struct pack *k);

@@ -1,11 +1,9 @@
 #!/usr/bin/env python3
-"""Writes ordinary-words.tsv: words of plain English that neither the lexicons nor pronunciations.tsv have, so that "youngest" is
-not taken for the foreign name of a dish, as "karaage" is; and names of people and places, which the lists have with a capital only.
+"""Writes ordinary-words.tsv and rare-words.tsv: words of plain English that neither the lexicons nor pronunciations.tsv have, so that "youngest" is
+not taken for the foreign name of a dish, as "karaage" is; and names.tsv: people and places, which the lists have with a capital only.
 
   ordinary_words.py FILE MORE ...    a word a line: /usr/share/dict/american-english-small, and american-english, british-english of
                                      Debian's packages wamerican-small, wamerican, wbritish; the first has the common words
-
-A word's kind is empty for a common one, "rare", or "name" for people and places.
 
 Their licence: ../LICENSES/scowl.txt. What they lack is in ordinary-words-hand.txt. Run it again after pronunciations.py.
 SPDX-License-Identifier: MIT
@@ -44,18 +42,24 @@ def hand_words():
     return words, names
 
 
+def write(name, words):
+    with open(os.path.join(PACK, name + ".tsv"), "w", encoding="utf-8") as file:
+        file.write("# Made by scripts/ordinary_words.py from word lists of SCOWL (LICENSES/scowl.txt) and ordinary-words-hand.txt.\n"
+                   "word\n")
+        file.writelines(f"{word}\n" for word in sorted(words))
+    print(f"{len(words)} {name}")
+
+
 def main():
     common, _ = listed_words(sys.argv[1:2])
     words, names = listed_words(sys.argv[1:])
     more, people = hand_words()
     known = sounding_words() | lexicon_words()
-    kinds = {**dict.fromkeys(names | people, "name"), **dict.fromkeys(words | more, "rare"), **dict.fromkeys(common, "")}
-    rows = sorted((word, kind) for word, kind in kinds.items() if word not in known)
-    with open(os.path.join(PACK, "ordinary-words.tsv"), "w", encoding="utf-8") as file:
-        file.write("# Made by scripts/ordinary_words.py from word lists of SCOWL (LICENSES/scowl.txt) and ordinary-words-hand.txt.\n"
-                   "word\tkind\n")
-        file.writelines(f"{word}\t{kind}\n" for word, kind in rows)
-    print(f"{len(rows)} words")
+    common -= known
+    rare = (words | more) - known - common
+    write("ordinary-words", common)
+    write("rare-words", rare)
+    write("names", (names | people) - known - common - rare)
 
 
 if __name__ == "__main__":

@@ -219,7 +219,7 @@ accuracy-stripped: all ## punctuated recordings as machines would have captioned
 PUNCTUATED = $(filter-out %.gold.json %/README.md %.py,$(wildcard samples/*.srt $(patsubst %,tests/%/*.*,corpus \
   recordings recordings/second recordings/flawless)))
 
-$(B)/sentence_units $(B)/talk_units $(B)/name_units $(B)/prep_units $(B)/step_units: $(B)/%: tests/tools/%.c tests/tools/read_file.h tests/tools/talk_reader.h $(B)/libdishtake.a
+$(B)/sentence_units $(B)/talk_units $(B)/name_units $(B)/prep_units $(B)/step_units: $(B)/%: tests/tools/%.c tests/tools/read_file.h tests/tools/talk_reader.h tests/tools/recipe_reader.h $(B)/libdishtake.a
 	$(call say,CC) $(COMPILE) $(LDFLAGS) -o $@ $(filter %.c %.a,$^) $(LDLIBS)
 
 sentence-ends: $(B)/sentence_units ## makes grammars/en/sentence-ends.tsv anew, to be read in the diff

@@ -8,10 +8,8 @@
 #include <stdlib.h>
 #include <string.h>
 
-#include "build/build.h"
 #include "build/prepodds.h"
-#include "split/split.h"
-#include "talk_reader.h"
+#include "recipe_reader.h"
 
 static const char *const KINDS[] = {"DONE",      "ORDER",     "DOING",  "ROW_DONE",
                                     "ROW_ORDER", "ROW_DOING", "PIECES", "HOW"};
@@ -87,24 +85,8 @@ double prep_points(const struct builder *b, struct prep_word *w, const struct pr
     return -1; /* neither likely nor unlikely */
 }
 
-static void print_file(struct talk_reader *reader, const char *name)
-{
-    struct recording r = {.file = name};
-    struct problems p = {0};
-    if (!arena_open(&reader->arena))
-        return;
-    printf("# %s\n", name);
-    if (talk_read(reader, &r) && split_dishes(&r, reader->pack, &p))
-        build_recipes(&r, reader->pack, &p);
-    arena_reset(&reader->arena);
-}
-
 int main(int argc, char **argv)
 {
-    struct talk_reader reader;
-    bool ready = talk_reader_open(&reader);
-    for (int n = 1; ready && n < argc; n++)
-        print_file(&reader, argv[n]);
-    talk_reader_close(&reader);
+    read_all_recipes(argc - 1, argv + 1, false);
     return 0;
 }

@@ -9,12 +9,10 @@
 #include <stdlib.h>
 #include <string.h>
 
-#include "build/build.h"
 #include "build/instruction.h"
 #include "build/stepjoin.h"
 #include "build/told.h"
-#include "split/split.h"
-#include "talk_reader.h"
+#include "recipe_reader.h"
 
 static const char *const FACT_NAMES[] = {
 #define TOLD(name, ordered, other, holds, what) #name,
@@ -42,7 +40,9 @@ static void print_told(const struct told *told)
         printf("\t%s %.*s", tag_name(told->behind), TEXT(told->does));
 }
 
-/* Behind the last word that was printed: when steps are written, verbs are asked for again. */
+/* Of which file verbs were printed, and behind which word: when steps are written, verbs are asked
+ * for again. */
+static const char *file;
 static size_t printed;
 
 /* Stands in for the library's: the rules alone decide. */
@@ -50,8 +50,9 @@ bool is_told(const struct builder *b, size_t i, struct text does, bool ordered)
 {
     struct told told;
     const size_t word = b->chunks.at[i].first;
-    if (word < printed)
+    if (file == b->r->file && word < printed)
         return ordered;
+    file = b->r->file;
     printed = word + 1;
     find_told(b, i, does, &told);
     const struct text action = action_here(b, i, verb_of(b, i));
@@ -61,25 +62,8 @@ bool is_told(const struct builder *b, size_t i, struct text does, bool ordered)
     return ordered;
 }
 
-static void print_file(struct talk_reader *reader, const char *name)
-{
-    struct recording r = {.file = name, .one_dish = true};
-    struct problems p = {0};
-    if (!arena_open(&reader->arena))
-        return;
-    printf("# %s\n", name);
-    printed = 0;
-    if (talk_read(reader, &r) && split_dishes(&r, reader->pack, &p))
-        build_recipes(&r, reader->pack, &p);
-    arena_reset(&reader->arena);
-}
-
 int main(int argc, char **argv)
 {
-    struct talk_reader reader;
-    bool ready = talk_reader_open(&reader);
-    for (int n = 1; ready && n < argc; n++)
-        print_file(&reader, argv[n]);
-    talk_reader_close(&reader);
+    read_all_recipes(argc - 1, argv + 1, true);
     return 0;
 }

@@ -22,6 +22,7 @@ from sklearn.linear_model import LogisticRegression
 
 sys.path.insert(0, "tests/tools")
 import goldsets  # noqa: E402
+import leftout  # noqa: E402
 import loader  # noqa: E402
 
 TOGETHER = {"recordings": "corpus", "recordings/flawless": "corpus", "recordings/second": "corpus",
@@ -150,28 +151,16 @@ def write(cases):
 # What they are worth ---------------------------------------------------------------------------------------------
 
 def test(cases):
-    kept = {}
-    for path in (WORDS, FOODS, WEIGHTS):
-        with open(path, encoding="utf-8") as file:
-            kept[path] = file.read()
     total = SCORE.Tally()
-    try:
-        for group in dict.fromkeys(TOGETHER.get(name, name) for name in goldsets.READ):
-            write([case for name in goldsets.READ if TOGETHER.get(name, name) != group for case in cases[name]])
-            subprocess.run(["make", "-s", "B=build/prep-odds", "build/prep-odds/dishtake"], stdout=subprocess.DEVNULL, check=True)
-            for name in goldsets.READ:
-                if TOGETHER.get(name, name) == group:
-                    tally = SCORE.Tally()
-                    for path in golds_of(name):
-                        tally.merge(AS_ONE.one("build/prep-odds/dishtake", path)[1])
-                    total.merge(tally)
-                    print(f"{name:22} {tally.figures()['prep_f1']:.3f}", flush=True)
-        figures = total.figures()
-        print(f"{'all':22} {figures['prep_f1']:.3f}  precision {figures['prep_precision']:.3f}  recall {figures['prep_recall']:.3f}")
-    finally:
-        for path, text in kept.items():
-            with open(path, "w", encoding="utf-8") as file:
-                file.write(text)
+    with leftout.restored(WORDS, FOODS, WEIGHTS):
+        for name in leftout.each_set(cases, TOGETHER, write, "build/prep-odds"):
+            tally = SCORE.Tally()
+            for path in golds_of(name):
+                tally.merge(AS_ONE.one("build/prep-odds/dishtake", path)[1])
+            total.merge(tally)
+            print(f"{name:22} {tally.figures()['prep_f1']:.3f}", flush=True)
+    figures = total.figures()
+    print(f"{'all':22} {figures['prep_f1']:.3f}  precision {figures['prep_precision']:.3f}  recall {figures['prep_recall']:.3f}")
 
 
 def main():

@@ -25,6 +25,7 @@ from sklearn.linear_model import LogisticRegression
 
 sys.path.insert(0, "tests/tools")
 import goldsets  # noqa: E402
+import leftout  # noqa: E402
 import loader  # noqa: E402
 
 TOGETHER = {"recordings/flawless": "recordings", "recordings/third": "recordings/second",
@@ -170,25 +171,13 @@ def figures_of(program, name):
 
 
 def test(verbs):
-    kept = {}
-    for path in (TABLE, WEIGHTS):
-        with open(path, encoding="utf-8") as file:
-            kept[path] = file.read()
     total = [0, 0, 0]
-    try:
-        for group in dict.fromkeys(TOGETHER.get(name, name) for name in goldsets.READ):
-            write([verb for name in goldsets.READ if TOGETHER.get(name, name) != group for verb in verbs[name]])
-            subprocess.run(["make", "-s", "B=build/step-odds", "build/step-odds/dishtake"], stdout=subprocess.DEVNULL, check=True)
-            for name in goldsets.READ:
-                if TOGETHER.get(name, name) == group:
-                    sums = figures_of("build/step-odds/dishtake", name)
-                    total = [a + b for a, b in zip(total, sums)]
-                    print(f"{name:22} {SCORE.f1(*sums):.3f}", flush=True)
-        print(f"{'all':22} {SCORE.f1(*total):.3f}  precision {total[0] / total[1]:.3f}  recall {total[0] / total[2]:.3f}")
-    finally:
-        for path, text in kept.items():
-            with open(path, "w", encoding="utf-8") as file:
-                file.write(text)
+    with leftout.restored(TABLE, WEIGHTS):
+        for name in leftout.each_set(verbs, TOGETHER, write, "build/step-odds"):
+            sums = figures_of("build/step-odds/dishtake", name)
+            total = [a + b for a, b in zip(total, sums)]
+            print(f"{name:22} {SCORE.f1(*sums):.3f}", flush=True)
+    print(f"{'all':22} {SCORE.f1(*total):.3f}  precision {total[0] / total[1]:.3f}  recall {total[0] / total[2]:.3f}")
 
 
 def main():

@@ -43,13 +43,11 @@ void note_named_again(struct builder *b, const struct ingredient *old, const str
 
 bool is_named_again(const struct builder *b, const struct chunk *c, size_t index)
 {
-    const struct chunk *before = index ? c - 1 : NULL;
-    const bool apart =
-        before /* "rice, use a cup", "water it, in a jar" */
-        && (before->tag == TAG_WITH || before->tag == TAG_AND || before->tag == TAG_ACTION
-            || before->tag == TAG_FROM
-            || (before->tag == TAG_INTO
-                && span_has_tag(b->r, (struct span){c->first, c->last}, TAG_CONTAINER)));
+    const unsigned char before = index ? b->chunks.at[index - 1].tag : 0;
+    const bool apart = /* "rice, use a cup", "water it, in a jar" */
+        before == TAG_WITH || before == TAG_AND || before == TAG_ACTION || before == TAG_FROM
+        || (before == TAG_INTO
+            && span_has_tag(b->r, (struct span){c->first, c->last}, TAG_CONTAINER));
     return b->anew && b->anew_line == b->last_line && !apart && c->first > b->anew_words.last
            && c->first - b->anew_words.last <= BEHIND_WORDS
            && !span_has_tag(b->r, (struct span){b->anew_words.last + 1, c->last}, TAG_FOOD)

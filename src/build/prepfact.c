@@ -250,14 +250,16 @@ static void weigh_word(const struct search *s, struct prep_word *w)
         size_t last = food->line->words.last;
         if (w->first - last > (n ? REACH_LIST : REACH))
             break;
-        weigh_case(s, w, food, PREP_BEFORE_0 + n, (struct span){last + 1, w->first});
+        weigh_case(s, w, food, (enum prep_where)(PREP_BEFORE_0 + n),
+                   (struct span){last + 1, w->first});
     }
     for (size_t n = 0; n < LINES_BEHIND && s->past + w->inside + n < s->count; n++) {
         struct prep_food *food = &s->lines[s->past + w->inside + n];
         size_t first = food->line->words.first;
         if (first <= w->last || first - w->last > REACH_BACK)
             break;
-        weigh_case(s, w, food, PREP_BEHIND_0 + n, (struct span){w->last + 1, first});
+        weigh_case(s, w, food, (enum prep_where)(PREP_BEHIND_0 + n),
+                   (struct span){w->last + 1, first});
     }
 }
 

@@ -14,28 +14,28 @@ static const double ALWAYS_ODDS =
 #include "build/prepodds.def"
     ;
 static const double WHERE_ODDS[PREP_WHERES][PREP_KINDS] = {
-#define WHERE(where, kind, odds) [PREP_##where][PREP_##kind] = odds,
+#define WHERE(where, kind, odds) [PREP_##where][PREP_##kind] = (odds),
 #include "build/prepodds.def"
 };
 static const double DISTANCE_ODDS[PREP_SIDES][PREP_WAYS][PREP_DISTANCES] = {
-#define DISTANCE(side, way, words, odds) [PREP_SIDE_##side][PREP_##way][words] = odds,
+#define DISTANCE(side, way, words, odds) [PREP_SIDE_##side][PREP_##way][words] = (odds),
 #include "build/prepodds.def"
 };
 static const double STOPS_ODDS[PREP_SIDES][PREP_WAYS][2][STOPS_MOST + 1] = {
 #define STOPS(side, way, punctuated, count, odds) \
-    [PREP_SIDE_##side][PREP_##way][punctuated][count] = odds,
+    [PREP_SIDE_##side][PREP_##way][punctuated][count] = (odds),
 #include "build/prepodds.def"
 };
 static const double CAPTIONS_ODDS[PREP_SIDES][2][CAPTIONS_MOST + 1] = {
-#define CAPTIONS(side, punctuated, count, odds) [PREP_SIDE_##side][punctuated][count] = odds,
+#define CAPTIONS(side, punctuated, count, odds) [PREP_SIDE_##side][punctuated][count] = (odds),
 #include "build/prepodds.def"
 };
 static const double BEFORE_ODDS[PREP_WAYS][UCHAR_MAX + 1] = {
-#define BEFORE(way, tag, odds) [PREP_##way][tag] = odds,
+#define BEFORE(way, tag, odds) [PREP_##way][tag] = (odds),
 #include "build/prepodds.def"
 };
 static const double BEHIND_ODDS[PREP_WAYS][UCHAR_MAX + 1] = {
-#define BEHIND(way, tag, odds) [PREP_##way][tag] = odds,
+#define BEHIND(way, tag, odds) [PREP_##way][tag] = (odds),
 #include "build/prepodds.def"
 };
 static const struct {
@@ -50,19 +50,19 @@ static const double KNOWN_ODDS =
 #include "build/prepodds.def"
     ;
 static const double PREPS_ODDS[PREPS_MOST + 1] = {
-#define PREPS(count, odds) [count] = odds,
+#define PREPS(count, odds) [count] = (odds),
 #include "build/prepodds.def"
 };
 static const double GIVEN_ODDS[PREP_SIDES][PREP_WAYS] = {
-#define GIVEN(side, way, odds) [PREP_SIDE_##side][PREP_##way] = odds,
+#define GIVEN(side, way, odds) [PREP_SIDE_##side][PREP_##way] = (odds),
 #include "build/prepodds.def"
 };
 static const double INSIDE_ODDS[PREP_WHERES] = {
-#define INSIDE(where, odds) [PREP_##where] = odds,
+#define INSIDE(where, odds) [PREP_##where] = (odds),
 #include "build/prepodds.def"
 };
 static const double TAKEN_ODDS[PREP_WHERES][2] = {
-#define TAKEN(where, preps, odds) [PREP_##where][preps] = odds,
+#define TAKEN(where, preps, odds) [PREP_##where][preps] = (odds),
 #include "build/prepodds.def"
 };
 static const struct {

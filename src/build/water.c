@@ -38,8 +38,8 @@ static bool is_wet(const struct builder *b, const struct chunk *c)
 {
     const struct match *m = c->match;
     const struct entry *unit = m ? entry_at(b->r, match_slot(m, SLOT_unit)) : NULL;
-    return c->tag == TAG_AMOUNT && m->rule->kind == RULE_amount && unit && unit->tag == TAG_UNIT
-           && !(unit->marks & MARK_OF(weighs));
+    return m && c->tag == TAG_AMOUNT && m->rule->kind == RULE_amount && unit
+           && unit->tag == TAG_UNIT && !(unit->marks & MARK_OF(weighs));
 }
 
 /* "Big pot of water on. Three quarts.", "and water. A cup and a half.": nothing else stands behind

@@ -63,8 +63,8 @@ static bool title_held(const struct checker *c)
     while (rest.length && text_part(&rest, ' ', &word)) {
         if (word.length * 3 > sizeof folded)
             continue;
-        struct text key = {folded, fold_word(word, folded, sizeof folded)};
-        const struct entry *e = pack_find(c->k, key, NULL);
+        const size_t length = fold_word(word, folded, sizeof folded);
+        const struct entry *e = pack_find(c->k, (struct text){folded, length}, NULL);
         if (e && e->tag == TAG_FOOD && has_food(c->dish, e))
             return true;
     }

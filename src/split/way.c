@@ -2,8 +2,6 @@
  * SPDX-License-Identifier: MIT */
 #include "split/way.h"
 
-#include <string.h>
-
 #include "base/arena.h"
 
 /* Of those that leave the same dishes in the same part only the best is kept: that one; NULL: there
@@ -87,7 +85,8 @@ void ways_take(struct ways *w, struct arena *arena, const struct feature *f, siz
         if (next[n].at->dish != NO_DISH)
             stand(next[n].dishes, f, i, next[n].at->dish, m->part == INSIDE);
     }
-    memcpy(w->way, next, w->moves_count * sizeof *next);
+    for (size_t n = 0; n < w->moves_count; n++)
+        w->way[n] = next[n];
     w->count = w->moves_count;
     w->moves_count = 0;
 }

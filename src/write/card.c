@@ -145,14 +145,23 @@ static struct text step_heat(const struct writing *w, const struct step *s)
     return done;
 }
 
+bool shows_heat(const struct writing *w, const struct card_step *s)
+{
+    return s->heat.length && (s->unsaid || w->units != UNITS_SAID);
+}
+
 static void add_steps(const struct writing *w, struct card *c, const struct dish *d)
 {
     struct text group = TEXT_EMPTY;
     for (size_t i = 0; i < d->steps.count; i++) {
         const struct step *s = &d->steps.at[i];
         struct card_step *out = LIST_ADD(w->scratch, &c->steps);
-        *out = (struct card_step){TEXT_EMPTY, s->text, step_heat(w, s), s->start, s->end,
-                                  s->id,      false};
+        *out = (struct card_step){.text = s->text,
+                                  .heat = step_heat(w, s),
+                                  .unsaid = lacks_heat(w, s),
+                                  .start = s->start,
+                                  .end = s->end,
+                                  .id = s->id};
         out->own = group.length && !s->group.length;
         if (s->group.length && !text_equal(s->group, group))
             out->heading = PHRASE_1(w, card_part, s->group);

@@ -17,6 +17,7 @@ struct card_step {
     struct text heading; /* of the component that begins here; else empty */
     struct text text;
     struct text heat;  /* its temperatures in the wanted scales; empty: none was heard */
+    bool unsaid;       /* the text lacks one of them */
     double start, end; /* seconds into the recording */
     size_t id;
     bool own; /* of the dish itself, behind a component: its heading ends here */
@@ -45,6 +46,10 @@ bool card_make(struct card *c, const struct recording *r, const struct writing *
 /* What is printed over the step: its component's name, or that the dish itself goes on; empty where
  * the list does. */
 struct text step_heading(const struct writing *w, const struct card_step *s);
+/* Whether some of the step's temperatures are nowhere in its text: "bake for 25 minutes". */
+bool lacks_heat(const struct writing *w, const struct step *s);
+/* Whether its temperatures stand behind its text: in other scales, or since the text lacks them. */
+bool shows_heat(const struct writing *w, const struct card_step *s);
 /* The cards of all wanted dishes, each made and put by `put`; a note where there is none. */
 typedef void card_put(struct buffer *b, const struct recording *r, const struct writing *w,
                       const struct card *c, bool first);

@@ -53,7 +53,10 @@ static void put_clip(struct ld *l, const struct card_step *s)
 static void put_step(struct ld *l, const struct card_step *s)
 {
     open_node(l->j, "HowToStep");
-    put_text(l->j, "text", s->text);
+    put_text(l->j, "text",
+             shows_heat(l->w, s)
+                 ? arena_format(l->w->scratch, "%.*s %.*s.", TEXT(s->text), TEXT(s->heat))
+                 : s->text);
     put_text(l->j, "url", moment_url(l->w, s->start));
     put_text(l->j, "image", still_name(l->w, l->r, l->c->number - 1, &s->id));
     json_key(l->j, "video");

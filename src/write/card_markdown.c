@@ -42,7 +42,7 @@ static void put_steps(struct buffer *b, const struct writing *w, const struct ca
         buffer_format(b, "%zu. ", i + 1);
         put_markdown(b, s->text);
         buffer_format(b, " (%.*s)\n", TEXT(clock_text(w->scratch, s->start)));
-        if (s->heat.length && w->units != UNITS_SAID)
+        if (shows_heat(w, s))
             put_item(b, "   ", s->heat);
     }
 }

@@ -34,7 +34,7 @@ static void put_step(struct buffer *b, const struct writing *w, const struct car
     snprintf(first, sizeof first, "%2zu. ", number);
     struct text at = clock_text(w->scratch, s->start);
     put_wrapped(b, first, arena_format(w->scratch, "%.*s [%.*s]", TEXT(s->text), TEXT(at)));
-    if (s->heat.length && w->units != UNITS_SAID)
+    if (shows_heat(w, s))
         put_wrapped(b, "    ", s->heat);
 }
 

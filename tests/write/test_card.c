@@ -154,6 +154,29 @@ static void steps_are_numbered_and_timed(void **state)
                                 "For the dish\n 2. Bake until golden. [1:02:03]\n"));
 }
 
+static void add_heat(struct one *t, long value, char unit)
+{
+    struct step *last = &t->d->steps.at[t->d->steps.count - 1];
+    *LIST_ADD(t->r.arena, &last->temperatures) =
+        (struct temperature){.value = RATIO(value), .unit = unit, .of = TEXT_OF("oven")};
+}
+
+/* A recipe without its oven's heat cannot be cooked from; told twice it only reads badly, also
+ * where the cook says both scales. */
+static void a_heat_stands_behind_a_text_that_lacks_it(void **state)
+{
+    struct one t = one_open(state);
+    made_step(&t.r, t.d, 1, 5, "Bake for 40 minutes.", "");
+    add_heat(&t, 400, 'F');
+    made_step(&t.r, t.d, 2, 8, "Lower the heat to 180 °C.", "");
+    add_heat(&t, 180, 'C');
+    add_heat(&t, 350, 'F');
+    const char *out = card_text(&t);
+    assert_non_null(strstr(out, " 1. Bake for 40 minutes. [0:05]\n    Oven 400 °F (205 °C)\n"
+                                " 2. Lower the heat to 180 °C. [0:08]\n"));
+    assert_null(strstr(out, "350"));
+}
+
 static void a_card_says_that_it_is_a_draft(void **state)
 {
     struct one t = one_open(state);
@@ -271,6 +294,7 @@ int main(void)
         cmocka_unit_test_teardown(the_same_food_in_two_parts_keeps_two_amounts, open_reset),
         cmocka_unit_test_teardown(the_dishs_own_lines_come_before_its_parts, open_reset),
         cmocka_unit_test_teardown(steps_are_numbered_and_timed, open_reset),
+        cmocka_unit_test_teardown(a_heat_stands_behind_a_text_that_lacks_it, open_reset),
         cmocka_unit_test_teardown(a_card_says_that_it_is_a_draft, open_reset),
         cmocka_unit_test_teardown(yield_and_times, open_reset),
         cmocka_unit_test_teardown(cautions_give_their_source, open_reset),

@@ -76,6 +76,14 @@ static inline bool byte_goes_on(char c)
 size_t text_letters(struct text t);
 /* Its first bytes, at most so many, with no letter cut in two. */
 struct text text_cut(struct text t, size_t bytes);
+static inline bool is_digit(char c)
+{
+    return c >= '0' && c <= '9';
+}
+static inline bool is_digit_at(struct text t, size_t i) /* false behind its end */
+{
+    return i < t.length && is_digit(t.at[i]);
+}
 /* A number in decimal digits; how many they are. No NUL. */
 #define DIGITS_MOST 20
 size_t text_digits(uint64_t number, char out[DIGITS_MOST]);

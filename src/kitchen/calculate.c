@@ -26,7 +26,7 @@ static struct ratio figure_read(struct text t)
 
 static bool is_number_byte(char c)
 {
-    return (c >= '0' && c <= '9') || c == '.' || c == '/' || c == ' ' || (unsigned char) c >= 0x80;
+    return is_digit(c) || c == '.' || c == '/' || c == ' ' || (unsigned char) c >= 0x80;
 }
 
 /* The longest number at the front of `*rest`, which is then what stands behind it. */
@@ -51,11 +51,6 @@ static bool bad_number(struct problems *p, struct text input)
         p, INPUT_PLACE,
         "\"%.*s\" does not begin with a number of kitchen size; write 2, 1/2, 1 1/2, 2.5 or 2-3",
         TEXT(input));
-}
-
-static bool is_digit_at(struct text t, size_t i)
-{
-    return i < t.length && t.at[i] >= '0' && t.at[i] <= '9';
 }
 
 /* "1e300", "2.5.1", "12/": what stands behind a number and would make it another one. */

@@ -54,14 +54,6 @@ static bool governs(unsigned char tag)
     }
 }
 
-static bool names_food(const struct recording *r, size_t first, size_t last)
-{
-    for (size_t i = first; i <= last; i++)
-        if (r->words.at[i].tag == TAG_FOOD)
-            return true;
-    return false;
-}
-
 /* "It's not a museum | a hundred grams of sugar", "she wrote it on the wall | two cups of flour":
  * a caption, or what a comma divides, that begins with an amount is the next thing of the list. */
 static bool begins_anew(const struct recording *r, const struct match *m, const struct match *line,
@@ -71,7 +63,8 @@ static bool begins_anew(const struct recording *r, const struct match *m, const 
     if (governs(w->tag))
         return false;
     return w->cue != r->words.at[line->words.first].cue
-           || (w->after >= AFTER_COMMA && counts(line) && !names_food(r, m->words.last, i));
+           || (w->after >= AFTER_COMMA && counts(line)
+               && !span_has_tag(r, (struct span){m->words.last, i}, TAG_FOOD));
 }
 
 /* "Not too thin, and one cup of rice", "it says so on the box and half a cucumber" */
@@ -79,7 +72,8 @@ static bool adds_to_list(const struct recording *r, const struct match *m, const
                          size_t i)
 {
     return counts(line) && !governs(r->words.at[i].tag)
-           && (m->rule->kind == RULE_negated || !names_food(r, m->words.last, i));
+           && (m->rule->kind == RULE_negated
+               || !span_has_tag(r, (struct span){m->words.last, i}, TAG_FOOD));
 }
 
 /* The last word before the line, if the list goes on with it; SIZE_MAX where it does not. */

@@ -28,11 +28,6 @@ bool line_is_heading(struct text line)
     return hashes && hashes < 7 && (hashes == line.length || line.at[hashes] == ' ');
 }
 
-bool is_digit(char c)
-{
-    return c >= '0' && c <= '9';
-}
-
 bool is_letter(char c)
 {
     return (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z') || (unsigned char) c >= 0x80;

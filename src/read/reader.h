@@ -90,7 +90,6 @@ struct lines {
 bool next_line(struct lines *l, struct line *line);
 bool line_is_blank(struct text line);
 bool line_is_heading(struct text line); /* of Markdown: one to six "#" */
-bool is_digit(char c);
 bool is_letter(char c); /* of a word: ASCII letters, and all bytes of other scripts */
 
 /* encoding.c: fills in r->source; false, with an error, when the bytes are no text. */

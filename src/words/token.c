@@ -45,11 +45,6 @@ static const struct sign *sign_at(struct text t, size_t at)
     return NULL;
 }
 
-static bool is_digit(struct text t, size_t at)
-{
-    return at < t.length && t.at[at] >= '0' && t.at[at] <= '9';
-}
-
 /* A letter: ASCII, or any other sign outside ASCII that is not in the table. */
 static bool is_letter(struct text t, size_t at)
 {
@@ -97,7 +92,7 @@ static size_t letters_end(struct text t, size_t at)
 
 static size_t digits_end(struct text t, size_t at)
 {
-    while (is_digit(t, at))
+    while (is_digit_at(t, at))
         at++;
     return at;
 }
@@ -108,9 +103,9 @@ static size_t number_end(struct text t, size_t begin, bool *clock)
 {
     size_t at = digits_end(t, begin);
     const struct sign *sign = at < t.length ? sign_at(t, at) : NULL;
-    if (sign && sign->kind == SIGN_SLASH && is_digit(t, at + strlen(sign->bytes)))
+    if (sign && sign->kind == SIGN_SLASH && is_digit_at(t, at + strlen(sign->bytes)))
         return digits_end(t, at + strlen(sign->bytes));
-    while (at < t.length && strchr(".,/:", t.at[at]) && is_digit(t, at + 1)) {
+    while (at < t.length && strchr(".,/:", t.at[at]) && is_digit_at(t, at + 1)) {
         size_t end = digits_end(t, at + 1);
         bool decimal = at - begin == 1 && end - at <= 3;
         if (t.at[at] == ',' && end - at != 4 && !decimal)
@@ -156,7 +151,7 @@ static size_t mixed_end(struct text t, size_t at, struct ratio *part)
         *part = ratio_make(sign->over, sign->under);
         return at + 1 + strlen(sign->bytes);
     }
-    size_t end = is_digit(t, at + 1) ? number_end(t, at + 1, &clock) : 0;
+    size_t end = is_digit_at(t, at + 1) ? number_end(t, at + 1, &clock) : 0;
     *part = end ? number_value(text_slice(t, at + 1, end)) : RATIO_NONE;
     bool small = ratio_finite(*part) && part->under > 1 && part->over < part->under;
     return small && text_find(text_slice(t, at + 1, end), '/', 0) < end - at - 1 ? end : 0;
@@ -177,7 +172,7 @@ static struct ratio unglue(struct text t, struct ratio value)
 static void read_number(struct text t, struct token *token)
 {
     token->number = RATIO_NONE;
-    if (is_digit(t, token->begin)) {
+    if (is_digit_at(t, token->begin)) {
         token->end = number_end(t, token->begin, &token->clock);
         struct text digits = text_slice(t, token->begin, token->end);
         struct ratio part;
@@ -217,8 +212,8 @@ static unsigned char read_after(struct text t, size_t *at)
         char c = t.at[*at];
         const struct sign *sign = sign_at(t, *at);
         unsigned char now = AFTER_SPACE;
-        bool point = c == '.' && is_digit(t, *at + 1) && (*at == begin || t.at[*at - 1] == ' ');
-        if (is_letter(t, *at) || is_digit(t, *at) || c == '%' || point || c == '$'
+        bool point = c == '.' && is_digit_at(t, *at + 1) && (*at == begin || t.at[*at - 1] == ' ');
+        if (is_letter(t, *at) || is_digit_at(t, *at) || c == '%' || point || c == '$'
             || (sign && sign->kind == SIGN_FRACTION) || (sign && sign->kind == SIGN_DEGREE))
             break;
         if (c == '-' && *at == begin)
@@ -230,8 +225,8 @@ static unsigned char read_after(struct text t, size_t *at)
         else if (c == '?')
             now = AFTER_QUESTION;
         else if (sign && sign->kind == SIGN_DASH)
-            now =
-                *at == begin && is_digit(t, *at + strlen(sign->bytes)) ? AFTER_HYPHEN : AFTER_COMMA;
+            now = *at == begin && is_digit_at(t, *at + strlen(sign->bytes)) ? AFTER_HYPHEN
+                                                                            : AFTER_COMMA;
         else if (c == '-' && after == AFTER_SPACE)
             now = AFTER_COMMA;
         if (after == AFTER_HYPHEN && *at > begin && c != '\n' && c != '\r')
@@ -273,7 +268,7 @@ bool token_next(struct text t, size_t *at, struct token *token)
         token->end = *at + strlen(sign->bytes);
     else if (c == '.')
         read_decimals(t, token);
-    else if (is_digit(t, *at) || sign)
+    else if (is_digit_at(t, *at) || sign)
         read_number(t, token);
     else
         token->end = letters_end(t, *at);

@@ -14,11 +14,6 @@
 /* How much of a dish there is room for. Cautions and allergens always are. */
 enum fullness { FULL_METHOD, FULL_INGREDIENTS, FULL_NAMES };
 
-static bool is_digit(char c)
-{
-    return c >= '0' && c <= '9';
-}
-
 /* A host takes "1:10" for a marker, wherever it stands, and turns the whole list off; some refuse
  * angle brackets. */
 static void put_plain(struct buffer *b, struct text t)

@@ -17,7 +17,7 @@ static bool is_markup(char c)
 static size_t opener_length(struct text t)
 {
     size_t digits = 0;
-    while (digits < t.length && t.at[digits] >= '0' && t.at[digits] <= '9')
+    while (is_digit_at(t, digits))
         digits++;
     if (digits && digits < t.length && strchr(".)", t.at[digits]))
         return digits;

@@ -3,11 +3,6 @@
 #include "kitchen/print.h"
 #include "write/card.h"
 
-static bool is_digit(char c)
-{
-    return c >= '0' && c <= '9';
-}
-
 /* Whether the word is that number, a sign behind it or not. */
 static bool is_number(struct text word, struct text number)
 {

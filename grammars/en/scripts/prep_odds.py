@@ -13,8 +13,6 @@ SPDX-License-Identifier: MIT
 """
 import collections
 import glob
-import re
-import subprocess
 import sys
 
 from sklearn.feature_extraction import DictVectorizer
@@ -24,6 +22,7 @@ sys.path.insert(0, "tests/tools")
 import goldsets  # noqa: E402
 import leftout  # noqa: E402
 import loader  # noqa: E402
+import units  # noqa: E402
 
 TOGETHER = {"recordings": "corpus", "recordings/flawless": "corpus", "recordings/second": "corpus",
             "recordings/third": "corpus", "recordings/fourth": "corpus", "recordings/sixth": "recordings/fifth",
@@ -72,16 +71,14 @@ def preps_of(path, program):
     return {ids[id(b)]: a["prep"] for a, b in SCORE.pair_lines(golds[0]["lines"], given[0]["lines"])[0]}
 
 
-def read_cases(units, program):
+def read_cases(program_of_units, program):
     """The cases of each set."""
     cases = {}
     for name in goldsets.READ:
         paths = {SCORE.transcript_of(path, SCORE.load(path)): path for path in golds_of(name)}
-        run = subprocess.run([units, *paths], stdout=subprocess.PIPE, stderr=subprocess.DEVNULL, text=True, check=True)
         cases[name] = []
-        for part in re.split(r"^# ", run.stdout, flags=re.M)[1:]:
-            transcript, *lines = part.splitlines()
-            wanted = preps_of(paths[transcript], program)
+        for path, lines in units.lines_of(program_of_units, paths):
+            wanted = preps_of(path, program)
             for case in map(Case, lines):
                 case.right = any(SCORE.alike(case.done, prep) for prep in wanted.get(case.line, ()))
                 cases[name].append(case)

@@ -27,6 +27,7 @@ sys.path.insert(0, "tests/tools")
 import goldsets  # noqa: E402
 import leftout  # noqa: E402
 import loader  # noqa: E402
+import units  # noqa: E402
 
 TOGETHER = {"recordings/flawless": "recordings", "recordings/third": "recordings/second",
             "recordings/fourth": "recordings/second"}
@@ -72,12 +73,10 @@ def read_verbs(program):
     verbs = {}
     for name in goldsets.READ:
         paths = {SCORE.transcript_of(path, SCORE.load(path)): path for path in golds_of(name)}
-        run = subprocess.run([program, *paths], stdout=subprocess.PIPE, stderr=subprocess.DEVNULL, text=True, check=True)
         verbs[name] = []
-        for part in re.split(r"^# ", run.stdout, flags=re.M)[1:]:
-            transcript, *lines = part.splitlines()
+        for path, lines in units.lines_of(program, paths):
             here = [Verb(line) for line in lines]
-            mark_steps(here, steps_of(paths[transcript]))
+            mark_steps(here, steps_of(path))
             verbs[name] += here
     return verbs
 

@@ -104,7 +104,7 @@ struct ingredient *add_again(struct builder *b, const struct chunk *c,
                                 .food = again.food,
                                 .kind = again.kind,
                                 .entry = again.entry,
-                                .rule = text_from(c->match->rule->name),
+                                .rule = c->match ? text_from(c->match->rule->name) : again.rule,
                                 .group = b->group};
     set_said(line, said);
     b->last_line = b->dish->ingredients.count;

@@ -44,6 +44,8 @@ score tenth tests/recordings/tenth
 score eleventh tests/recordings/eleventh
 score twelfth tests/recordings/twelfth
 score thirteenth tests/recordings/thirteenth
+score fourteenth tests/recordings/fourteenth
+score plain tests/recordings/plain
 score unseen tests/recordings/unseen
 echo "$passed passed, $failed failed"
 [ "$failed" -eq 0 ]

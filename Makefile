@@ -191,7 +191,7 @@ WALKS ?= 10000
 walks: $(B)/walks ## WALKS=10000 random walks of edits, undone to the first bytes and redone
 	@WALKS=$(WALKS) $<
 
-tests: all $(B)/name_units $(B)/prep_units $(B)/step_units $(B)/talk_units $(B)/sentence_units $(S)/dishtake $(B)/faults $(REPLAY_BIN) $(TEST_BIN)
+tests: all $(B)/unite_units $(B)/name_units $(B)/prep_units $(B)/step_units $(B)/talk_units $(B)/sentence_units $(S)/dishtake $(B)/faults $(REPLAY_BIN) $(TEST_BIN)
 
 packages: ## installs the Debian packages that are missing
 	@.ci/packages $(PACKAGES) -- $(TEST_PACKAGES)
@@ -219,7 +219,7 @@ accuracy-stripped: all ## punctuated recordings as machines would have captioned
 PUNCTUATED = $(filter-out %.gold.json %/README.md %.py,$(wildcard samples/*.srt $(patsubst %,tests/%/*.*,corpus \
   recordings recordings/second recordings/flawless)))
 
-$(B)/sentence_units $(B)/talk_units $(B)/name_units $(B)/prep_units $(B)/step_units: $(B)/%: tests/tools/%.c tests/tools/read_file.h tests/tools/talk_reader.h tests/tools/recipe_reader.h $(B)/libdishtake.a
+$(B)/sentence_units $(B)/talk_units $(B)/name_units $(B)/prep_units $(B)/step_units $(B)/unite_units: $(B)/%: tests/tools/%.c tests/tools/read_file.h tests/tools/talk_reader.h tests/tools/recipe_reader.h $(B)/libdishtake.a
 	$(call say,CC) $(COMPILE) $(LDFLAGS) -o $@ $(filter %.c %.a,$^) $(LDLIBS)
 
 sentence-ends: $(B)/sentence_units ## makes grammars/en/sentence-ends.tsv anew, to be read in the diff
@@ -228,6 +228,12 @@ sentence-ends: $(B)/sentence_units ## makes grammars/en/sentence-ends.tsv anew, 
 
 turn-words: $(B)/talk_units ## makes grammars/en/turn-words.tsv anew, and prints the weights for src/split/border.def
 	@python3 grammars/en/scripts/turn_words.py $(B)/talk_units >$(B)/turn-words.tsv && mv $(B)/turn-words.tsv grammars/en/
+
+alike-weights: $(B)/unite_units ## makes the weights of src/split/alike.def anew; build again after it
+	@python3 grammars/en/scripts/alike_weights.py $(B)/unite_units
+
+talked-weights: $(B)/unite_units $(B)/talk_units ## makes rows of grammars/en/turn-words.tsv and the weights of src/split/talked.def anew; build again after it
+	@python3 grammars/en/scripts/talked_weights.py $(B)/unite_units $(B)/talk_units
 
 name-weights: all $(B)/name_units ## makes the weights of src/split/name.def anew; build again after it
 	@python3 grammars/en/scripts/name_weights.py $(B)
@@ -357,4 +363,4 @@ FORCE:
 
 .DELETE_ON_ERROR:
 .SECONDARY:
-.PHONY: FORCE all tests packages test demo spec accuracy accuracy-stripped sentence-ends turn-words name-weights prep-odds step-odds accept coverage covered mutants bench bench-nlp bench-instr bench-stages faults walks fuzz format check install deb uninstall clean help
+.PHONY: FORCE all tests packages test demo spec accuracy accuracy-stripped sentence-ends turn-words alike-weights talked-weights name-weights prep-odds step-odds accept coverage covered mutants bench bench-nlp bench-instr bench-stages faults walks fuzz format check install deb uninstall clean help

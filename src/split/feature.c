@@ -255,6 +255,7 @@ struct feature *features_make(const struct recording *r, const struct pack *k)
         find_about(r, &r->sentences.at[i], goes_with, &f[i]);
         find_foreign(r, k, &r->sentences.at[i], &f[i]);
         f[i].turn = turn_points_at(&units, i);
+        f[i].talked = talk_points_of(&units, i);
     }
     for (size_t i = 0; i < r->sentences.count; i++)
         settle_name(r, f, i);

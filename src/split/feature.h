@@ -69,6 +69,7 @@ struct feature {
     size_t early, late;      /* of these, such as a dish begins with, or ends with */
     struct affinity about;   /* its foods and what is done */
     struct turn_points turn; /* what the words around its beginning speak for */
+    float talked;            /* how much its words speak for talk of which nothing is cooked */
     float sweet, savory;     /* how many foods are found in desserts only, and in none */
 };
 

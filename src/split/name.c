@@ -242,15 +242,20 @@ struct naming name_by_rules(struct recording *r, const struct feature *f, const 
     return n;
 }
 
-void name_dishes(struct recording *r, const struct pack *k, const struct feature *f,
-                 const struct stretch *s, size_t count, const size_t *dish)
+struct naming name_dishes(struct recording *r, const struct pack *k, const struct feature *f,
+                          const struct stretch *s, size_t count, const size_t *dish, size_t dishes)
 {
-    struct naming n = name_by_rules(r, f, s, count, dish, r->dishes.count);
-    tell_sentences(r, &n);
-    choose_names(&n, k, r->dishes.count);
-    for (size_t i = 0; i < count; i++)
-        if (dish[i] != NO_DISH)
-            set_title(r, &n, i);
+    struct naming n = name_by_rules(r, f, s, count, dish, dishes);
+    choose_names(&n, k, dishes);
+    return n;
+}
+
+void title_dishes(struct recording *r, const struct naming *n)
+{
+    tell_sentences(r, n);
+    for (size_t k = 0; k < n->count; k++)
+        if (n->dish[k] != NO_DISH)
+            set_title(r, n, k);
 }
 
 struct span name_said(const struct recording *r, const struct feature *f, struct stretch s)

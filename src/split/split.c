@@ -3,12 +3,15 @@
 #include "split/split.h"
 
 #include "base/arena.h"
+#include "split/begin.h"
 #include "split/border.h"
 #include "split/end.h"
 #include "split/join.h"
 #include "split/name.h"
 #include "split/snap.h"
+#include "split/talked.h"
 #include "split/thread.h"
+#include "split/unite.h"
 
 static struct dish *add_dish(struct recording *r, size_t first_word)
 {
@@ -27,12 +30,28 @@ static void add_stretch(struct recording *r, struct stretch s, struct dish *d)
     *LIST_ADD(r->arena, &d->spans) = words;
 }
 
+/* Which stretches are one dish's; returns how many dishes there are, none where all is talk. */
+static size_t share_stretches(struct recording *r, const struct feature *f, const struct borders *b,
+                              struct stretch *s, size_t count, size_t *dish)
+{
+    struct wholes w = {.r = r, .f = f, .b = b, .s = s, .dish = dish, .count = count};
+    w.dishes = join_stretches(r, f, s, count, dish);
+    snap_stretches(r, f, b, s, count);
+    wholes_make(&w);
+    if (!is_only_talk(&w))
+        return unite_dishes(&w, dish);
+    for (size_t k = 0; k < count; k++)
+        dish[k] = NO_DISH;
+    return 0;
+}
+
 static void make_dishes(struct recording *r, const struct pack *k, const struct feature *f,
                         const struct borders *b, struct stretch *s, size_t count)
 {
     size_t *dish = arena_alloc(r->arena, (count + 1) * sizeof *dish);
-    join_stretches(r, f, s, count, dish);
-    snap_stretches(r, f, b, s, count);
+    size_t dishes = share_stretches(r, f, b, s, count, dish);
+    const struct naming n = name_dishes(r, k, f, s, count, dish, dishes);
+    begin_named(&n, s, dishes);
     for (size_t i = 0; i < count; i++) {
         if (dish[i] == NO_DISH)
             continue;
@@ -41,7 +60,7 @@ static void make_dishes(struct recording *r, const struct pack *k, const struct 
             begins ? add_dish(r, r->sentences.at[s[i].first].first) : &r->dishes.at[dish[i]];
         add_stretch(r, s[i], d);
     }
-    name_dishes(r, k, f, s, count, dish);
+    title_dishes(r, &n);
     find_ends(r, f, s, count, dish);
 }
 
@@ -50,7 +69,8 @@ static void make_one_dish(struct recording *r, const struct pack *k, const struc
     const struct stretch all = {.last = r->sentences.count - 1};
     const size_t dish = 0;
     add_stretch(r, all, add_dish(r, 0));
-    name_dishes(r, k, f, &all, 1, &dish);
+    const struct naming n = name_dishes(r, k, f, &all, 1, &dish, 1);
+    title_dishes(r, &n);
 }
 
 /* What dishes are told by stands aside, and goes once they are found. */

@@ -5,115 +5,26 @@
 #include <string.h>
 
 #include "base/arena.h"
-#include "split/feature.h"
-#include "split/plainword.h"
 
 #define COLUMN_PLACE 1
 #define COLUMN_BEGINS 2
 #define COLUMN_RETURNS 3
+#define COLUMN_TALKED 4
+#define WITHIN "within" /* the place of what stands anywhere in a sentence */
+/* Longer runs say nothing there. */
+#define WITHIN_RUN 2
 #define HUNDREDTH 0.01F /* the table's unit */
 /* How many units are looked at: in runs of up to TURN_RUN_MOST right behind the
  * place and before it, one by one farther behind. */
 #define NEAR_UNITS 7
 #define LATER_UNITS 28
 #define BEFORE_UNITS 8
-/* A common dish with that food is made of it this often, or at least now and then. */
-#define LEAD_OFTEN 0.40F
-#define LEAD_SOMETIMES 0.15F
 /* The row that holds at any place. */
 #define EVERYWHERE "*"
 /* Of a run, spaces too; longer ones have no row. */
 #define RUN_BYTES 256
 /* So many rows an ordinary recording has. */
 #define ROWS_USUAL 2048
-
-/* ---- units */
-
-static const char *food_class(const struct entry *e, const struct table *goes_with)
-{
-    if (e->marks & PLAIN_MARKS)
-        return "PLAIN";
-    float lead = affinity_lead(goes_with, entry_value(e));
-    return lead >= LEAD_OFTEN ? "LEAD" : lead >= LEAD_SOMETIMES ? "MIDDLE" : "FOOD";
-}
-
-/* A weak verb, "get", "make", stands for itself: it tells more than that something is done. */
-static const char *action_class(const struct word *w)
-{
-    uint64_t marks = w->entry ? w->entry->marks : 0;
-    if (marks & (MARK_OF(light) | MARK_OF(hidden)))
-        return NULL;
-    if (w->tag == TAG_ACTION && marks & MARK_OF(early))
-        return "EARLY";
-    if (w->tag == TAG_ACTION && marks & (MARK_OF(finishes) | MARK_OF(garnishes) | MARK_OF(serves)))
-        return "LATE";
-    return tag_name(w->tag);
-}
-
-/* NULL for a word that stands for itself. */
-static const char *class_of(const struct word *w, const struct table *goes_with)
-{
-    switch (w->tag) {
-    case TAG_FOOD:
-        return w->entry ? food_class(w->entry, goes_with) : "FOOD";
-    case TAG_NUMBER:
-    case TAG_ONES:
-    case TAG_TEENS:
-    case TAG_TENS:
-    case TAG_HUNDRED:
-    case TAG_FRACTION:
-        return "NUMBER";
-    case TAG_UNIT:
-    case TAG_COUNTER:
-    case TAG_CONTAINER:
-    case TAG_DISH:
-    case TAG_PART:
-    case TAG_VESSEL:
-    case TAG_TIME:
-    case TAG_SIZE:
-    case TAG_STATE:
-    case TAG_EATER:
-        return tag_name(w->tag);
-    case TAG_ACTION:
-    case TAG_DOING:
-    case TAG_DONE:
-        return action_class(w);
-    default:
-        return NULL;
-    }
-}
-
-/* Neither the lexicon nor the list of common words has it: a foreign dish's name, a person's. */
-static bool is_strange(const struct plain_words *plain, const struct word *w)
-{
-    return !w->entry && !w->filler && !is_common_word(plain, w->key);
-}
-
-void turn_units_tell(const struct recording *r, const struct pack *k, const struct sentence *s,
-                     void (*each)(void *to, struct text unit), void *to)
-{
-    const struct table *goes_with = pack_table(k, "goes-with");
-    const struct plain_words plain = plain_words_of(k);
-    const char *before = NULL;
-    size_t first = s->first;
-    for (size_t i = s->first; i <= s->last; i++) {
-        const struct word *w = &r->words.at[i];
-        if (w->tag == TAG_INSIDE)
-            continue;
-        const char *class = class_of(w, goes_with);
-        if (!class && first == i && is_strange(&plain, w))
-            class = "STRANGE";
-        if (class && class != before)
-            each(to, text_from(class));
-        for (size_t n = first; !class && n <= i; n++)
-            if (!r->words.at[n].filler)
-                each(to, r->words.at[n].key);
-        before = class;
-        first = i + 1;
-    }
-}
-
-/* ---- runs */
 
 /* Makes the units, one after the other; the text of the last few is at hand. */
 struct run_maker {
@@ -150,10 +61,13 @@ static size_t place_number(struct text name)
 /* What the words of that first row speak for at each place; of two rows the first one counts. */
 static struct turn_row points_at_places(const struct table *t, size_t row)
 {
-    struct turn_row points = {{{0, 0}}};
+    struct turn_row points = {.talked = 0};
     bool known[TURN_PLACES] = {false};
     for (; row < t->rows; row = table_next(t, row)) {
-        size_t n = place_number(table_cell(t, row, COLUMN_PLACE));
+        const struct text place = table_cell(t, row, COLUMN_PLACE);
+        size_t n = place_number(place);
+        if (n == TURN_PLACES && text_is(place, WITHIN))
+            points.talked = HUNDREDTH * (float) text_whole(table_cell(t, row, COLUMN_TALKED));
         if (n < TURN_PLACES && !known[n]) {
             points.at[n] = row_points(t, row);
             known[n] = true;
@@ -223,7 +137,7 @@ static void add_unit(void *to, struct text unit)
 static void open_rows(struct run_maker *m, const struct pack *k)
 {
     const struct table *t = pack_table(k, "turn-words");
-    if (!t || t->columns <= COLUMN_RETURNS)
+    if (!t || t->columns <= COLUMN_TALKED)
         return;
     m->table = t;
     LIST_RESERVE(m->r->arena, &m->units->rows, ROWS_USUAL);
@@ -287,5 +201,15 @@ struct turn_points turn_points_at(const struct turn_units *u, size_t sentence)
     add_runs(u, TURN_NEAR, at, near, TURN_RUN_MOST, &sum);
     add_runs(u, TURN_LATER, near, later, 1, &sum);
     add_runs(u, TURN_BEFORE, before, at, TURN_RUN_MOST, &sum);
+    return sum;
+}
+
+float talk_points_of(const struct turn_units *u, size_t sentence)
+{
+    float sum = 0;
+    size_t end = u->first[sentence + 1];
+    for (size_t i = u->first[sentence]; u->rows.count && i < end; i++)
+        for (size_t n = 0; n < WITHIN_RUN && i + n < end; n++)
+            sum += u->rows.at[u->list.at[i].runs[n]].talked;
     return sum;
 }

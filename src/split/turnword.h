@@ -33,9 +33,11 @@ enum turn_place {
     TURN_PLACES
 };
 
-/* What the rows of one run of units speak for at each place. */
+/* What the rows of one run of units speak for at each place, and within a sentence for talk of
+ * which nothing is cooked. */
 struct turn_row {
     struct turn_points at[TURN_PLACES];
+    float talked;
 };
 
 struct turn_units {
@@ -49,6 +51,8 @@ struct turn_units {
 struct turn_units turn_units_make(const struct recording *r, const struct pack *k);
 /* Of the place before a sentence; 0 where the pack has no such table. */
 struct turn_points turn_points_at(const struct turn_units *u, size_t sentence);
+/* How much the words within a sentence speak for talk of which nothing is cooked. */
+float talk_points_of(const struct turn_units *u, size_t sentence);
 /* Tells the units of a sentence to `each`, in order. */
 void turn_units_tell(const struct recording *r, const struct pack *k, const struct sentence *s,
                      void (*each)(void *to, struct text unit), void *to);

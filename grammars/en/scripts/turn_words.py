@@ -41,6 +41,7 @@ TALK_FOLDS = 6
 NEAR, LATER, BEFORE, RUN = 7, 28, 8, 3
 SEEN = 6  # times, at least
 SMALLEST = 3  # hundredths: less is left out
+TABLE = "grammars/en/turn-words.tsv"
 WORDS_PENALTY, BORDER_WEIGHT = 0.1, 3.0
 WORDS_COUNTS = {"corpus": 8.0, "recordings": 5.0}  # a sentence of these counts for so many of a talk
 WORDS_GOLD = 2.0  # ... of other recordings with gold
@@ -337,15 +338,18 @@ def test(all_, names, products):
 
 def write_table(all_):
     models = [all_.model(set(), label) for label in (NEW, BACK)]
-    print("# What the words around a place speak for, in hundredths of log odds: that a dish begins there, that one goes on. Words in")
-    print("# capitals are classes. Made by scripts/turn_words.py from the recordings of tests/. SPDX-License-Identifier: MIT")
-    print("words\tplace\tbegins\treturns")
+    print("# What the words around a place speak for, in hundredths of log odds: that a dish begins there, that one goes on; and,")
+    print("# within a sentence, that nothing is cooked. Words in capitals are classes. Made by scripts/turn_words.py and talked_weights.py")
+    print("# from the recordings of tests/. SPDX-License-Identifier: MIT")
+    print("words\tplace\tbegins\treturns\ttalked")
     print(f"*\t*\t{models[0][0]}\t{models[1][0]}")
     names = all_.columns.feature_names_
     for n in sorted(range(len(names)), key=lambda n: names[n][::-1]):
         pair = [int(points[n]) for _, points in models]
         if any(pair):
             print(*names[n][::-1], *(number or "" for number in pair), sep="\t")
+    with open(TABLE, encoding="utf-8") as file:  # what talked_weights.py has written
+        print(*(line for line in file if line.split("\t")[1:2] == ["within"]), sep="", end="")
 
 
 def shown(product):

@@ -1,0 +1,92 @@
+/* split/talked.c
+ * SPDX-License-Identifier: MIT */
+#include "split/talked.h"
+
+#include <math.h>
+
+/* What must speak for it: a dish that is lost costs more than one too many. */
+#define TALK_LEAST 0.0
+/* Of fewer sentences it cannot be told. */
+#define TELLING_SENTENCES 12.0
+/* A few things or sentences tell little: as if so many more told nothing. */
+#define UNSURE 2.0
+#define WORDS_UNSURE 5.0
+
+static const double WEIGHTS[TALKEDS] = {
+#define TALKED(name, weight, what) weight,
+#include "split/talked.def"
+#undef TALKED
+};
+
+/* What the sentences of all dishes come to. */
+struct talk_sums {
+    size_t sentences, measured, talk, timed, vessel, points, questions, things, again;
+    double whole, words;
+};
+
+/* Things, and those of them that the dish named before. */
+static void count_things(const struct wholes *w, size_t i, struct talk_sums *sums)
+{
+    for (size_t n = 0; n < w->f[i].mentions_count; n++) {
+        const struct mention *m = &w->f[i].mentions[n];
+        if (m->marks & PLAIN_MARKS)
+            continue;
+        sums->things++;
+        sums->again += !m->fresh && m->before < i && w->owner[m->before] == w->owner[i];
+    }
+}
+
+static void count_sentence(const struct wholes *w, size_t i, struct talk_sums *sums)
+{
+    const struct feature *f = &w->f[i];
+    sums->sentences++;
+    sums->whole += f->weight;
+    sums->measured += f->measured;
+    sums->talk += f->cooking <= 0;
+    sums->timed += f->timed;
+    sums->vessel += f->vessel;
+    sums->points += f->points;
+    sums->questions += (w->r->sentences.at[i].flags & SENTENCE_QUESTION) != 0;
+    sums->words += (double) f->talked;
+    count_things(w, i, sums);
+}
+
+static double names(const struct wholes *w)
+{
+    double sum = 0;
+    for (size_t d = 0; d < w->dishes; d++)
+        sum += w->of[d].name_weight * (double) w->of[d].sentences;
+    return sum;
+}
+
+void find_talked(const struct wholes *w, double *x)
+{
+    struct talk_sums sums = {0};
+    for (size_t i = 0; i < w->r->sentences.count; i++)
+        if (w->owner[i] != NO_DISH)
+            count_sentence(w, i, &sums);
+    const double all = (double) sums.sentences;
+    x[TALKED_ONLY_TALKS] = 1;
+    x[TALKED_DISHES] = log((double) w->dishes);
+    x[TALKED_SENTENCES] = log(1 + all);
+    x[TALKED_MEASURED] = (double) sums.measured / fmax(sums.whole, 1);
+    x[TALKED_TALK] = (double) sums.talk / all;
+    x[TALKED_TIMED] = (double) sums.timed / all;
+    x[TALKED_VESSEL] = (double) sums.vessel / all;
+    x[TALKED_POINTS] = (double) sums.points / all;
+    x[TALKED_QUESTION] = (double) sums.questions / all;
+    x[TALKED_AGAIN] = (double) sums.again / ((double) sums.things + UNSURE);
+    x[TALKED_NAME] = names(w) / all;
+    x[TALKED_WORDS] = sums.words / (all + WORDS_UNSURE);
+}
+
+bool is_only_talk(const struct wholes *w)
+{
+    double x[TALKEDS], score = 0;
+    if (!w->dishes)
+        return false;
+    find_talked(w, x);
+    for (size_t n = 0; n < TALKEDS; n++)
+        score += WEIGHTS[n] * x[n];
+    return score > TALK_LEAST && exp(x[TALKED_SENTENCES]) > TELLING_SENTENCES;
+}

@@ -1,0 +1,98 @@
+/* tools/unite_units.c: what the weights of src/split/alike.def and talked.def are made from
+ * (grammars/en/scripts/alike_weights.py, talked_weights.py). unite_units TRANSCRIPT...: behind a
+ * line "# NAME" a line a stretch: the dish, when it begins and when it ends; and a line a pair of
+ * dishes: "pair", both, and what speaks for it that they are one (NAME=VALUE); then "talked", and
+ * what speaks for it that nothing is cooked.
+ * SPDX-License-Identifier: MIT */
+#include <setjmp.h>
+#include <stdio.h>
+#include <stdlib.h>
+
+#include "split/join.h"
+#include "split/snap.h"
+#include "split/talked.h"
+#include "split/thread.h"
+#include "split/unite.h"
+#include "talk_reader.h"
+
+static const char *const NAMES[] = {
+#define ALIKE(name, weight, what) #name,
+#include "split/alike.def"
+#undef ALIKE
+};
+
+static const char *const TALKED_NAMES[] = {
+#define TALKED(name, weight, what) #name,
+#include "split/talked.def"
+#undef TALKED
+};
+
+static void print_stretches(const struct wholes *w)
+{
+    const struct recording *r = w->r;
+    for (size_t k = 0; k < w->count; k++)
+        if (w->dish[k] != NO_DISH)
+            printf("%zu\t%.2f\t%.2f\n", w->dish[k],
+                   r->words.at[r->sentences.at[w->s[k].first].first].start,
+                   r->words.at[r->sentences.at[w->s[k].last].last].end);
+}
+
+static void print_pair(void *to, size_t a, size_t b, const double *x)
+{
+    (void) to;
+    printf("pair\t%zu\t%zu\t", a, b);
+    for (size_t n = 0; n < ALIKES; n++)
+        if (x[n] < 0 || x[n] > 0)
+            printf("%s=%.4g ", NAMES[n], x[n]);
+    printf("\n");
+}
+
+static void print_talked(const struct wholes *w)
+{
+    double x[TALKEDS];
+    if (!w->dishes)
+        return;
+    find_talked(w, x);
+    printf("talked\t");
+    for (size_t n = 0; n < TALKEDS; n++)
+        printf("%s=%.4g ", TALKED_NAMES[n], x[n]);
+    printf("\n");
+}
+
+static void print_talk(struct recording *r, const struct pack *k)
+{
+    size_t count = r->sentences.count;
+    const struct feature *f = features_make(r, k);
+    struct stretch *s = arena_alloc(r->arena, (count + 1) * sizeof *s);
+    size_t *dish = arena_alloc(r->arena, (count + 1) * sizeof *dish);
+    const struct borders b = weigh_borders(r, f, count);
+    struct wholes w = {.r = r, .f = f, .b = &b, .s = s, .dish = dish};
+    w.count = find_threads(r, f, &b, count, s);
+    w.dishes = join_stretches(r, f, s, w.count, dish);
+    snap_stretches(r, f, &b, s, w.count);
+    wholes_make(&w);
+    printf("# %s\n", r->file);
+    print_stretches(&w);
+    tell_pairs(&w, print_pair, NULL);
+    print_talked(&w);
+}
+
+static void print_file(struct talk_reader *reader, const char *name)
+{
+    struct recording r = {.file = name};
+    if (!arena_open(&reader->arena))
+        return;
+    if (talk_read(reader, &r))
+        print_talk(&r, reader->pack);
+    arena_reset(&reader->arena);
+}
+
+int main(int argc, char **argv)
+{
+    struct talk_reader reader;
+    bool ready = talk_reader_open(&reader);
+    for (int n = 1; ready && n < argc; n++)
+        print_file(&reader, argv[n]);
+    talk_reader_close(&reader);
+    return 0;
+}

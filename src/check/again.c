@@ -59,12 +59,10 @@ static bool full_time(const struct checker *c, const struct sentence *s, struct 
 /* "Three hours at 150, like I said": the last word of the heat that stands behind a time. */
 static size_t with_heat(const struct checker *c, const struct sentence *s, size_t last)
 {
-    for (size_t i = s->match_first; i < s->match_first + s->match_count; i++) {
-        const struct match *m = &c->r->matches.at[i];
-        if (m->rule->kind == RULE_temperature && m->words.first > last
-            && m->words.first <= last + BEHIND_WORDS)
+    struct walk heats = walk_sentence(c->r, s, KIND_OF(temperature));
+    for (const struct match *m; (m = walk_next(&heats));)
+        if (m->words.first > last && m->words.first <= last + BEHIND_WORDS)
             return m->words.last;
-    }
     return last;
 }
 
@@ -83,28 +81,15 @@ bool looks_back(const struct checker *c, const char *before, struct span words)
                && where.first <= words.last + BEHIND_WORDS);
 }
 
-static void add_sentence(struct checker *c, const struct sentence *s, struct span part,
-                         enum rule_kind kind, unsigned not_in, match_list *list)
+/* Only the dish's words: going through the whole recording for each dish took most of a long one's
+ * time. */
+void add_matches(struct checker *c, uint64_t kinds, unsigned not_in, match_list *list)
 {
-    for (size_t i = s->match_first; i < s->match_first + s->match_count; i++) {
-        const struct match *m = &c->r->matches.at[i];
-        bool real = !(c->r->words.at[m->words.last].scope & not_in);
-        if (m->rule->kind == kind && real && ratio_finite(m->low) && m->words.first >= part.first
-            && m->words.first <= part.last)
-            *LIST_ADD(c->r->arena, list) = m;
-    }
-}
-
-/* Only the dish's sentences: going through the whole recording for each dish took most of a long
- * one's time. */
-void add_matches(struct checker *c, enum rule_kind kind, unsigned not_in, match_list *list)
-{
-    const struct recording *r = c->r;
     for (size_t n = 0; n < c->parts.count; n++) {
-        struct span part = c->parts.at[n];
-        const size_t until = sentence_until(r, part.last);
-        for (size_t i = sentence_from(r, part.first); i < until; i++)
-            add_sentence(c, &r->sentences.at[i], part, kind, not_in, list);
+        struct walk said = walk_words(c->r, c->parts.at[n], kinds);
+        for (const struct match *m; (m = walk_next(&said));)
+            if (ratio_finite(m->low) && !(c->r->words.at[m->words.last].scope & not_in))
+                *LIST_ADD(c->r->arena, list) = m;
     }
 }
 
@@ -121,10 +106,10 @@ bool first_number(const struct checker *c, const struct sentence *s, struct span
                                  TEXT_EMPTY, false};
         *where = (struct span){at, at};
     }
-    for (size_t i = 0; i < s->match_count; i++) {
-        const struct match *m = &r->matches.at[s->match_first + i];
-        if (m->rule->kind != RULE_number || m->words.first < within.first
-            || m->words.last > within.last || (found && m->words.first >= where->first))
+    struct walk numbers = walk_sentence(r, s, KIND_OF(number));
+    for (const struct match *m; (m = walk_next(&numbers));) {
+        if (m->words.first < within.first || m->words.last > within.last
+            || (found && m->words.first >= where->first))
             continue;
         *count = (struct amount){true, m->low, m->high, TEXT_EMPTY, false};
         *where = m->words;

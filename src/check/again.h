@@ -9,9 +9,9 @@
 
 typedef LIST(const struct match *) match_list;
 
-/* The matches of that kind with a number in c->dish's words, but for those whose last word is in
+/* The matches of those kinds with a number in c->dish's words, but for those whose last word is in
  * one of the scopes. */
-void add_matches(struct checker *c, enum rule_kind kind, unsigned not_in, match_list *list);
+void add_matches(struct checker *c, uint64_t kinds, unsigned not_in, match_list *list);
 /* "Did you say twenty minutes", "twenty minutes like I said": one of the set `before` right before
  * the words, or one of the set "recap" right behind them. */
 bool looks_back(const struct checker *c, const char *before, struct span words);

@@ -159,7 +159,7 @@ static void check_clock(struct checker *c, const struct sentence *s, const struc
 {
     struct span number = match_slot(m, SLOT_number);
     bool clock = text_is(m->rule->option, "clock");
-    if (m->rule->kind != RULE_temperature || span_is_empty(number) || number.first == s->first
+    if (span_is_empty(number) || number.first == s->first
         || c->r->words.at[number.first - 1].tag != TAG_FOR)
         return;
     const struct word *w = &c->r->words.at[number.first];
@@ -177,11 +177,10 @@ static void check_clock(struct checker *c, const struct sentence *s, const struc
 /* The number said before the unit at word `i`; 1 where there is none. */
 static double number_before(const struct checker *c, const struct sentence *s, size_t i)
 {
-    for (size_t n = 0; n < s->match_count; n++) {
-        const struct match *m = &c->r->matches.at[s->match_first + n];
-        if (m->rule->kind == RULE_number && m->words.last + 1 == i && ratio_finite(m->low))
+    struct walk numbers = walk_sentence(c->r, s, KIND_OF(number));
+    for (const struct match *m; (m = walk_next(&numbers));)
+        if (m->words.last + 1 == i && ratio_finite(m->low))
             return ratio_double(m->low);
-    }
     double value = i > s->first ? word_value(&c->r->words.at[i - 1]) : -1;
     return value > 0 ? value : 1;
 }
@@ -250,18 +249,17 @@ static void find_in(struct checker *c, const struct sentence *s)
         if (i + 2 <= s->last)
             check_pair(c, i, s->last);
     }
-    for (size_t n = 0; n < s->match_count; n++)
-        check_clock(c, s, &c->r->matches.at[s->match_first + n]);
+    struct walk heats = walk_sentence(c->r, s, KIND_OF(temperature));
+    for (const struct match *m; (m = walk_next(&heats));)
+        check_clock(c, s, m);
     check_share(c, s);
 }
 
 void find_ambiguous(struct checker *c)
 {
     for (size_t n = 0; n < c->parts.count; n++)
-        for (size_t i = sentence_from(c->r, c->parts.at[n].first),
-                    until = sentence_until(c->r, c->parts.at[n].last);
-             i < until; i++)
-            if (!(c->r->sentences.at[i].flags & SENTENCE_QUESTION))
-                find_in(c, &c->r->sentences.at[i]);
+        for (const struct sentence *s = NULL; (s = sentence_next(c->r, c->parts.at[n], s));)
+            if (!(s->flags & SENTENCE_QUESTION))
+                find_in(c, s);
     check_scales(c);
 }

@@ -33,31 +33,21 @@ static bool counts_other(const struct checker *c, const struct ingredient *line,
            && !text_share_part(entry_shown(w->entry), line->food, ' ');
 }
 
-static bool is_amount(const struct match *m)
-{
-    return m->rule->kind == RULE_amount && ratio_finite(m->low);
-}
-
 bool amount_behind(const struct checker *c, const struct ingredient *line)
 {
     const size_t end = c->r->words.count - 1;
-    const size_t most = line->id + BEHIND_WORDS < end ? line->id + BEHIND_WORDS : end,
-                 until = sentence_until(c->r, most);
+    const size_t most = line->id + BEHIND_WORDS < end ? line->id + BEHIND_WORDS : end;
     struct span where, behind = {line->id + 1, most};
     const bool fat = line->entry && line->entry->marks & MARK_OF(fat);
     if ((said_find(&c->sayings, c->r, "amount_behind", behind, &where)
          || (fat && said_find(&c->sayings, c->r, "oil_depth", behind, &where)))
         && !other_food(c, line, line->id, where.first))
         return true;
-    for (size_t i = sentence_from(c->r, line->id); i < until; i++) {
-        const struct sentence *s = &c->r->sentences.at[i];
-        for (size_t n = s->match_first; n < s->match_first + s->match_count; n++) {
-            const struct match *m = &c->r->matches.at[n];
-            if (is_amount(m) && m->words.first > line->id && m->words.first <= most)
-                return !other_food(c, line, line->id, m->words.last + NEXT_WORDS)
-                       && !counts_other(c, line, m->words.last);
-        }
-    }
+    struct walk amounts = walk_words(c->r, behind, KIND_OF(amount));
+    for (const struct match *m; (m = walk_next(&amounts));)
+        if (ratio_finite(m->low))
+            return !other_food(c, line, line->id, m->words.last + NEXT_WORDS)
+                   && !counts_other(c, line, m->words.last);
     return false;
 }
 

@@ -21,15 +21,13 @@ static bool weight_in(const struct checker *c, const struct sentence *s, const s
                       struct amount *said)
 {
     const struct entry *unit = entry_at(c->r, match_slot(m, SLOT_unit));
-    if (m->rule->kind != RULE_amount || !unit || !(unit->marks & MARK_OF(weighs))
-        || !ratio_finite(m->high))
+    if (!unit || !(unit->marks & MARK_OF(weighs)) || !ratio_finite(m->high))
         return false;
-    for (size_t i = 0; i < s->match_count; i++) {
-        const struct match *line = &c->r->matches.at[s->match_first + i];
-        if (line->rule->kind == RULE_line && line->words.first <= m->words.first
-            && line->words.last >= m->words.last && !span_is_empty(match_slot(line, SLOT_food)))
+    struct walk lines = walk_sentence(c->r, s, KIND_OF(line));
+    for (const struct match *line; (line = walk_next(&lines));)
+        if (line->words.first <= m->words.first && line->words.last >= m->words.last
+            && !span_is_empty(match_slot(line, SLOT_food)))
             return false;
-    }
     *said = (struct amount){true, m->low, m->high, entry_value(unit), false};
     return true;
 }
@@ -155,11 +153,9 @@ static void check_apiece(struct checker *c, const struct sentence *s, const stru
 
 void find_bare_again(struct checker *c)
 {
-    const size_t until = sentence_until(c->r, c->dish->words.last);
-    for (size_t i = sentence_from(c->r, c->dish->words.first); i < until; i++) {
-        const struct sentence *s = &c->r->sentences.at[i];
-        for (size_t n = 0; in_dish(c, s->first) && n < s->match_count; n++) {
-            const struct match *m = &c->r->matches.at[s->match_first + n];
+    for (const struct sentence *s = NULL; (s = next_sentence(c, s));) {
+        struct walk amounts = walk_sentence(c->r, s, KIND_OF(amount));
+        for (const struct match *m; (m = walk_next(&amounts));) {
             struct amount said;
             if (c->r->words.at[m->words.last].scope & (SCOPE_NEGATED | SCOPE_INSTEAD)
                 || !weight_in(c, s, m, &said))

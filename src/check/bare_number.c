@@ -47,14 +47,12 @@ static bool counted(const struct checker *c, const struct ingredient *line)
 static bool unit_before(const struct checker *c, const struct ingredient *line)
 {
     const struct sentence *s = sentence_of(c->r, line->words.first);
-    for (size_t n = 0; s && n < s->match_count; n++) {
-        const struct match *m = &c->r->matches.at[s->match_first + n];
-        if (m->rule->kind == RULE_amount && ratio_finite(m->low)
-            && !span_is_empty(match_slot(m, SLOT_unit))
+    struct walk amounts = walk_sentence(c->r, s, KIND_OF(amount));
+    for (const struct match *m; (m = walk_next(&amounts));)
+        if (ratio_finite(m->low) && !span_is_empty(match_slot(m, SLOT_unit))
             && ratio_compare(line->amount.min, RATIO(UNITS_MOST)) < 0
             && m->words.last < line->words.first && m->words.last + UNIT_WORDS >= line->words.first)
             return span_has_tag(c->r, line->words, TAG_OF);
-    }
     return false;
 }
 
@@ -62,18 +60,12 @@ static bool unit_before(const struct checker *c, const struct ingredient *line)
 #define UNIT_SOON_WORDS 8
 static bool unit_behind(const struct checker *c, const struct ingredient *line)
 {
-    const size_t until = sentence_until(c->r, line->words.last + UNIT_SOON_WORDS);
-    for (size_t i = sentence_from(c->r, line->words.last); i < until; i++) {
-        const struct sentence *s = &c->r->sentences.at[i];
-        for (size_t n = s->match_first; n < s->match_first + s->match_count; n++) {
-            const struct match *m = &c->r->matches.at[n];
-            if (m->rule->kind == RULE_amount && !span_is_empty(match_slot(m, SLOT_unit))
-                && m->words.first > line->words.last
-                && m->words.first <= line->words.last + UNIT_SOON_WORDS && ratio_finite(m->low)
-                && ratio_equal(m->low, line->amount.min))
-                return true;
-        }
-    }
+    const struct span soon = {line->words.last + 1, line->words.last + UNIT_SOON_WORDS};
+    struct walk amounts = walk_words(c->r, soon, KIND_OF(amount));
+    for (const struct match *m; (m = walk_next(&amounts));)
+        if (!span_is_empty(match_slot(m, SLOT_unit)) && ratio_finite(m->low)
+            && ratio_equal(m->low, line->amount.min))
+            return true;
     return false;
 }
 

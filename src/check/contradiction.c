@@ -30,8 +30,7 @@ static void check_recap(struct checker *c, const struct sentence *s, const struc
 {
     struct said_amount said = {0};
     struct went_in in;
-    struct span words = match_slot(m, SLOT_food);
-    const struct entry *food = span_is_empty(words) ? NULL : entry_at(c->r, words);
+    const struct entry *food = entry_at(c->r, match_slot(m, SLOT_food));
     line_amount(c->r, s, m, &said);
     if (!food || tells_none(c, m, &said)
         || !told_otherwise(c, food, m->words.first, &said.amount, &in) || corrects(c, m, &in))
@@ -42,10 +41,9 @@ static void check_recap(struct checker *c, const struct sentence *s, const struc
 bool number_in(const struct checker *c, const struct sentence *s, struct span where,
                struct amount *count)
 {
-    for (size_t n = 0; n < s->match_count; n++) {
-        const struct match *m = &c->r->matches.at[s->match_first + n];
-        if (m->rule->kind != RULE_number || m->words.first < where.first
-            || m->words.last > where.last)
+    struct walk numbers = walk_sentence(c->r, s, KIND_OF(number));
+    for (const struct match *m; (m = walk_next(&numbers));) {
+        if (m->words.first < where.first || m->words.last > where.last)
             continue;
         *count = (struct amount){true, m->low, m->high, TEXT_EMPTY, false};
         return true;
@@ -112,14 +110,6 @@ static bool takes_back(const struct checker *c, const struct sentence *s)
     return said_find(&c->sayings, c->r, "takes_back", near, &where);
 }
 
-static bool has_line(const struct checker *c, const struct sentence *s)
-{
-    for (size_t n = 0; n < s->match_count; n++)
-        if (c->r->matches.at[s->match_first + n].rule->kind == RULE_line)
-            return true;
-    return false;
-}
-
 /* "So three avocados, three limes and the salt": nothing is done, and one of the amounts is as it
  * was told. */
 static bool sums_up(const struct checker *c, const struct sentence *s)
@@ -129,13 +119,12 @@ static bool sums_up(const struct checker *c, const struct sentence *s)
     if (c->r->words.at[s->first].tag != TAG_SO || span_has_tag(c->r, all, TAG_ACTION)
         || span_has_tag(c->r, all, TAG_MORE))
         return false;
-    for (size_t n = 0; n < s->match_count; n++) {
-        const struct match *m = &c->r->matches.at[s->match_first + n];
+    struct walk told = walk_sentence(c->r, s, KIND_OF(line));
+    for (const struct match *m; (m = walk_next(&told));) {
         struct said_amount said = {0};
         struct went_in in;
-        struct span words = match_slot(m, SLOT_food);
-        const struct entry *food = span_is_empty(words) ? NULL : entry_at(c->r, words);
-        if (m->rule->kind != RULE_line || !food)
+        const struct entry *food = entry_at(c->r, match_slot(m, SLOT_food));
+        if (!food)
             continue;
         line_amount(c->r, s, m, &said);
         lines += said.amount.known;
@@ -149,7 +138,7 @@ static void check_sentence(struct checker *c, const struct sentence *s)
     struct span where, all = {s->first, s->last};
     if (said_find(&c->sayings, c->r, "recap_count", all, &where))
         check_count(c, s, where);
-    if (!has_line(c, s) || takes_back(c, s))
+    if (!match_in(c->r, s, KIND_OF(line)) || takes_back(c, s))
         return;
     if (in_recap(c, s) || sums_up(c, s) || said_find(&c->sayings, c->r, "firm_amount", all, &where))
         where = all; /* "eight chilies for one coconut, not less" */
@@ -157,21 +146,19 @@ static void check_sentence(struct checker *c, const struct sentence *s)
              && !said_find(&c->sayings, c->r, "written_amount", all, &where)
              && !answers(c, s, &where))
         return;
-    for (size_t n = 0; n < s->match_count; n++) {
-        const struct match *m = &c->r->matches.at[s->match_first + n];
-        if (m->rule->kind == RULE_line && m->words.last >= where.first)
+    struct walk lines = walk_sentence(c->r, s, KIND_OF(line));
+    for (const struct match *m; (m = walk_next(&lines));)
+        if (m->words.last >= where.first)
             check_recap(c, s, m);
-    }
 }
 
 /* "So all six of the chicken thighs": amounts in a sentence that looks back. */
 static void find_amounts_again(struct checker *c)
 {
     const struct span talk = talk_near(c);
-    const size_t until = sentence_until(c->r, talk.last);
-    for (size_t i = sentence_from(c->r, talk.first); i < until; i++)
-        if (in_talk(c, c->r->sentences.at[i].first))
-            check_sentence(c, &c->r->sentences.at[i]);
+    for (const struct sentence *s = NULL; (s = sentence_next(c->r, talk, s));)
+        if (in_talk(c, s->first))
+            check_sentence(c, s);
 }
 
 /* ---- yields */
@@ -230,7 +217,7 @@ static bool either(const struct checker *c, const struct match *a, const struct 
 static void find_yields(struct checker *c)
 {
     match_list yields = {0};
-    add_matches(c, RULE_yield, SCOPE_NOT_DONE, &yields);
+    add_matches(c, KIND_OF(yield), SCOPE_NOT_DONE, &yields);
     for (size_t n = 1; n < yields.count; n++) {
         const struct match *a = yields.at[n - 1], *b = yields.at[n];
         if (states_yield(c, a) && states_yield(c, b) && counts_same(c, a, b) && !either(c, a, b)

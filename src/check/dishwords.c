@@ -10,6 +10,14 @@ bool in_dish(const struct checker *c, size_t word)
     return false;
 }
 
+const struct sentence *next_sentence(const struct checker *c, const struct sentence *s)
+{
+    do
+        s = sentence_next(c->r, c->dish->words, s);
+    while (s && !in_dish(c, s->first));
+    return s;
+}
+
 /* Whether a dish has words among [first, last]. */
 static bool taken(const struct recording *r, size_t first, size_t last)
 {

@@ -124,11 +124,9 @@ static bool comes_back(const struct checker *c, const struct word *thing, size_t
 /* "Save a cup of the pasta water", which is never heard of again. */
 static void find_set_aside(struct checker *c)
 {
-    const size_t until = sentence_until(c->r, c->dish->words.last);
-    for (size_t n = sentence_from(c->r, c->dish->words.first); n < until; n++) {
-        const struct sentence *s = &c->r->sentences.at[n];
+    for (const struct sentence *s = NULL; (s = next_sentence(c, s));) {
         struct span where;
-        if (!in_dish(c, s->first) || s->flags & SENTENCE_STORY
+        if (s->flags & SENTENCE_STORY
             || !said_find(&c->sayings, c->r, "set_aside", (struct span){s->first, s->last}, &where)
             || c->r->words.at[where.first].scope & SCOPE_NOT_DONE)
             continue;
@@ -210,12 +208,12 @@ static double steps_least(const struct dish *d, const struct match *whole)
 static void check_whole_time(struct checker *c, const struct sentence *s)
 {
     struct span where;
-    if (!in_dish(c, s->first) || s->flags & SENTENCE_STORY
+    if (s->flags & SENTENCE_STORY
         || !said_find(&c->sayings, c->r, "whole_time", (struct span){s->first, s->last}, &where))
         return;
-    for (size_t i = s->match_first; i < s->match_first + s->match_count; i++) {
-        const struct match *m = &c->r->matches.at[i];
-        double least = m->rule->kind == RULE_duration ? steps_least(c->dish, m) : 0;
+    struct walk times = walk_sentence(c->r, s, KIND_OF(duration));
+    for (const struct match *m; (m = walk_next(&times));) {
+        double least = steps_least(c->dish, m);
         if (!ratio_finite(m->high) || ratio_double(m->high) * 1.1 >= least)
             continue;
         REPORT(c, whole_time, subject_words(c, m->words),
@@ -226,9 +224,8 @@ static void check_whole_time(struct checker *c, const struct sentence *s)
 
 static void find_whole_time(struct checker *c)
 {
-    const size_t until = c->dish->total.known ? sentence_until(c->r, c->dish->words.last) : 0;
-    for (size_t n = sentence_from(c->r, c->dish->words.first); n < until; n++)
-        check_whole_time(c, &c->r->sentences.at[n]);
+    for (const struct sentence *s = NULL; c->dish->total.known && (s = next_sentence(c, s));)
+        check_whole_time(c, s);
 }
 
 /* ---- names */

@@ -105,9 +105,8 @@ static bool remarked(const struct checker *c, const struct temperature *t)
  * thirty-five minutes at 180". */
 static bool bakes(const struct checker *c, const struct sentence *s)
 {
-    for (size_t i = 0; s && i < s->match_count; i++)
-        if (c->r->matches.at[s->match_first + i].rule->kind == RULE_duration)
-            return true;
+    if (match_in(c->r, s, KIND_OF(duration)))
+        return true;
     for (size_t i = s ? s->first : 1; s && i <= s->last; i++) {
         const struct word *w = &c->r->words.at[i];
         if (w->tag == TAG_ACTION && w->entry && w->entry->marks & MARK_OF(ovens))
@@ -198,7 +197,7 @@ static void find_told(struct checker *c, const heat_list *heats)
     match_list told = {0};
     if (!heats->count)
         return;
-    add_matches(c, RULE_temperature, SCOPE_NEGATED | SCOPE_INSTEAD, &told);
+    add_matches(c, KIND_OF(temperature), SCOPE_NEGATED | SCOPE_INSTEAD, &told);
     for (size_t n = 0; n < told.count; n++)
         check_told(c, heats, told.at[n]);
     for (size_t n = 1; n < told.count; n++)

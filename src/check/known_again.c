@@ -41,8 +41,7 @@ static void check_known(struct checker *c, const struct sentence *s, const struc
 {
     struct said_amount said = {0};
     struct went_in in;
-    struct span words = match_slot(m, SLOT_food);
-    const struct entry *food = span_is_empty(words) ? NULL : entry_at(c->r, words);
+    const struct entry *food = entry_at(c->r, match_slot(m, SLOT_food));
     if (!food || !is_definite(c, m))
         return;
     line_amount(c->r, s, m, &said);
@@ -88,17 +87,11 @@ static void check_all(struct checker *c, const struct sentence *s)
 
 void find_known_again(struct checker *c)
 {
-    const size_t until = sentence_until(c->r, c->dish->words.last);
-    for (size_t i = sentence_from(c->r, c->dish->words.first); i < until; i++) {
-        const struct sentence *s = &c->r->sentences.at[i];
-        if (!in_dish(c, s->first))
-            continue;
+    for (const struct sentence *s = NULL; (s = next_sentence(c, s));) {
         check_all(c, s);
-        for (size_t n = 0; n < s->match_count; n++) {
-            const struct match *m = &c->r->matches.at[s->match_first + n];
-            if (m->rule->kind == RULE_line
-                && !(c->r->words.at[m->words.last].scope & SCOPE_NOT_DONE))
+        struct walk lines = walk_sentence(c->r, s, KIND_OF(line));
+        for (const struct match *m; (m = walk_next(&lines));)
+            if (!(c->r->words.at[m->words.last].scope & SCOPE_NOT_DONE))
                 check_known(c, s, m);
-        }
     }
 }

@@ -6,6 +6,7 @@
 #include "check/listdish.h"
 #include "check/said.h"
 #include "match/capture.h"
+#include "match/walk.h"
 #include "read/read.h"
 #include "tag/tag.h"
 #include "words/words.h"
@@ -147,14 +148,10 @@ static bool add_matches(struct list_reader *l, const struct cue *c, struct span 
 {
     size_t before = l->list->foods.count;
     bool optional = span_has_tag(&l->lines, words, TAG_OPTIONAL);
-    const size_t until = sentence_until(&l->lines, words.last);
-    for (size_t i = sentence_from(&l->lines, words.first); i < until; i++) {
-        const struct sentence *s = &l->lines.sentences.at[i];
-        for (size_t n = s->match_first; n < s->match_first + s->match_count; n++) {
-            const struct match *m = &l->lines.matches.at[n];
-            if (m->rule->kind == RULE_line || m->rule->kind == RULE_mention)
-                add_match(l, c, s, m, optional);
-        }
+    for (const struct sentence *s = NULL; (s = sentence_next(&l->lines, words, s));) {
+        struct walk foods = walk_sentence(&l->lines, s, KIND_OF(line) | KIND_OF(mention));
+        for (const struct match *m; (m = walk_next(&foods));)
+            add_match(l, c, s, m, optional);
     }
     return l->list->foods.count > before;
 }
@@ -163,9 +160,9 @@ static bool add_matches(struct list_reader *l, const struct cue *c, struct span 
 static bool add_unknown(struct list_reader *l, const struct cue *c, struct span words)
 {
     const struct sentence *s = sentence_of(&l->lines, words.first);
-    for (size_t n = s->match_first; n < s->match_first + s->match_count; n++) {
-        const struct match *m = &l->lines.matches.at[n];
-        if (m->rule->kind != RULE_amount || m->words.last >= words.last)
+    struct walk amounts = walk_sentence(&l->lines, s, KIND_OF(amount));
+    for (const struct match *m; (m = walk_next(&amounts));) {
+        if (m->words.last >= words.last)
             continue;
         struct said_amount said = {0};
         read_amount(&l->lines, s, m, &said);

@@ -76,9 +76,9 @@ static bool food_by_itself(const struct checker *c, const struct sentence *s)
 
 bool resumes(const struct checker *c, size_t last)
 {
-    const size_t until = sentence_until(c->r, last + ASIDE_WORDS);
-    for (size_t i = sentence_from(c->r, last + 1); i < until; i++)
-        if (c->r->sentences.at[i].first > last && food_by_itself(c, &c->r->sentences.at[i]))
+    const struct span aside = {last + 1, last + ASIDE_WORDS};
+    for (const struct sentence *s = NULL; (s = sentence_next(c->r, aside, s));)
+        if (s->first > last && food_by_itself(c, s))
             return true;
     return false;
 }
@@ -115,8 +115,6 @@ void find_misheard(struct checker *c)
         find_heard(c, c->parts.at[i]);
     for (size_t i = 0; i < c->beside_count; i++)
         find_heard(c, c->beside[i]);
-    const size_t until = sentence_until(c->r, c->dish->words.last);
-    for (size_t i = sentence_from(c->r, c->dish->words.first); i < until; i++)
-        if (in_dish(c, c->r->sentences.at[i].first))
-            find_cut_off(c, &c->r->sentences.at[i]);
+    for (const struct sentence *s = NULL; (s = next_sentence(c, s));)
+        find_cut_off(c, s);
 }

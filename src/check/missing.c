@@ -96,17 +96,8 @@ static bool stands_deep(const struct ingredient *line)
 #define HEAT_WORDS 15
 static bool heat_beside(const struct checker *c, const struct ingredient *line)
 {
-    const size_t until = sentence_until(c->r, line->words.last + HEAT_WORDS);
-    for (size_t i = sentence_from(c->r, line->words.first); i < until; i++) {
-        const struct sentence *s = &c->r->sentences.at[i];
-        for (size_t n = s->match_first; n < s->match_first + s->match_count; n++) {
-            const struct match *m = &c->r->matches.at[n];
-            if (m->rule->kind == RULE_temperature && m->words.first > line->words.first
-                && m->words.first <= line->words.last + HEAT_WORDS)
-                return true;
-        }
-    }
-    return false;
+    const struct span beside = {line->words.first + 1, line->words.last + HEAT_WORDS};
+    return match_among(c->r, beside, KIND_OF(temperature));
 }
 
 /* "Two inches of oil, nice and hot": how hot was not heard. */

@@ -68,7 +68,7 @@ static bool makes_told(const struct checker *c, const struct word *piece, size_t
 static void list_pieces(struct checker *c, size_t before, size_t dish, pieces_list *list)
 {
     match_list yields = {0};
-    add_matches(c, RULE_yield, SCOPE_NOT_DONE, &yields);
+    add_matches(c, KIND_OF(yield), SCOPE_NOT_DONE, &yields);
     for (size_t n = 0; n < yields.count && yields.at[n]->words.last < before; n++)
         if (makes_pieces(c, yields.at[n], dish)) {
             const struct match *m = yields.at[n];
@@ -79,9 +79,8 @@ static void list_pieces(struct checker *c, size_t before, size_t dish, pieces_li
         const struct yield *y = &c->dish->yield;
         add_pieces(c, list, (struct amount){true, y->min, y->max, TEXT_EMPTY, false}, y->words);
     }
-    const size_t until = sentence_until(c->r, before);
-    for (size_t i = sentence_from(c->r, c->dish->words.first); i < until; i++) {
-        const struct sentence *s = &c->r->sentences.at[i];
+    const struct span until = {c->dish->words.first, before};
+    for (const struct sentence *s = NULL; (s = sentence_next(c->r, until, s));) {
         struct span where, within = {s->first, s->last < before ? s->last : before - 1};
         struct amount count;
         if (in_dish(c, s->first) && said_find(&c->sayings, c->r, "counts_pieces", within, &where)
@@ -95,7 +94,7 @@ static void list_pieces(struct checker *c, size_t before, size_t dish, pieces_li
 static bool said_before(struct checker *c, const struct amount *count, size_t before)
 {
     match_list yields = {0};
-    add_matches(c, RULE_yield, SCOPE_NOT_DONE, &yields);
+    add_matches(c, KIND_OF(yield), SCOPE_NOT_DONE, &yields);
     for (size_t n = 0; n < yields.count && yields.at[n]->words.last < before; n++)
         if (overlap(ratio_double(yields.at[n]->low), ratio_double(yields.at[n]->high),
                     ratio_double(count->min), ratio_double(count->max)))
@@ -142,7 +141,7 @@ static void check_divided(struct checker *c, const struct sentence *s)
         || c->r->words.at[where.first].scope & SCOPE_NOT_DONE || !grid_in(c, s, where, &count)
         || said_before(c, &count, where.first))
         return;
-    add_matches(c, RULE_yield, SCOPE_NOT_DONE, &yields);
+    add_matches(c, KIND_OF(yield), SCOPE_NOT_DONE, &yields);
     for (size_t n = 0; n < yields.count && yields.at[n]->words.last < where.first; n++) {
         const struct match *m = yields.at[n];
         const struct amount told = {true, m->low, m->high, TEXT_EMPTY, false};
@@ -157,10 +156,8 @@ static void check_divided(struct checker *c, const struct sentence *s)
 
 void find_pieces_again(struct checker *c)
 {
-    const size_t until = sentence_until(c->r, c->dish->words.last);
-    for (size_t i = sentence_from(c->r, c->dish->words.first); i < until; i++)
-        if (in_dish(c, c->r->sentences.at[i].first)) {
-            check_pieces(c, &c->r->sentences.at[i]);
-            check_divided(c, &c->r->sentences.at[i]);
-        }
+    for (const struct sentence *s = NULL; (s = next_sentence(c, s));) {
+        check_pieces(c, s);
+        check_divided(c, s);
+    }
 }

@@ -24,22 +24,19 @@ typedef LIST(struct portion) portion_list;
 static void add_portion(const struct checker *c, const struct sentence *s, const struct match *m,
                         portion_list *to)
 {
-    if (m->rule->kind != RULE_line)
-        return;
     struct span food = match_slot(m, SLOT_food);
-    const struct entry *e = span_is_empty(food) ? NULL : entry_at(c->r, food);
-    if (e && in_dish(c, m->words.first) && is_portion(c, m, food))
+    const struct entry *e = entry_at(c->r, food);
+    if (e && is_portion(c, m, food))
         *LIST_ADD(c->r->arena, to) = (struct portion){s, m, entry_value(e)};
 }
 
 static portion_list list_portions(const struct checker *c)
 {
     portion_list all = {0};
-    const size_t until = sentence_until(c->r, c->dish->words.last);
-    for (size_t n = sentence_from(c->r, c->dish->words.first); n < until; n++) {
-        const struct sentence *s = &c->r->sentences.at[n];
-        for (size_t i = s->match_first; i < s->match_first + s->match_count; i++)
-            add_portion(c, s, &c->r->matches.at[i], &all);
+    for (const struct sentence *s = NULL; (s = next_sentence(c, s));) {
+        struct walk lines = walk_sentence(c->r, s, KIND_OF(line));
+        for (const struct match *m; (m = walk_next(&lines));)
+            add_portion(c, s, m, &all);
     }
     return all;
 }

@@ -26,22 +26,16 @@ static const struct entry *next_food(const struct checker *c, size_t *i, size_t 
 static const struct match *line_of(const struct checker *c, const struct entry *food, size_t from,
                                    struct amount *amount)
 {
-    const size_t until = sentence_until(c->r, from + AMOUNT_WORDS);
-    for (size_t n = sentence_from(c->r, from); n < until; n++) {
-        const struct sentence *s = &c->r->sentences.at[n];
-        for (size_t i = s->match_first; i < s->match_first + s->match_count; i++) {
-            const struct match *m = &c->r->matches.at[i];
-            struct span words = m->rule->kind == RULE_line ? match_slot(m, SLOT_food) : NO_WORDS;
-            const struct entry *e = span_is_empty(words) ? NULL : entry_at(c->r, words);
-            struct said_amount said = {0};
-            if (!e || m->words.first < from || m->words.first > from + AMOUNT_WORDS
-                || !text_equal(entry_value(e), entry_value(food)))
-                continue;
-            line_amount(c->r, s, m, &said);
-            *amount = said.amount;
-            if (said.amount.known && !said.vague && !said.more && ratio_finite(said.amount.max))
-                return m;
-        }
+    struct walk lines = walk_words(c->r, (struct span){from, from + AMOUNT_WORDS}, KIND_OF(line));
+    for (const struct match *m; (m = walk_next(&lines));) {
+        const struct entry *e = entry_at(c->r, match_slot(m, SLOT_food));
+        struct said_amount said = {0};
+        if (!e || !text_equal(entry_value(e), entry_value(food)))
+            continue;
+        line_amount(c->r, sentence_of(c->r, m->words.first), m, &said);
+        *amount = said.amount;
+        if (said.amount.known && !said.vague && !said.more && ratio_finite(said.amount.max))
+            return m;
     }
     return NULL;
 }
@@ -71,10 +65,8 @@ static void check_proportion(struct checker *c, const struct sentence *s, const 
 
 void find_proportions(struct checker *c)
 {
-    const size_t until = sentence_until(c->r, c->dish->words.last);
-    for (size_t i = sentence_from(c->r, c->dish->words.first); i < until; i++)
-        if (in_dish(c, c->r->sentences.at[i].first)) {
-            check_proportion(c, &c->r->sentences.at[i], "equal_parts", 1);
-            check_proportion(c, &c->r->sentences.at[i], "twice_as", 2);
-        }
+    for (const struct sentence *s = NULL; (s = next_sentence(c, s));) {
+        check_proportion(c, s, "equal_parts", 1);
+        check_proportion(c, s, "twice_as", 2);
+    }
 }

@@ -121,15 +121,11 @@ static void find_odd_portions(struct checker *c)
     struct span where;
     struct amount count = {0};
     const struct yield *y = &c->dish->yield;
-    const size_t until = sentence_until(c->r, c->dish->words.last);
     if (!y->known || !text_is(y->of, "serving") || !ratio_equal(y->min, y->max) || y->min.under != 1
         || y->min.over < 2)
         return;
-    for (size_t i = sentence_from(c->r, c->dish->words.first); i < until; i++) {
-        const struct sentence *s = &c->r->sentences.at[i];
-        if (!in_dish(c, s->first)
-            || !said_find(&c->sayings, c->r, "cuts_pieces", (struct span){s->first, s->last},
-                          &where)
+    for (const struct sentence *s = NULL; (s = next_sentence(c, s));) {
+        if (!said_find(&c->sayings, c->r, "cuts_pieces", (struct span){s->first, s->last}, &where)
             || !number_in(c, s, where, &count) || count.min.under != 1
             || count.min.over < y->min.over || count.min.over % y->min.over == 0)
             continue;

@@ -111,14 +111,11 @@ static const struct match *wait_before(const struct checker *c, const match_list
 /* Whether an hour, or a range that has one, was told before the word, of this dish or another. */
 static bool hour_told(const struct checker *c, size_t before)
 {
-    for (size_t i = 0; i < c->r->matches.count; i++) {
-        const struct match *m = &c->r->matches.at[i];
-        if (m->words.first >= before)
-            return false;
-        if (m->rule->kind == RULE_duration && m->words.first + LONG_AGO_WORDS >= before
-            && overlap(HOUR_SECONDS, HOUR_SECONDS, ratio_double(m->low), ratio_double(m->high)))
+    const size_t from = before > LONG_AGO_WORDS ? before - LONG_AGO_WORDS : 0;
+    struct walk times = walk_words(c->r, (struct span){from, before}, KIND_OF(duration));
+    for (const struct match *m; (m = walk_next(&times)) && m->words.first < before;)
+        if (overlap(HOUR_SECONDS, HOUR_SECONDS, ratio_double(m->low), ratio_double(m->high)))
             return true;
-    }
     return false;
 }
 
@@ -162,7 +159,7 @@ static void find_hours(struct checker *c, const match_list *times)
 void find_remembered(struct checker *c)
 {
     match_list times = {0};
-    add_matches(c, RULE_duration, SCOPE_NEGATED | SCOPE_INSTEAD, &times);
+    add_matches(c, KIND_OF(duration), SCOPE_NEGATED | SCOPE_INSTEAD, &times);
     find_hours(c, &times);
     for (size_t n = 1; n < times.count; n++) {
         const struct match *m = times.at[n], *other = NULL;

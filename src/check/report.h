@@ -5,6 +5,7 @@
 
 #include "check/list.h"
 #include "check/said.h"
+#include "match/walk.h"
 #include "model/recording.h"
 #include "pack/pack.h"
 
@@ -115,6 +116,8 @@ bool spoon_told(const struct checker *c, struct span said);
 void look_at(struct checker *c, size_t dish);
 /* Whether the word belongs to c->dish. */
 bool in_dish(const struct checker *c, size_t word);
+/* The sentences of c->dish, one after the other, as sentence_next() gives them. */
+const struct sentence *next_sentence(const struct checker *c, const struct sentence *s);
 /* Whether the word belongs to c->dish, or to the talk beside it; and all words from the first to
  * the last of those. */
 bool in_talk(const struct checker *c, size_t word);

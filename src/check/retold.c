@@ -17,11 +17,10 @@
 static const struct match *asked_line(const struct checker *c, const struct sentence *s,
                                       size_t from, struct amount *amount)
 {
-    for (size_t i = s->match_first; i < s->match_first + s->match_count; i++) {
-        const struct match *m = &c->r->matches.at[i];
+    struct walk lines = walk_sentence(c->r, s, KIND_OF(line));
+    for (const struct match *m; (m = walk_next(&lines));) {
         struct said_amount said = {0};
-        if (m->rule->kind != RULE_line || m->words.last < from
-            || span_is_empty(match_slot(m, SLOT_food)))
+        if (m->words.last < from || span_is_empty(match_slot(m, SLOT_food)))
             continue;
         line_amount(c->r, s, m, &said);
         *amount = said.amount;
@@ -34,21 +33,14 @@ static const struct match *asked_line(const struct checker *c, const struct sent
 /* The first amount behind word `from`, soon; NULL: there is none. */
 static const struct match *answer_to(const struct checker *c, size_t from, struct amount *amount)
 {
-    const size_t until = sentence_until(c->r, from + ANSWER_WORDS);
-    for (size_t n = sentence_from(c->r, from); n < until; n++) {
-        const struct sentence *s = &c->r->sentences.at[n];
-        for (size_t i = s->match_first; i < s->match_first + s->match_count; i++) {
-            const struct match *m = &c->r->matches.at[i];
-            struct said_amount said = {0};
-            if (m->rule->kind != RULE_amount || m->words.first < from
-                || m->words.first > from + ANSWER_WORDS)
-                continue;
-            read_amount(c->r, s, m, &said);
-            *amount = said.amount;
-            return said.amount.known && !said.vague ? m : NULL;
-        }
-    }
-    return NULL;
+    const struct span soon = {from, from + ANSWER_WORDS};
+    const struct match *m = match_among(c->r, soon, KIND_OF(amount));
+    struct said_amount said = {0};
+    if (!m)
+        return NULL;
+    read_amount(c->r, sentence_of(c->r, m->words.first), m, &said);
+    *amount = said.amount;
+    return said.amount.known && !said.vague ? m : NULL;
 }
 
 /* The dish's last line of the food before the word; NULL: there is none. */
@@ -150,12 +142,11 @@ static void check_liquid(struct checker *c, const struct sentence *s)
     struct span where;
     if (!said_find(&c->sayings, c->r, "of_liquid", (struct span){s->first, s->last}, &where))
         return;
-    for (size_t i = s->match_first; i < s->match_first + s->match_count; i++) {
-        const struct match *m = &c->r->matches.at[i];
+    struct walk amounts = walk_sentence(c->r, s, KIND_OF(amount));
+    for (const struct match *m; (m = walk_next(&amounts));) {
         const struct ingredient *last = NULL;
         struct said_amount said = {0};
-        if (m->rule->kind != RULE_amount || m->words.last < where.first
-            || m->words.last > where.last)
+        if (m->words.last < where.first || m->words.last > where.last)
             continue;
         read_amount(c->r, s, m, &said);
         double sum = said.amount.known ? liquid_before(c, m->words.first, said.amount.unit, &last)
@@ -169,11 +160,9 @@ static void check_liquid(struct checker *c, const struct sentence *s)
 
 void find_retold(struct checker *c)
 {
-    const size_t until = sentence_until(c->r, c->dish->words.last);
-    for (size_t i = sentence_from(c->r, c->dish->words.first); i < until; i++)
-        if (in_dish(c, c->r->sentences.at[i].first)) {
-            check_asked(c, &c->r->sentences.at[i]);
-            check_how_much(c, &c->r->sentences.at[i]);
-            check_liquid(c, &c->r->sentences.at[i]);
-        }
+    for (const struct sentence *s = NULL; (s = next_sentence(c, s));) {
+        check_asked(c, s);
+        check_how_much(c, s);
+        check_liquid(c, s);
+    }
 }

@@ -71,13 +71,12 @@ static bool one_side(const struct checker *c, const struct match *m)
 /* Whether so long a side was told before, of this dish or another. */
 static bool side_said(const struct checker *c, const struct match *side)
 {
-    for (size_t i = 0; i < c->r->matches.count; i++) {
-        const struct match *m = &c->r->matches.at[i];
-        if (m->rule->kind == RULE_duration && m->words.first < side->words.first && one_side(c, m)
+    struct walk times = walk_all(c->r, KIND_OF(duration));
+    for (const struct match *m; (m = walk_next(&times)) && m->words.first < side->words.first;)
+        if (one_side(c, m)
             && overlap(ratio_double(m->low), ratio_double(m->high), ratio_double(side->low),
                        ratio_double(side->high)))
             return true;
-    }
     return false;
 }
 
@@ -97,8 +96,8 @@ void find_sums_again(struct checker *c)
 {
     match_list times = {0};
     match_list sides = {0}; /* "I wouldn't, so ten minutes a side" */
-    add_matches(c, RULE_duration, SCOPE_NOT_DONE, &times);
-    add_matches(c, RULE_duration, SCOPE_NOT_DONE & ~(unsigned) SCOPE_NEGATED, &sides);
+    add_matches(c, KIND_OF(duration), SCOPE_NOT_DONE, &times);
+    add_matches(c, KIND_OF(duration), SCOPE_NOT_DONE & ~(unsigned) SCOPE_NEGATED, &sides);
     for (size_t n = 1; n < times.count; n++)
         check_total(c, &times, n);
     for (size_t n = 1; n < sides.count; n++)

@@ -25,15 +25,10 @@ bool time_said(const struct checker *c, const struct match *time)
     size_t from = now > LONG_AGO_WORDS ? now - LONG_AGO_WORDS : 0;
     if (from > c->dish->words.first)
         from = c->dish->words.first;
-    for (size_t i = 0; i < c->r->matches.count; i++) {
-        const struct match *m = &c->r->matches.at[i];
-        if (m->rule->kind != RULE_duration)
-            continue;
-        if (m->words.first >= now)
-            return false;
-        if (m->words.first >= from && ratio_finite(m->low) && same_time(m, time))
+    struct walk times = walk_words(c->r, (struct span){from, now}, KIND_OF(duration));
+    for (const struct match *m; (m = walk_next(&times)) && m->words.first < now;)
+        if (ratio_finite(m->low) && same_time(m, time))
             return true;
-    }
     return false;
 }
 
@@ -121,12 +116,9 @@ static const struct match *linked_other(const struct checker *c, const struct ma
 {
     const struct word *thing = thing_before(c, time);
     const struct match *other = NULL;
-    for (size_t i = 0; i < c->r->matches.count; i++) {
-        const struct match *m = &c->r->matches.at[i];
-        if (m->words.first >= time->words.first)
-            break;
-        if (m->rule->kind != RULE_duration || !ratio_finite(m->low)
-            || c->r->words.at[m->words.last].scope & SCOPE_NOT_DONE
+    struct walk times = walk_all(c->r, KIND_OF(duration));
+    for (const struct match *m; (m = walk_next(&times)) && m->words.first < time->words.first;) {
+        if (!ratio_finite(m->low) || c->r->words.at[m->words.last].scope & SCOPE_NOT_DONE
             || !(near_thing(c, thing, m) || same_wait(c, time, m)))
             continue;
         if (same_time(m, time))
@@ -170,14 +162,12 @@ static struct spent look_back(const struct checker *c, const struct match *time)
 
 static void list_spent(struct checker *c)
 {
-    for (size_t i = 0; i < c->r->matches.count; i++) {
-        const struct match *m = &c->r->matches.at[i];
-        if (m->rule->kind == RULE_duration && ratio_finite(m->low)
-            && !(c->r->words.at[m->words.last].scope & NOT_SPENT)
+    struct walk times = walk_all(c->r, KIND_OF(duration));
+    for (const struct match *m; (m = walk_next(&times));)
+        if (ratio_finite(m->low) && !(c->r->words.at[m->words.last].scope & NOT_SPENT)
             && (looks_back(c, "recap_time", m->words) || after_wait(c, m))
             && !said_with(c, "total", m->words))
             *LIST_ADD(c->r->arena, &c->spent) = look_back(c, m);
-    }
     c->spent_known = true;
 }
 
@@ -188,7 +178,7 @@ static void find_spent(struct checker *c)
         list_spent(c);
     if (!c->spent.count)
         return;
-    add_matches(c, RULE_duration, NOT_SPENT, &own);
+    add_matches(c, KIND_OF(duration), NOT_SPENT, &own);
     for (size_t i = 0; i < c->spent.count && own.count; i++)
         check_spent(c, &own, &c->spent.at[i]);
 }
@@ -252,7 +242,7 @@ static const struct match *ran_over(const struct checker *c, const match_list *t
 static void find_been(struct checker *c)
 {
     match_list times = {0};
-    add_matches(c, RULE_duration, NOT_SPENT, &times);
+    add_matches(c, KIND_OF(duration), NOT_SPENT, &times);
     for (size_t n = 1; n < times.count; n++) {
         const struct match *m = times.at[n], *other;
         if (!stands_before(c, "been_so_far", m->words) || time_said(c, m)

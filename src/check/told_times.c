@@ -23,18 +23,6 @@ static struct ratio time_unit(const struct checker *c, const struct match *time)
     return ratio_divide(time->low, number.min);
 }
 
-/* The match of that kind that has the words; NULL: there is none. */
-static const struct match *match_over(const struct checker *c, const struct sentence *s,
-                                      enum rule_kind kind, struct span words)
-{
-    for (size_t i = 0; i < s->match_count; i++) {
-        const struct match *m = &c->r->matches.at[s->match_first + i];
-        if (m->rule->kind == kind && m->words.first <= words.first && m->words.last >= words.last)
-            return m;
-    }
-    return NULL;
-}
-
 /* The first time, or number that no unit makes an amount of, in a part of one sentence; `*count` in
  * seconds, where `unit` has so many. */
 static bool bare_time(const struct checker *c, struct span within, struct ratio unit,
@@ -42,9 +30,9 @@ static bool bare_time(const struct checker *c, struct span within, struct ratio 
 {
     const struct sentence *s = sentence_of(c->r, within.first);
     if (!s || !ratio_known(unit) || !first_number(c, s, within, count, where)
-        || match_over(c, s, RULE_amount, *where))
+        || match_over(c->r, s, *where, KIND_OF(amount)))
         return false;
-    const struct match *time = match_over(c, s, RULE_duration, *where);
+    const struct match *time = match_over(c->r, s, *where, KIND_OF(duration));
     *where = time ? time->words : *where;
     count->min = time ? time->low : ratio_multiply(count->min, unit);
     count->max = time ? time->high : ratio_multiply(count->max, unit);
@@ -169,7 +157,7 @@ static void check_more(struct checker *c, const match_list *times, const struct 
     if (!last || !ratio_finite(last->high)
         || !bare_time(c, (struct span){where.last + 1, s->last}, time_unit(c, last), &count,
                       &number)
-        || match_over(c, s, RULE_duration, number) || number.first > where.last + SUM_WORDS
+        || match_over(c->r, s, number, KIND_OF(duration)) || number.first > where.last + SUM_WORDS
         || ratio_compare(count.min, last->high) <= 0 || !comparable(last, &count))
         return;
     REPORT(c, said_otherwise, subject_words(c, number), said_words(c->r, last->words));
@@ -178,12 +166,8 @@ static void check_more(struct checker *c, const match_list *times, const struct 
 void find_told_times(struct checker *c)
 {
     match_list times = {0};
-    const size_t until = sentence_until(c->r, c->dish->words.last);
-    add_matches(c, RULE_duration, SCOPE_NEGATED | SCOPE_INSTEAD, &times);
-    for (size_t i = sentence_from(c->r, c->dish->words.first); times.count && i < until; i++) {
-        const struct sentence *s = &c->r->sentences.at[i];
-        if (!in_dish(c, s->first))
-            continue;
+    add_matches(c, KIND_OF(duration), SCOPE_NEGATED | SCOPE_INSTEAD, &times);
+    for (const struct sentence *s = NULL; times.count && (s = next_sentence(c, s));) {
         check_gave(c, &times, s);
         check_written(c, &times, s);
         check_timer(c, &times, s);

@@ -125,7 +125,7 @@ static void check_times(struct checker *c, const match_list *times, size_t n)
 static void find_two_times(struct checker *c)
 {
     match_list times = {0};
-    add_matches(c, RULE_duration, SCOPE_NOT_DONE, &times);
+    add_matches(c, KIND_OF(duration), SCOPE_NOT_DONE, &times);
     for (size_t n = 1; n < times.count; n++)
         check_times(c, &times, n);
 }
@@ -133,7 +133,7 @@ static void find_two_times(struct checker *c)
 void find_two_measures(struct checker *c)
 {
     match_list amounts = {0};
-    add_matches(c, RULE_amount, SCOPE_NOT_DONE, &amounts);
+    add_matches(c, KIND_OF(amount), SCOPE_NOT_DONE, &amounts);
     for (size_t n = 1; n < amounts.count; n++)
         check_measures(c, amounts.at[n - 1], amounts.at[n]);
     find_two_times(c);

@@ -37,9 +37,8 @@ static void check_unlisted(struct checker *c, const struct sentence *s, const st
 {
     struct said_amount said;
     struct span words = match_slot(m, SLOT_food);
-    const struct entry *food = span_is_empty(words) ? NULL : entry_at(c->r, words);
-    if (m->rule->kind != RULE_line || !food || !in_dish(c, m->words.first)
-        || c->r->words.at[words.last].scope & (SCOPE_NOT_DONE | SCOPE_UNTIL))
+    const struct entry *food = entry_at(c->r, words);
+    if (!food || c->r->words.at[words.last].scope & (SCOPE_NOT_DONE | SCOPE_UNTIL))
         return;
     line_amount(c->r, s, m, &said);
     if (said.vague && !said.more && !beside(c, m) && !listed(c, m, food)
@@ -53,10 +52,9 @@ static void check_unlisted(struct checker *c, const struct sentence *s, const st
 
 void find_unlisted(struct checker *c)
 {
-    const size_t until = sentence_until(c->r, c->dish->words.last);
-    for (size_t i = sentence_from(c->r, c->dish->words.first); i < until; i++) {
-        const struct sentence *s = &c->r->sentences.at[i];
-        for (size_t n = s->match_first; n < s->match_first + s->match_count; n++)
-            check_unlisted(c, s, &c->r->matches.at[n]);
+    for (const struct sentence *s = NULL; (s = next_sentence(c, s));) {
+        struct walk lines = walk_sentence(c->r, s, KIND_OF(line));
+        for (const struct match *m; (m = walk_next(&lines));)
+            check_unlisted(c, s, m);
     }
 }

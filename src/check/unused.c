@@ -225,11 +225,10 @@ static void find_still_out(struct checker *c)
 
 void find_unused(struct checker *c)
 {
-    const size_t first = talk_around(c).first, until = sentence_until(c->r, last_word(c));
-    for (size_t i = sentence_from(c->r, first); i < until; i++) {
-        const struct sentence *s = &c->r->sentences.at[i];
+    const struct span talk = {talk_around(c).first, last_word(c)};
+    for (const struct sentence *s = NULL; (s = sentence_next(c->r, talk, s));) {
         struct span where, within = {s->first, s->last};
-        if (s->first < first || !belongs(c, s->first))
+        if (s->first < talk.first || !belongs(c, s->first))
             continue;
         check_list(c, s);
         for (; within.first <= within.last

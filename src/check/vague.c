@@ -57,11 +57,11 @@ static bool sized(const struct checker *c, const struct ingredient *line)
 static bool told_next(const struct checker *c, const struct ingredient *line)
 {
     const struct sentence *s = food_word(c, line) ? sentence_of(c->r, line->id) : NULL;
-    for (size_t n = 0; s && n < s->match_count; n++) {
-        const struct match *m = &c->r->matches.at[s->match_first + n];
+    struct walk amounts = walk_sentence(c->r, s, KIND_OF(amount));
+    for (const struct match *m; (m = walk_next(&amounts));) {
         const struct word *last = &c->r->words.at[m->words.last];
         struct said_amount said;
-        if (m->rule->kind != RULE_amount || m->words.first != line->id + 1)
+        if (m->words.first != line->id + 1)
             continue;
         read_amount(c->r, s, m, &said);
         if (said.amount.known && !said.vague && said.amount.unit.length)
@@ -118,22 +118,17 @@ bool lacks_measure(const struct checker *c, const struct ingredient *line)
  * run-down that named the pepper only. False when there are none. */
 static bool vague_said(const struct checker *c, const struct ingredient *line, struct span *where)
 {
-    const size_t until = sentence_until(c->r, c->dish->words.last);
-    for (size_t i = sentence_from(c->r, c->dish->words.first); i < until; i++) {
-        const struct sentence *s = &c->r->sentences.at[i];
-        for (size_t n = s->match_first; n < s->match_first + s->match_count; n++) {
-            const struct match *m = &c->r->matches.at[n];
-            struct said_amount said;
-            struct span food = match_slot(m, SLOT_food);
-            const struct entry *e = span_is_empty(food) ? NULL : entry_at(c->r, food);
-            if (m->rule->kind != RULE_line || !e || !in_dish(c, m->words.first)
-                || !foods_alike(entry_value(e), entry_shown(e), line->kind, line->food))
-                continue;
-            line_amount(c->r, s, m, &said);
-            *where = m->words;
-            if (said.vague)
-                return true;
-        }
+    struct walk lines = walk_words(c->r, c->dish->words, KIND_OF(line));
+    for (const struct match *m; (m = walk_next(&lines));) {
+        struct said_amount said;
+        const struct entry *e = entry_at(c->r, match_slot(m, SLOT_food));
+        if (!e || !in_dish(c, m->words.first)
+            || !foods_alike(entry_value(e), entry_shown(e), line->kind, line->food))
+            continue;
+        line_amount(c->r, sentence_of(c->r, m->words.first), m, &said);
+        *where = m->words;
+        if (said.vague)
+            return true;
     }
     return false;
 }

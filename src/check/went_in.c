@@ -114,11 +114,13 @@ struct text amount_words(const struct checker *c, const struct ingredient *line)
 {
     struct span words = line->words;
     size_t nearest = SIZE_MAX;
-    for (size_t i = 0; i < c->r->matches.count && !has_number(c, line->words); i++) {
-        const struct match *m = &c->r->matches.at[i];
+    if (has_number(c, line->words))
+        return said_words(c->r, line->words);
+    struct walk amounts = walk_all(c->r, KIND_OF(amount));
+    for (const struct match *m; (m = walk_next(&amounts));) {
         size_t far =
             m->words.first > line->id ? m->words.first - line->id : line->id - m->words.first;
-        if (m->rule->kind != RULE_amount || far >= nearest || !ratio_equal(m->low, line->amount.min)
+        if (far >= nearest || !ratio_equal(m->low, line->amount.min)
             || !ratio_equal(m->high, line->amount.max))
             continue;
         nearest = far;

@@ -50,6 +50,14 @@ size_t sentence_until(const struct recording *r, size_t word)
     return i + (i < r->sentences.count && r->sentences.at[i].first <= word);
 }
 
+const struct sentence *sentence_next(const struct recording *r, struct span words,
+                                     const struct sentence *s)
+{
+    size_t next = s ? (size_t) (s - r->sentences.at) + 1 : sentence_from(r, words.first);
+    bool there = next < r->sentences.count && r->sentences.at[next].first <= words.last;
+    return there ? &r->sentences.at[next] : NULL;
+}
+
 bool span_has_tag(const struct recording *r, struct span words, unsigned char tag)
 {
     for (size_t i = words.first; i <= words.last; i++)

@@ -148,7 +148,7 @@ struct recording {
     LIST(struct cue) cues;   /* by start */
     LIST(struct word) words; /* word number = index */
     LIST(struct sentence) sentences;
-    LIST(struct match) matches; /* by first word */
+    LIST(struct match) matches; /* sentence by sentence */
     LIST(struct dish) dishes;
     LIST(struct finding) findings;
     bool punctuated;         /* its captions have full stops */
@@ -173,6 +173,10 @@ size_t sentence_from(const struct recording *r, size_t word);
 /* One past the last sentence that begins at or before the word: from sentence_from(r, a) to
  * sentence_until(r, b) are the sentences of words [a, b]. */
 size_t sentence_until(const struct recording *r, size_t word);
+/* The sentences of words [first, last], one after the other: the first one behind NULL, and so on;
+ * NULL: that was the last. */
+const struct sentence *sentence_next(const struct recording *r, struct span words,
+                                     const struct sentence *s);
 /* Whether one of the words has that tag; none has it in an empty span. */
 bool span_has_tag(const struct recording *r, struct span words, unsigned char tag);
 /* The sentence of a word; NULL when it is in none. */

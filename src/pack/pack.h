@@ -125,6 +125,9 @@ enum rule_kind {
 #undef RULE_KIND
     RULE_KINDS
 };
+/* The kind in a set of kinds. */
+#define KIND_OF(name) ((uint64_t) 1 << RULE_##name)
+_Static_assert(RULE_KINDS <= 64, "a set of kinds has a bit for each");
 
 enum slot {
 #define SLOT(name) SLOT_##name,

@@ -13,14 +13,7 @@
 #include "build/prepodds.h"
 #include "build/preheat.h"
 #include "build/steptext.h"
-
-static const struct match *find_match(const struct builder *b, enum rule_kind kind)
-{
-    for (size_t i = 0; i < b->sentence->match_count; i++)
-        if (b->r->matches.at[b->sentence->match_first + i].rule->kind == kind)
-            return &b->r->matches.at[b->sentence->match_first + i];
-    return NULL;
-}
+#include "match/walk.h"
 
 /* Verbs with which a food goes in though no amount is said of it. */
 #define PUTTING \
@@ -114,7 +107,7 @@ static void read_sentence(struct builder *b, const struct sentence *s)
     read_chunks(b, s);
     b->group_age++;
     name_group(b);
-    const struct match *rundown = find_match(b, RULE_rundown);
+    const struct match *rundown = match_in(b->r, b->sentence, KIND_OF(rundown));
     b->rundown = rundown;
     b->rundown_at = rundown ? rundown->words.last : 0;
     b->cooks = sentence_cooks(b);
@@ -162,10 +155,10 @@ static void reserve_room(const struct recording *r, struct dish *d)
 {
     size_t sentences = 0, lines = 0;
     for (size_t i = 0; i < d->spans.count; i++) {
-        size_t end = sentence_until(r, d->spans.at[i].last);
-        for (size_t n = sentence_from(r, d->spans.at[i].first); n < end; n++, sentences++)
-            for (size_t m = 0; m < r->sentences.at[n].match_count; m++)
-                lines += r->matches.at[r->sentences.at[n].match_first + m].rule->kind == RULE_line;
+        const struct span part = d->spans.at[i];
+        sentences += sentence_until(r, part.last) - sentence_from(r, part.first);
+        for (struct walk w = walk_words(r, part, KIND_OF(line)); walk_next(&w);)
+            lines++;
     }
     LIST_RESERVE(r->arena, &d->ingredients, lines + 1);
     LIST_RESERVE(r->arena, &d->steps, sentences / 2 + 1);

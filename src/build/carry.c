@@ -3,6 +3,7 @@
 #include "build/line.h"
 
 #include "match/capture.h"
+#include "match/walk.h"
 
 void carry_back(struct builder *b, size_t index, const struct said_amount *said)
 {
@@ -78,10 +79,9 @@ static bool lacks_unit(const struct recording *r, const struct match *m, const s
 bool drops_units(const struct recording *r)
 {
     size_t dropped = 0;
-    for (size_t i = 0; i < r->matches.count; i++) {
-        const struct match *m = &r->matches.at[i];
+    struct walk lines = walk_all(r, KIND_OF(line));
+    for (const struct match *m; (m = walk_next(&lines));)
         dropped += lacks_unit(r, m, entry_at(r, match_slot(m, SLOT_food)));
-    }
     return dropped >= DROPPED_UNITS;
 }
 

@@ -2,6 +2,8 @@
  * SPDX-License-Identifier: MIT */
 #include "build/chunk.h"
 
+#include "match/walk.h"
+
 bool span_is_empty(struct span s)
 {
     return s.first > s.last;
@@ -45,13 +47,13 @@ static bool hides_food(const struct match *m)
 }
 
 /* The longest match that begins at word `i`; of equal ones the later stage's. */
-static const struct match *match_at(const struct recording *r, const struct sentence *s, size_t i)
+static const struct match *best_at(const struct recording *r, const struct sentence *s, size_t i)
 {
     const struct match *best = NULL;
-    for (size_t n = 0; n < s->match_count; n++) {
-        const struct match *m = &r->matches.at[s->match_first + n];
-        if (m->rule->stage == STAGE_PHRASE || m->words.first != i || hides_verb(r, s, m)
-            || hides_food(m))
+    struct walk there = walk_sentence(r, s, KINDS_ALL);
+    there.begins = (struct span){i, i};
+    for (const struct match *m; (m = walk_next(&there));) {
+        if (m->rule->stage == STAGE_PHRASE || hides_verb(r, s, m) || hides_food(m))
             continue;
         if (!best || m->words.last >= best->words.last)
             best = m;
@@ -68,7 +70,7 @@ void chunks_make(struct chunks *c, const struct recording *r, const struct sente
         if (r->words.at[i].filler)
             continue;
         struct chunk *k = &c->at[c->count++];
-        const struct match *m = match_at(r, s, i);
+        const struct match *m = best_at(r, s, i);
         size_t last = m ? m->words.last : entry_last(r, s, i);
         *k = (struct chunk){.first = i, .last = last, .match = m};
         k->entry = m ? NULL : r->words.at[last].entry;

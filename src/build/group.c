@@ -4,6 +4,7 @@
 
 #include "build/stepwords.h"
 #include "match/capture.h"
+#include "match/walk.h"
 
 /* A component's name holds while its things go in; after this many sentences without one it is
  * over. */
@@ -95,11 +96,9 @@ static void begin_part(struct builder *b, const struct entry *part)
 void name_group(struct builder *b)
 {
     begin_part(b, food_named(b));
-    for (size_t i = 0; i < b->sentence->match_count; i++) {
-        const struct match *m = &b->r->matches.at[b->sentence->match_first + i];
-        if (m->rule->kind == RULE_group)
-            begin_part(b, part_named(b, m));
-    }
+    struct walk groups = walk_sentence(b->r, b->sentence, KIND_OF(group));
+    for (const struct match *m; (m = walk_next(&groups));)
+        begin_part(b, part_named(b, m));
     if (b->group_age > GROUP_SENTENCES)
         b->group = TEXT_EMPTY;
 }

@@ -9,6 +9,7 @@
 #include "build/heattime.h"
 #include "build/wording.h"
 #include "match/capture.h"
+#include "match/walk.h"
 
 /* Oven numbers from here on are Fahrenheit, since no kitchen oven reaches 260 Celsius in talk
  * (trade practice: bare oven numbers of 100 to 195 are Celsius, of 260 to 550 Fahrenheit). */
@@ -86,13 +87,11 @@ char recording_scale(const struct recording *r, const struct pack *k)
 {
     const struct table *units = pack_table(k, "units");
     struct scales said = {0}, hinted = {0};
-    for (size_t i = 0; i < r->matches.count; i++) {
-        const struct match *m = &r->matches.at[i];
-        if (m->rule->kind == RULE_temperature)
-            count_temperature(r, m, &said, &hinted);
-        else if (m->rule->kind == RULE_amount)
-            count_unit(r, units, m, &hinted);
-    }
+    struct walk heats = walk_all(r, KIND_OF(temperature)), amounts = walk_all(r, KIND_OF(amount));
+    for (const struct match *m; (m = walk_next(&heats));)
+        count_temperature(r, m, &said, &hinted);
+    for (const struct match *m; (m = walk_next(&amounts));)
+        count_unit(r, units, m, &hinted);
     if (said.c != said.f)
         return said.c > said.f ? 'C' : 'F';
     return hinted.c > hinted.f ? 'C' : 'F';

@@ -3,6 +3,7 @@
 #include "build/heattime.h"
 
 #include "build/heatlimits.h"
+#include "match/walk.h"
 
 /* An oven's dial is set in fives. */
 #define DIAL_STEP 5
@@ -28,14 +29,7 @@ static bool is_next_time(const struct builder *b)
     size_t first = s->first;
     while (first < s->last && leads_to_time(r->words.at[first].tag))
         first++;
-    for (size_t i = 0; i < s->match_count; i++) {
-        const struct match *m = &r->matches.at[s->match_first + i];
-        if (m->words.first > first)
-            return false;
-        if (m->rule->kind == RULE_duration && m->words.first == first)
-            return true;
-    }
-    return false;
+    return match_at(r, s, first, KIND_OF(duration));
 }
 
 static bool is_time_next_to(const struct builder *b, const struct chunk *c)

@@ -2,6 +2,7 @@
  * SPDX-License-Identifier: MIT */
 #include "build/preheat.h"
 
+#include "match/walk.h"
 #include "pack/pack.h"
 
 /* Seconds from the oven's heat to the dish that it is for. */
@@ -29,10 +30,7 @@ static bool names_oven(const struct recording *r, const struct sentence *s)
 
 static bool says_heat(const struct recording *r, const struct sentence *s)
 {
-    for (size_t i = 0; i < s->match_count; i++)
-        if (r->matches.at[s->match_first + i].rule->kind == RULE_temperature)
-            return true;
-    return false;
+    return match_in(r, s, KIND_OF(temperature));
 }
 
 /* Names the oven, or gives a heat just behind its name. */

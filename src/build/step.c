@@ -13,6 +13,7 @@
 #include "build/stepjoin.h"
 #include "build/steptext.h"
 #include "build/wording.h"
+#include "match/walk.h"
 
 /* "Meanwhile, chop the onions": said before the step's word in its sentence. */
 static bool is_meanwhile(const struct builder *b, size_t word)
@@ -60,11 +61,10 @@ static void describe(const struct builder *b, struct step *s, const struct chunk
 /* The words of the sentence's signs of doneness. */
 static void read_until(struct builder *b, struct step *s)
 {
-    for (size_t i = 0; i < b->sentence->match_count && !s->until.length; i++) {
-        const struct match *m = &b->r->matches.at[b->sentence->match_first + i];
-        if (m->rule->kind == RULE_until && m->words.first > s->words.first)
+    struct walk signs = walk_sentence(b->r, b->sentence, KIND_OF(until));
+    for (const struct match *m; !s->until.length && (m = walk_next(&signs));)
+        if (m->words.first > s->words.first)
             s->until = until_text(b->r, b->sentence, m->words);
-    }
 }
 
 /* "If it says eighty-five it's raw, and at ninety-six it's bread": the sentence has a heat without

@@ -3,6 +3,7 @@
 #include "build/builder.h"
 #include "build/yield.h"
 #include "match/capture.h"
+#include "match/walk.h"
 
 /* A plural has at most so many letters more: "potatoes". */
 #define PLURAL_LETTERS 2
@@ -67,11 +68,7 @@ static size_t only_dish_of(const struct recording *r, size_t at)
  * that tell a yield. */
 static size_t spoken_of(const struct recording *r, const struct sentence *s)
 {
-    const struct match *m = NULL;
-    for (size_t i = 0; i < s->match_count && !m; i++) {
-        if (is_yield_rule(r->matches.at[s->match_first + i].rule->kind))
-            m = &r->matches.at[s->match_first + i];
-    }
+    const struct match *m = match_in(r, s, YIELD_KINDS);
     size_t until = m ? match_slot(m, SLOT_number).first : s->first, found = 0;
     for (size_t i = s->first; i < until; i++) {
         const struct word *w = &r->words.at[i];
@@ -79,14 +76,6 @@ static size_t spoken_of(const struct recording *r, const struct sentence *s)
             found = only_dish_of(r, i);
     }
     return found;
-}
-
-static bool tells_yield(const struct recording *r, const struct sentence *s)
-{
-    for (size_t i = 0; i < s->match_count; i++)
-        if (is_yield_rule(r->matches.at[s->match_first + i].rule->kind))
-            return true;
-    return false;
 }
 
 /* "About twenty.", said when the dish was over and no other had begun: the one that ended last
@@ -125,7 +114,7 @@ size_t yield_names(const struct recording *r, size_t n)
     bool leaves = n + 1 < r->sentences.count && all[n + 1].flags & SENTENCE_LEAVING;
     if (leaves && all[n + 1].names)
         return all[n + 1].names;
-    return tells_yield(r, &all[n]) ? just_over(r, &all[n]) : 0;
+    return match_in(r, &all[n], YIELD_KINDS) ? just_over(r, &all[n]) : 0;
 }
 
 bool yield_is_elsewhere(const struct recording *r, size_t n, size_t named)

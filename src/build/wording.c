@@ -7,16 +7,16 @@
 #include "kitchen/print.h"
 #include "match/capture.h"
 #include "match/clause.h"
+#include "match/walk.h"
 
 /* The number that the rules put together from word `i` on; NULL when there is none. */
 static const struct match *number_from(const struct builder *b, size_t i)
 {
-    for (size_t n = 0; n < b->sentence->match_count; n++) {
-        const struct match *m = &b->r->matches.at[b->sentence->match_first + n];
-        if (m->rule->kind == RULE_number && m->words.first == i && ratio_finite(m->low)
-            && ratio_known(m->high))
+    struct walk numbers = walk_sentence(b->r, b->sentence, KIND_OF(number));
+    numbers.begins = (struct span){i, i};
+    for (const struct match *m; (m = walk_next(&numbers));)
+        if (ratio_finite(m->low) && ratio_known(m->high))
             return m;
-    }
     return NULL;
 }
 

@@ -5,6 +5,8 @@
 #include "build/yieldof.h"
 #include "build/yieldor.h"
 #include "match/capture.h"
+#include "match/mark.h"
+#include "match/walk.h"
 
 /* A yield of a hundred thousand is a subscriber count. */
 #define YIELD_MOST 2000
@@ -20,14 +22,7 @@ static bool is_supposed_later(const struct builder *b, size_t i)
     const struct sentence *s = b->sentence;
     if (s->flags & SENTENCE_STORY)
         return false;
-    for (size_t n = 0; n < s->match_count; n++) {
-        const struct match *m = &r->matches.at[s->match_first + n];
-        bool unreal = m->rule->kind == RULE_unreal || m->rule->kind == RULE_supposed
-                      || m->rule->kind == RULE_instead;
-        if (unreal && m->words.first <= i)
-            return false;
-    }
-    return true;
+    return !match_among(r, (struct span){s->first, i}, UNREAL_KINDS);
 }
 
 /* "Don't let anybody tell you it serves two", never "they don't need the oven and it makes eight".
@@ -165,10 +160,9 @@ static bool is_surer(const struct builder *b, const struct match *m, enum yield_
 void build_yield(struct builder *b, const struct sentence *s)
 {
     b->sentence = s;
-    for (size_t i = 0; i < s->match_count; i++) {
-        const struct match *m = &b->r->matches.at[s->match_first + i];
-        bool kind = is_yield_rule(m->rule->kind);
-        if (!kind || !ratio_finite(m->high) || !is_said(b, m) || !yield_counts(b, m)
+    struct walk yields = walk_sentence(b->r, s, YIELD_KINDS);
+    for (const struct match *m; (m = walk_next(&yields));) {
+        if (!ratio_finite(m->high) || !is_said(b, m) || !yield_counts(b, m)
             || ratio_compare(m->high, RATIO(YIELD_MOST)) > 0)
             continue;
         enum yield_sure sure = sureness(b, m);
@@ -184,9 +178,9 @@ void build_yield(struct builder *b, const struct sentence *s)
 
 bool yield_is_shared(const struct recording *r, const struct sentence *s)
 {
-    for (size_t i = 0; i < s->match_count; i++)
-        if (is_yield_rule(r->matches.at[s->match_first + i].rule->kind)
-            && is_of_all(r, &r->matches.at[s->match_first + i]))
+    struct walk yields = walk_sentence(r, s, YIELD_KINDS);
+    for (const struct match *m; (m = walk_next(&yields));)
+        if (is_of_all(r, m))
             return true;
     return false;
 }

@@ -6,11 +6,8 @@
 #include "model/recording.h"
 #include "pack/pack.h"
 
-/* Whether rules of that kind tell how much a dish makes. */
-static inline bool is_yield_rule(enum rule_kind kind)
-{
-    return kind == RULE_yield || kind == RULE_count || kind == RULE_tally;
-}
+/* They tell how much a dish makes. */
+#define YIELD_KINDS (KIND_OF(yield) | KIND_OF(count) | KIND_OF(tally))
 
 /* "It makes twelve" is twelve of what the title names in the plural; a number that counts nothing
  * else is no yield where the title names none. */

@@ -2,6 +2,7 @@
  * SPDX-License-Identifier: MIT */
 #include "build/yieldof.h"
 #include "match/capture.h"
+#include "match/walk.h"
 
 /* So near its end nothing more goes into a dish: "Two loaves." */
 #define END_SENTENCES 4
@@ -59,19 +60,11 @@ static bool is_at_end(const struct builder *b)
     return false;
 }
 
-static bool has_line(const struct recording *r, const struct sentence *s)
-{
-    for (size_t i = 0; i < s->match_count; i++)
-        if (r->matches.at[s->match_first + i].rule->kind == RULE_line)
-            return true;
-    return false;
-}
-
 bool dish_is_filled(const struct builder *b)
 {
     const struct sentence *s = b->sentence, *end = b->r->sentences.at + b->r->sentences.count;
     for (size_t n = 0; n < QUIET_SENTENCES && ++s < end; n++)
-        if (dish_has_sentence(b->dish, s) && has_line(b->r, s))
+        if (dish_has_sentence(b->dish, s) && match_in(b->r, s, KIND_OF(line)))
             return false;
     return b->dish->steps.count > 0;
 }

@@ -2,6 +2,8 @@
  * SPDX-License-Identifier: MIT */
 #include "build/yieldor.h"
 
+#include "match/walk.h"
+
 /* So many words tell at most who the first ones are: "people who are hungry". */
 #define WHO_WORDS 5
 
@@ -16,11 +18,10 @@ static const struct match *number_from(const struct builder *b, size_t i)
 {
     const struct sentence *s = b->sentence;
     const struct match *found = NULL;
-    for (size_t n = 0; n < s->match_count; n++) {
-        const struct match *m = &b->r->matches.at[s->match_first + n];
-        if (m->words.first == i && m->rule->kind == RULE_number)
+    struct walk numbers = walk_sentence(b->r, s, KIND_OF(number));
+    for (const struct match *m; (m = walk_next(&numbers));)
+        if (m->words.first == i)
             found = m;
-    }
     bool last = !found || found->words.last >= s->last;
     return last || !is_counted_otherwise(b->r->words.at[found->words.last + 1].tag) ? found : NULL;
 }

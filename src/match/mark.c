@@ -6,6 +6,7 @@
 #include "match/clause.h"
 #include "match/resume.h"
 #include "match/scope.h"
+#include "match/walk.h"
 
 /* A story that begins within so many words is what its whole sentence tells. */
 #define STORY_WORDS 4
@@ -60,12 +61,8 @@ static bool tells_of_dish(const struct recording *r, const struct sentence *s,
         before = word_tag(r, s, m->words.first - 1);
     if (e->marks & MARK_OF(prep) && (before == TAG_THE || before == TAG_FOOD))
         return true; /* "a carrot that I peeled" */
-    for (size_t n = 0; n < s->match_count; n++) {
-        const struct match *line = &r->matches.at[s->match_first + n];
-        if (line->rule->tag == TAG_LINE && line->words.first == next)
-            return true;
-    }
-    return tag == TAG_IT || tag == TAG_THE;
+    return tag == TAG_IT || tag == TAG_THE
+           || match_at(r, s, next, KIND_OF(line) | KIND_OF(mention));
 }
 
 /* "serve it with rice", "garnish with parsley": what stands behind the verb and a "with" or "over"
@@ -123,17 +120,8 @@ static void mark_beside(struct recording *r, const struct sentence *s)
     }
 }
 
-/* Whether the sentence says how much of anything. */
-static bool counts_food(const struct recording *r, const struct sentence *s)
-{
-    for (size_t n = 0; n < s->match_count; n++)
-        if (r->matches.at[s->match_first + n].rule->kind == RULE_number)
-            return true;
-    return false;
-}
-
 /* "With rice, of course.", "and with it some cream": a sentence that begins with what is served
- * beside the dish, where nothing is done. */
+ * beside the dish, where nothing is done, and "with it" not so much of anything. */
 static void mark_with(struct recording *r, const struct sentence *s)
 {
     size_t i = s->first;
@@ -142,7 +130,7 @@ static void mark_with(struct recording *r, const struct sentence *s)
     if (word_tag(r, s, i) != TAG_WITH || i >= s->last || does_something(r, s))
         return;
     size_t next = next_word(r, s, i), food = next;
-    bool it = word_tag(r, s, next) == TAG_IT && !counts_food(r, s);
+    bool it = word_tag(r, s, next) == TAG_IT && !match_in(r, s, KIND_OF(number));
     while (food < s->last && word_tag(r, s, food) != TAG_FOOD && word_tag(r, s, food) != TAG_DISH)
         food = next_word(r, s, food);
     const struct entry *e = r->words.at[food].entry;
@@ -168,20 +156,11 @@ static bool tells_of_this(const struct recording *r, const struct sentence *s,
            && w->entry->marks & (MARK_OF(puts) | MARK_OF(mixes) | MARK_OF(waits));
 }
 
-/* "They bake for twelve minutes": a sentence with a time is no story. */
-static bool says_how_long(const struct recording *r, const struct sentence *s)
-{
-    for (size_t n = 0; n < s->match_count; n++)
-        if (r->matches.at[s->match_first + n].rule->kind == RULE_duration)
-            return true;
-    return false;
-}
-
 /* "My aunt got married by the sea. They had oysters.": a sentence that begins with "they" goes on
- * with a story. */
+ * with a story, unless it tells how long: "they bake for twelve minutes". */
 static void go_on_with_story(struct recording *r, struct sentence *s)
 {
-    bool story = s->flags & SENTENCE_STORY || says_how_long(r, s);
+    bool story = s->flags & SENTENCE_STORY || match_in(r, s, KIND_OF(duration));
     const struct sentence *before = s > r->sentences.at ? s - 1 : NULL;
     if (!story && before && before->flags & SENTENCE_STORY && word_tag(r, s, s->first) == TAG_IT
         && !r->words.at[s->first].new_speaker) {
@@ -193,8 +172,8 @@ static void go_on_with_story(struct recording *r, struct sentence *s)
 
 void mark_scopes(struct recording *r, struct sentence *s)
 {
-    for (size_t i = 0; i < s->match_count; i++) {
-        const struct match *m = &r->matches.at[s->match_first + i];
+    struct walk all = walk_sentence(r, s, KINDS_ALL);
+    for (const struct match *m; (m = walk_next(&all));) {
         unsigned scope = scope_of(m->rule->kind, r->words.at[m->words.last].entry);
         if (!scope || (text_is(m->rule->option, "past") && tells_of_dish(r, s, m))
             || (text_is(m->rule->option, "story") && tells_of_this(r, s, m)))

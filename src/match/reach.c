@@ -3,6 +3,7 @@
 #include "match/reach.h"
 
 #include "match/clause.h"
+#include "match/walk.h"
 
 static bool is_any_verb(unsigned char tag)
 {
@@ -60,24 +61,13 @@ size_t comma_after(const struct recording *r, const struct sentence *s, size_t m
 /* Whether an amount with its food begins at the word. */
 bool line_begins(const struct recording *r, const struct sentence *s, size_t word)
 {
-    for (size_t n = 0; n < s->match_count; n++) {
-        const struct match *m = &r->matches.at[s->match_first + n];
-        if (m->rule->kind == RULE_line && m->words.first == word)
-            return true;
-    }
-    return false;
+    return match_at(r, s, word, KIND_OF(line));
 }
 
 /* Whether a length of time begins at the word, or behind one more: "like thirty seconds". */
 static bool time_begins(const struct recording *r, const struct sentence *s, size_t word)
 {
-    for (size_t n = 0; n < s->match_count; n++) {
-        const struct match *m = &r->matches.at[s->match_first + n];
-        if (m->rule->kind == RULE_duration
-            && (m->words.first == word || m->words.first == word + 1))
-            return true;
-    }
-    return false;
+    return match_at(r, s, word, KIND_OF(duration)) || match_at(r, s, word + 1, KIND_OF(duration));
 }
 
 /* "You'll end up with, like, a ball | and you cut that in thirds." */

@@ -5,6 +5,7 @@
 #include <stdint.h>
 
 #include "match/capture.h"
+#include "match/walk.h"
 
 /* "A teaspoon of salt", "two onions", and not "an onion", which any story may have. */
 static bool counts(const struct match *line)
@@ -92,10 +93,9 @@ size_t list_resumes(const struct recording *r, const struct sentence *s, const s
                     struct span scope)
 {
     size_t last = scope.last;
-    for (size_t n = 0; n < s->match_count; n++) {
-        const struct match *line = &r->matches.at[s->match_first + n];
-        if (line->rule->kind != RULE_line || line->words.first <= m->words.last
-            || line->words.first > last)
+    struct walk lines = walk_sentence(r, s, KIND_OF(line));
+    for (const struct match *line; (line = walk_next(&lines));) {
+        if (line->words.first <= m->words.last || line->words.first > last)
             continue;
         const size_t end = end_before(r, m, line);
         if (end < last)

@@ -2,15 +2,6 @@
  * SPDX-License-Identifier: MIT */
 #include "match/walk.h"
 
-#define ANYWHERE ((struct span){0, SIZE_MAX})
-
-struct walk walk_sentence(const struct recording *r, const struct sentence *s, uint64_t kinds)
-{
-    if (!s)
-        return (struct walk){0};
-    return (struct walk){r, s->match_first, s->match_first + s->match_count, kinds, ANYWHERE};
-}
-
 struct walk walk_words(const struct recording *r, struct span words, uint64_t kinds)
 {
     const size_t from = sentence_from(r, words.first), until = sentence_until(r, words.last);
@@ -26,17 +17,6 @@ struct walk walk_all(const struct recording *r, uint64_t kinds)
     return (struct walk){r, 0, r->matches.count, kinds, ANYWHERE};
 }
 
-const struct match *walk_next(struct walk *w)
-{
-    while (w->next < w->end) {
-        const struct match *m = &w->r->matches.at[w->next++];
-        if (w->kinds >> m->rule->kind & 1 && m->words.first >= w->begins.first
-            && m->words.first <= w->begins.last)
-            return m;
-    }
-    return NULL;
-}
-
 const struct match *match_in(const struct recording *r, const struct sentence *s, uint64_t kinds)
 {
     struct walk w = walk_sentence(r, s, kinds);
@@ -46,6 +26,14 @@ const struct match *match_in(const struct recording *r, const struct sentence *s
 const struct match *match_among(const struct recording *r, struct span words, uint64_t kinds)
 {
     struct walk w = walk_words(r, words, kinds);
+    return walk_next(&w);
+}
+
+const struct match *match_at(const struct recording *r, const struct sentence *s, size_t word,
+                             uint64_t kinds)
+{
+    struct walk w = walk_sentence(r, s, kinds);
+    w.begins = (struct span){word, word};
     return walk_next(&w);
 }
 

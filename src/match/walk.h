@@ -16,17 +16,37 @@ struct walk {
     struct span begins;        /* where they begin */
 };
 
+#define ANYWHERE ((struct span){0, SIZE_MAX})
+
 /* Those of a sentence; NULL has none. */
-struct walk walk_sentence(const struct recording *r, const struct sentence *s, uint64_t kinds);
+static inline struct walk walk_sentence(const struct recording *r, const struct sentence *s,
+                                        uint64_t kinds)
+{
+    if (!s)
+        return (struct walk){0};
+    return (struct walk){r, s->match_first, s->match_first + s->match_count, kinds, ANYWHERE};
+}
 /* Those that begin in words [first, last], which may reach beyond the recording's end. */
 struct walk walk_words(const struct recording *r, struct span words, uint64_t kinds);
 struct walk walk_all(const struct recording *r, uint64_t kinds);
-/* The next one; NULL: that was the last. */
-const struct match *walk_next(struct walk *w);
+/* The next one; NULL: that was the last. Here, since the builder asks it for each word. */
+static inline const struct match *walk_next(struct walk *w)
+{
+    while (w->next < w->end) {
+        const struct match *m = &w->r->matches.at[w->next++];
+        if (m->words.first >= w->begins.first && m->words.first <= w->begins.last
+            && w->kinds >> m->rule->kind & 1)
+            return m;
+    }
+    return NULL;
+}
 
 /* The first one; NULL: there is none. */
 const struct match *match_in(const struct recording *r, const struct sentence *s, uint64_t kinds);
 const struct match *match_among(const struct recording *r, struct span words, uint64_t kinds);
+/* The first one that begins at the word. */
+const struct match *match_at(const struct recording *r, const struct sentence *s, size_t word,
+                             uint64_t kinds);
 /* The first one that has all of these words, and maybe more. */
 const struct match *match_over(const struct recording *r, const struct sentence *s,
                                struct span words, uint64_t kinds);

@@ -127,6 +127,7 @@ enum rule_kind {
 };
 /* The kind in a set of kinds. */
 #define KIND_OF(name) ((uint64_t) 1 << RULE_##name)
+#define KINDS_ALL (~(uint64_t) 0)
 _Static_assert(RULE_KINDS <= 64, "a set of kinds has a bit for each");
 
 enum slot {

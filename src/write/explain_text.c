@@ -2,6 +2,8 @@
  * SPDX-License-Identifier: MIT */
 #include "write/write.h"
 
+#include "match/walk.h"
+
 static void put_words(struct buffer *b, const struct recording *r, struct span words)
 {
     for (size_t i = words.first; i <= words.last && i < r->words.count; i++)
@@ -67,8 +69,9 @@ static void put_sentence(struct buffer *b, const struct recording *r, const stru
     buffer_put_char(b, '\n');
     for (size_t i = s->first; i <= s->last && i < r->words.count; i++)
         put_word(b, r, w, i);
-    for (size_t i = 0; i < s->match_count; i++)
-        put_match(b, r, &r->matches.at[s->match_first + i]);
+    struct walk all = walk_sentence(r, s, KINDS_ALL);
+    for (const struct match *m; (m = walk_next(&all));)
+        put_match(b, r, m);
 }
 
 /* The sentence that is being said then, or the last one before. */

@@ -8,48 +8,12 @@
 #include "build/stepwords.h"
 #include "match/clause.h"
 
-enum implied_kind {
-#define IMPLIED(name, row, part, marks) IMPLIED_##name,
-#include "build/implied.def"
-#undef IMPLIED
-    IMPLIED_COUNT
-};
-
-static const struct {
-    const char *row;
-    bool clause; /* only verbs of the same clause say it */
-    uint64_t said_by;
-} kinds[] = {
-#define IMPLIED(name, row, part, marks) {row, part, marks},
-#include "build/implied.def"
-#undef IMPLIED
-};
-
 struct text implied_row(const struct pack *k, const char *name)
 {
     const struct table *t = pack_table(k, "implied-actions");
     if (!t)
         return TEXT_EMPTY;
     return table_cell(t, table_find(t, text_from(name)), table_column(t, "action"));
-}
-
-struct text implied_list(const struct pack *k)
-{
-    return implied_row(k, kinds[IMPLIED_LINE].row);
-}
-
-struct text implied_bowl(const struct pack *k)
-{
-    return implied_row(k, kinds[IMPLIED_BOWL].row);
-}
-
-struct text implied_heat(const struct pack *k, struct text of)
-{
-    if (text_is(of, "inside"))
-        return implied_row(k, kinds[IMPLIED_INSIDE_HEAT].row);
-    if (text_is(of, "pan") || text_is(of, "oil"))
-        return implied_row(k, kinds[IMPLIED_VESSEL_HEAT].row);
-    return text_is(of, "oven") ? implied_row(k, kinds[IMPLIED_OVEN_HEAT].row) : TEXT_EMPTY;
 }
 
 /* A food of which such is said does not simply go in. */
@@ -154,48 +118,69 @@ static size_t find_oven(const struct builder *b)
     return NOWHERE;
 }
 
-static size_t place_of(const struct builder *b, enum implied_kind kind)
+/* The chunk of what is salted. */
+static size_t find_salt(const struct builder *b)
 {
-    switch (kind) {
-    case IMPLIED_OVEN_HEAT:
-        return find_oven(b);
-    case IMPLIED_VESSEL_HEAT:
-        return find_pan_heat(b);
-    case IMPLIED_FAT_HEAT:
-        return find_fat_pan(b);
-    case IMPLIED_INSIDE_HEAT:
-        return find_thermometer(b);
-    case IMPLIED_INTO:
-        return find_into(b);
-    case IMPLIED_SALT:
-        return is_seasoning(b) ? find_done(b, TAG_LINE) : NOWHERE;
-    case IMPLIED_BOWL:
-        return b->rundown ? NOWHERE : find_bowl(b);
-    case IMPLIED_LINE:
-        return b->rundown || is_seasoning(b) || find_bowl(b) != NOWHERE
-                   ? NOWHERE
-                   : goes_on(b, find_line(b, 0, true));
-    case IMPLIED_GARNISH:
-        return find_line(b, SCOPE_GARNISH, false);
-    case IMPLIED_BESIDE:
-        return find_line(b, SCOPE_BESIDE, false);
-    case IMPLIED_COLD:
-        return find_cold(b);
-    case IMPLIED_PAPER:
-        return find_paper(b);
-    case IMPLIED_COVER:
-        return find_cover(b);
-    case IMPLIED_FIRE:
-        return find_fire(b);
-    case IMPLIED_OUT:
-        return find_out(b);
-    case IMPLIED_SERVED:
-        return find_served(b);
-    case IMPLIED_TASTE:
-        return find_line(b, SCOPE_TASTE, false);
-    default:
-        return NOWHERE;
-    }
+    return is_seasoning(b) ? find_done(b, TAG_LINE) : NOWHERE;
+}
+
+/* The food that goes in next. */
+static size_t find_next(const struct builder *b)
+{
+    bool other = b->rundown || is_seasoning(b) || find_bowl(b) != NOWHERE;
+    return other ? NOWHERE : goes_on(b, find_line(b, 0, true));
+}
+
+static size_t find_garnish(const struct builder *b)
+{
+    return find_line(b, SCOPE_GARNISH, false);
+}
+
+static size_t find_beside(const struct builder *b)
+{
+    return find_line(b, SCOPE_BESIDE, false);
+}
+
+static size_t find_tasted(const struct builder *b)
+{
+    return find_line(b, SCOPE_TASTE, false);
+}
+
+enum implied_kind {
+#define IMPLIED(name, row, find, part, marks) IMPLIED_##name,
+#include "build/implied.def"
+#undef IMPLIED
+    IMPLIED_COUNT
+};
+
+static const struct {
+    const char *row;
+    size_t (*find)(const struct builder *b); /* the chunk that implies it, else NOWHERE */
+    bool clause;                             /* only verbs of the same clause say it */
+    uint64_t said_by;
+} kinds[] = {
+#define IMPLIED(name, row, find, part, marks) {row, find, part, marks},
+#include "build/implied.def"
+#undef IMPLIED
+};
+
+struct text implied_list(const struct pack *k)
+{
+    return implied_row(k, kinds[IMPLIED_LINE].row);
+}
+
+struct text implied_bowl(const struct pack *k)
+{
+    return implied_row(k, kinds[IMPLIED_BOWL].row);
+}
+
+struct text implied_heat(const struct pack *k, struct text of)
+{
+    if (text_is(of, "inside"))
+        return implied_row(k, kinds[IMPLIED_INSIDE_HEAT].row);
+    if (text_is(of, "pan") || text_is(of, "oil"))
+        return implied_row(k, kinds[IMPLIED_VESSEL_HEAT].row);
+    return text_is(of, "oven") ? implied_row(k, kinds[IMPLIED_OVEN_HEAT].row) : TEXT_EMPTY;
 }
 
 static bool ends_part(const struct builder *b, size_t i)
@@ -272,7 +257,7 @@ size_t implied_actions(const struct builder *b, uint64_t said, struct implied *o
         return 0;
     for (int i = 0; i < IMPLIED_COUNT && count < IMPLIED_MOST; i++) {
         enum implied_kind kind = (enum implied_kind) i;
-        size_t chunk = place_of(b, kind);
+        size_t chunk = kinds[kind].find(b);
         if (chunk != NOWHERE
             && kinds[kind].said_by & (kinds[kind].clause ? clause_marks(b, chunk) : said))
             continue;

@@ -48,7 +48,8 @@ size_t find_bowl(const struct builder *b)
            && (b->chunks.at[i].tag == TAG_SO || b->chunks.at[i].tag == TAG_AND
                || b->chunks.at[i].tag == TAG_MEANWHILE))
         i++;
-    if (i >= b->chunks.count || b->chunks.at[i].tag != TAG_INTO || !is_done(&b->chunks.at[i]))
+    if (b->rundown || i >= b->chunks.count || b->chunks.at[i].tag != TAG_INTO
+        || !is_done(&b->chunks.at[i]))
         return NOWHERE;
     for (size_t n = i + 1; n < b->chunks.count && n <= i + PLACE_CHUNKS; n++)
         if (is_step_word(b, &b->chunks.at[n], "mixed")) {

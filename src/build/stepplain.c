@@ -261,11 +261,9 @@ static void say_sentence(struct writer *w)
 bool write_step_plainly(struct writer *w, size_t not_before)
 {
     struct builder *b = w->b;
-    for (size_t n = sentence_from(b->r, w->s->words.first); n < b->r->sentences.count; n++) {
-        b->sentence = &b->r->sentences.at[n];
-        if (b->sentence->first > w->s->words.last)
-            break;
-        read_chunks(b, b->sentence);
+    for (const struct sentence *s = NULL; (s = sentence_next(b->r, w->s->words, s));) {
+        b->sentence = s;
+        read_chunks(b, s);
         if (find_range(w, not_before))
             say_sentence(w);
     }

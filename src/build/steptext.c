@@ -94,11 +94,9 @@ static unsigned said_actions(struct writer *w, size_t not_before)
 {
     struct builder *b = w->b;
     unsigned said = 0;
-    for (size_t n = sentence_from(b->r, w->s->words.first); n < b->r->sentences.count; n++) {
-        b->sentence = &b->r->sentences.at[n];
-        if (b->sentence->first > w->s->words.last)
-            break;
-        read_chunks(b, b->sentence);
+    for (const struct sentence *s = NULL; (s = sentence_next(b->r, w->s->words, s));) {
+        b->sentence = s;
+        read_chunks(b, s);
         if (!find_range(w, not_before))
             continue;
         for (size_t i = w->begin; i < w->end; i++) {
@@ -158,10 +156,8 @@ static void write_step(struct builder *b, size_t index)
     size_t not_before = index ? s[-1].words.last + 1 : 0;
     struct writer w = {.b = b, .s = s, .index = index};
     w.said = said_actions(&w, not_before);
-    for (size_t n = sentence_from(b->r, s->words.first); n < b->r->sentences.count; n++) {
-        const struct sentence *sentence = &b->r->sentences.at[n];
-        if (sentence->first > s->words.last)
-            break;
+    for (const struct sentence *sentence = NULL;
+         (sentence = sentence_next(b->r, s->words, sentence));) {
         b->sentence = sentence;
         read_chunks(b, sentence);
         if (!find_range(&w, not_before))

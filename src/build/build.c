@@ -13,7 +13,7 @@
 #include "build/prepodds.h"
 #include "build/preheat.h"
 #include "build/steptext.h"
-#include "match/walk.h"
+#include "match/matches.h"
 
 /* Verbs with which a food goes in though no amount is said of it. */
 #define PUTTING \
@@ -157,7 +157,7 @@ static void reserve_room(const struct recording *r, struct dish *d)
     for (size_t i = 0; i < d->spans.count; i++) {
         const struct span part = d->spans.at[i];
         sentences += sentence_until(r, part.last) - sentence_from(r, part.first);
-        for (struct walk w = walk_words(r, part, KIND_OF(line)); walk_next(&w);)
+        for (struct matches told = matches_among(r, part, KIND_OF(line)); matches_next(&told);)
             lines++;
     }
     LIST_RESERVE(r->arena, &d->ingredients, lines + 1);

@@ -3,7 +3,7 @@
 #include "build/line.h"
 
 #include "match/capture.h"
-#include "match/walk.h"
+#include "match/matches.h"
 
 void carry_back(struct builder *b, size_t index, const struct said_amount *said)
 {
@@ -79,8 +79,8 @@ static bool lacks_unit(const struct recording *r, const struct match *m, const s
 bool drops_units(const struct recording *r)
 {
     size_t dropped = 0;
-    struct walk lines = walk_all(r, KIND_OF(line));
-    for (const struct match *m; (m = walk_next(&lines));)
+    struct matches lines = matches_all(r, KIND_OF(line));
+    for (const struct match *m; (m = matches_next(&lines));)
         dropped += lacks_unit(r, m, entry_at(r, match_slot(m, SLOT_food)));
     return dropped >= DROPPED_UNITS;
 }

@@ -2,7 +2,7 @@
  * SPDX-License-Identifier: MIT */
 #include "build/chunk.h"
 
-#include "match/walk.h"
+#include "match/matches.h"
 
 bool span_is_empty(struct span s)
 {
@@ -50,9 +50,9 @@ static bool hides_food(const struct match *m)
 static const struct match *best_at(const struct recording *r, const struct sentence *s, size_t i)
 {
     const struct match *best = NULL;
-    struct walk there = walk_sentence(r, s, KINDS_ALL);
+    struct matches there = matches_of(r, s, KINDS_ALL);
     there.begins = (struct span){i, i};
-    for (const struct match *m; (m = walk_next(&there));) {
+    for (const struct match *m; (m = matches_next(&there));) {
         if (m->rule->stage == STAGE_PHRASE || hides_verb(r, s, m) || hides_food(m))
             continue;
         if (!best || m->words.last >= best->words.last)

@@ -4,7 +4,7 @@
 
 #include "build/stepwords.h"
 #include "match/capture.h"
-#include "match/walk.h"
+#include "match/matches.h"
 
 /* A component's name holds while its things go in; after this many sentences without one it is
  * over. */
@@ -96,8 +96,8 @@ static void begin_part(struct builder *b, const struct entry *part)
 void name_group(struct builder *b)
 {
     begin_part(b, food_named(b));
-    struct walk groups = walk_sentence(b->r, b->sentence, KIND_OF(group));
-    for (const struct match *m; (m = walk_next(&groups));)
+    struct matches groups = matches_of(b->r, b->sentence, KIND_OF(group));
+    for (const struct match *m; (m = matches_next(&groups));)
         begin_part(b, part_named(b, m));
     if (b->group_age > GROUP_SENTENCES)
         b->group = TEXT_EMPTY;

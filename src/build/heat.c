@@ -9,7 +9,7 @@
 #include "build/heattime.h"
 #include "build/wording.h"
 #include "match/capture.h"
-#include "match/walk.h"
+#include "match/matches.h"
 
 /* Oven numbers from here on are Fahrenheit, since no kitchen oven reaches 260 Celsius in talk
  * (trade practice: bare oven numbers of 100 to 195 are Celsius, of 260 to 550 Fahrenheit). */
@@ -87,10 +87,11 @@ char recording_scale(const struct recording *r, const struct pack *k)
 {
     const struct table *units = pack_table(k, "units");
     struct scales said = {0}, hinted = {0};
-    struct walk heats = walk_all(r, KIND_OF(temperature)), amounts = walk_all(r, KIND_OF(amount));
-    for (const struct match *m; (m = walk_next(&heats));)
+    struct matches heats = matches_all(r, KIND_OF(temperature)),
+                   amounts = matches_all(r, KIND_OF(amount));
+    for (const struct match *m; (m = matches_next(&heats));)
         count_temperature(r, m, &said, &hinted);
-    for (const struct match *m; (m = walk_next(&amounts));)
+    for (const struct match *m; (m = matches_next(&amounts));)
         count_unit(r, units, m, &hinted);
     if (said.c != said.f)
         return said.c > said.f ? 'C' : 'F';

@@ -3,7 +3,7 @@
 #include "build/heattime.h"
 
 #include "build/heatlimits.h"
-#include "match/walk.h"
+#include "match/matches.h"
 
 /* An oven's dial is set in fives. */
 #define DIAL_STEP 5

@@ -2,7 +2,7 @@
  * SPDX-License-Identifier: MIT */
 #include "build/preheat.h"
 
-#include "match/walk.h"
+#include "match/matches.h"
 #include "pack/pack.h"
 
 /* Seconds from the oven's heat to the dish that it is for. */

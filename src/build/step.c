@@ -13,7 +13,7 @@
 #include "build/stepjoin.h"
 #include "build/steptext.h"
 #include "build/wording.h"
-#include "match/walk.h"
+#include "match/matches.h"
 
 /* "Meanwhile, chop the onions": said before the step's word in its sentence. */
 static bool is_meanwhile(const struct builder *b, size_t word)
@@ -61,8 +61,8 @@ static void describe(const struct builder *b, struct step *s, const struct chunk
 /* The words of the sentence's signs of doneness. */
 static void read_until(struct builder *b, struct step *s)
 {
-    struct walk signs = walk_sentence(b->r, b->sentence, KIND_OF(until));
-    for (const struct match *m; !s->until.length && (m = walk_next(&signs));)
+    struct matches signs = matches_of(b->r, b->sentence, KIND_OF(until));
+    for (const struct match *m; !s->until.length && (m = matches_next(&signs));)
         if (m->words.first > s->words.first)
             s->until = until_text(b->r, b->sentence, m->words);
 }

@@ -3,7 +3,7 @@
 #include "build/builder.h"
 #include "build/yield.h"
 #include "match/capture.h"
-#include "match/walk.h"
+#include "match/matches.h"
 
 /* A plural has at most so many letters more: "potatoes". */
 #define PLURAL_LETTERS 2

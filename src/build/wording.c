@@ -7,14 +7,14 @@
 #include "kitchen/print.h"
 #include "match/capture.h"
 #include "match/clause.h"
-#include "match/walk.h"
+#include "match/matches.h"
 
 /* The number that the rules put together from word `i` on; NULL when there is none. */
 static const struct match *number_from(const struct builder *b, size_t i)
 {
-    struct walk numbers = walk_sentence(b->r, b->sentence, KIND_OF(number));
+    struct matches numbers = matches_of(b->r, b->sentence, KIND_OF(number));
     numbers.begins = (struct span){i, i};
-    for (const struct match *m; (m = walk_next(&numbers));)
+    for (const struct match *m; (m = matches_next(&numbers));)
         if (ratio_finite(m->low) && ratio_known(m->high))
             return m;
     return NULL;

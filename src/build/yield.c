@@ -6,7 +6,7 @@
 #include "build/yieldor.h"
 #include "match/capture.h"
 #include "match/mark.h"
-#include "match/walk.h"
+#include "match/matches.h"
 
 /* A yield of a hundred thousand is a subscriber count. */
 #define YIELD_MOST 2000
@@ -160,8 +160,8 @@ static bool is_surer(const struct builder *b, const struct match *m, enum yield_
 void build_yield(struct builder *b, const struct sentence *s)
 {
     b->sentence = s;
-    struct walk yields = walk_sentence(b->r, s, YIELD_KINDS);
-    for (const struct match *m; (m = walk_next(&yields));) {
+    struct matches yields = matches_of(b->r, s, YIELD_KINDS);
+    for (const struct match *m; (m = matches_next(&yields));) {
         if (!ratio_finite(m->high) || !is_said(b, m) || !yield_counts(b, m)
             || ratio_compare(m->high, RATIO(YIELD_MOST)) > 0)
             continue;
@@ -178,8 +178,8 @@ void build_yield(struct builder *b, const struct sentence *s)
 
 bool yield_is_shared(const struct recording *r, const struct sentence *s)
 {
-    struct walk yields = walk_sentence(r, s, YIELD_KINDS);
-    for (const struct match *m; (m = walk_next(&yields));)
+    struct matches yields = matches_of(r, s, YIELD_KINDS);
+    for (const struct match *m; (m = matches_next(&yields));)
         if (is_of_all(r, m))
             return true;
     return false;

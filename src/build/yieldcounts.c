@@ -2,7 +2,7 @@
  * SPDX-License-Identifier: MIT */
 #include "build/yieldof.h"
 #include "match/capture.h"
-#include "match/walk.h"
+#include "match/matches.h"
 
 /* So near its end nothing more goes into a dish: "Two loaves." */
 #define END_SENTENCES 4

@@ -2,7 +2,7 @@
  * SPDX-License-Identifier: MIT */
 #include "build/yieldor.h"
 
-#include "match/walk.h"
+#include "match/matches.h"
 
 /* So many words tell at most who the first ones are: "people who are hungry". */
 #define WHO_WORDS 5
@@ -18,8 +18,8 @@ static const struct match *number_from(const struct builder *b, size_t i)
 {
     const struct sentence *s = b->sentence;
     const struct match *found = NULL;
-    struct walk numbers = walk_sentence(b->r, s, KIND_OF(number));
-    for (const struct match *m; (m = walk_next(&numbers));)
+    struct matches numbers = matches_of(b->r, s, KIND_OF(number));
+    for (const struct match *m; (m = matches_next(&numbers));)
         if (m->words.first == i)
             found = m;
     bool last = !found || found->words.last >= s->last;

@@ -59,8 +59,8 @@ static bool full_time(const struct checker *c, const struct sentence *s, struct 
 /* "Three hours at 150, like I said": the last word of the heat that stands behind a time. */
 static size_t with_heat(const struct checker *c, const struct sentence *s, size_t last)
 {
-    struct walk heats = walk_sentence(c->r, s, KIND_OF(temperature));
-    for (const struct match *m; (m = walk_next(&heats));)
+    struct matches heats = matches_of(c->r, s, KIND_OF(temperature));
+    for (const struct match *m; (m = matches_next(&heats));)
         if (m->words.first > last && m->words.first <= last + BEHIND_WORDS)
             return m->words.last;
     return last;
@@ -86,8 +86,8 @@ bool looks_back(const struct checker *c, const char *before, struct span words)
 void add_matches(struct checker *c, uint64_t kinds, unsigned not_in, match_list *list)
 {
     for (size_t n = 0; n < c->parts.count; n++) {
-        struct walk said = walk_words(c->r, c->parts.at[n], kinds);
-        for (const struct match *m; (m = walk_next(&said));)
+        struct matches said = matches_among(c->r, c->parts.at[n], kinds);
+        for (const struct match *m; (m = matches_next(&said));)
             if (ratio_finite(m->low) && !(c->r->words.at[m->words.last].scope & not_in))
                 *LIST_ADD(c->r->arena, list) = m;
     }
@@ -106,8 +106,8 @@ bool first_number(const struct checker *c, const struct sentence *s, struct span
                                  TEXT_EMPTY, false};
         *where = (struct span){at, at};
     }
-    struct walk numbers = walk_sentence(r, s, KIND_OF(number));
-    for (const struct match *m; (m = walk_next(&numbers));) {
+    struct matches numbers = matches_of(r, s, KIND_OF(number));
+    for (const struct match *m; (m = matches_next(&numbers));) {
         if (m->words.first < within.first || m->words.last > within.last
             || (found && m->words.first >= where->first))
             continue;

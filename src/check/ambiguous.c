@@ -177,8 +177,8 @@ static void check_clock(struct checker *c, const struct sentence *s, const struc
 /* The number said before the unit at word `i`; 1 where there is none. */
 static double number_before(const struct checker *c, const struct sentence *s, size_t i)
 {
-    struct walk numbers = walk_sentence(c->r, s, KIND_OF(number));
-    for (const struct match *m; (m = walk_next(&numbers));)
+    struct matches numbers = matches_of(c->r, s, KIND_OF(number));
+    for (const struct match *m; (m = matches_next(&numbers));)
         if (m->words.last + 1 == i && ratio_finite(m->low))
             return ratio_double(m->low);
     double value = i > s->first ? word_value(&c->r->words.at[i - 1]) : -1;
@@ -249,8 +249,8 @@ static void find_in(struct checker *c, const struct sentence *s)
         if (i + 2 <= s->last)
             check_pair(c, i, s->last);
     }
-    struct walk heats = walk_sentence(c->r, s, KIND_OF(temperature));
-    for (const struct match *m; (m = walk_next(&heats));)
+    struct matches heats = matches_of(c->r, s, KIND_OF(temperature));
+    for (const struct match *m; (m = matches_next(&heats));)
         check_clock(c, s, m);
     check_share(c, s);
 }

@@ -43,8 +43,8 @@ bool amount_behind(const struct checker *c, const struct ingredient *line)
          || (fat && said_find(&c->sayings, c->r, "oil_depth", behind, &where)))
         && !other_food(c, line, line->id, where.first))
         return true;
-    struct walk amounts = walk_words(c->r, behind, KIND_OF(amount));
-    for (const struct match *m; (m = walk_next(&amounts));)
+    struct matches amounts = matches_among(c->r, behind, KIND_OF(amount));
+    for (const struct match *m; (m = matches_next(&amounts));)
         if (ratio_finite(m->low))
             return !other_food(c, line, line->id, m->words.last + NEXT_WORDS)
                    && !counts_other(c, line, m->words.last);

@@ -23,8 +23,8 @@ static bool weight_in(const struct checker *c, const struct sentence *s, const s
     const struct entry *unit = entry_at(c->r, match_slot(m, SLOT_unit));
     if (!unit || !(unit->marks & MARK_OF(weighs)) || !ratio_finite(m->high))
         return false;
-    struct walk lines = walk_sentence(c->r, s, KIND_OF(line));
-    for (const struct match *line; (line = walk_next(&lines));)
+    struct matches lines = matches_of(c->r, s, KIND_OF(line));
+    for (const struct match *line; (line = matches_next(&lines));)
         if (line->words.first <= m->words.first && line->words.last >= m->words.last
             && !span_is_empty(match_slot(line, SLOT_food)))
             return false;
@@ -154,8 +154,8 @@ static void check_apiece(struct checker *c, const struct sentence *s, const stru
 void find_bare_again(struct checker *c)
 {
     for (const struct sentence *s = NULL; (s = next_sentence(c, s));) {
-        struct walk amounts = walk_sentence(c->r, s, KIND_OF(amount));
-        for (const struct match *m; (m = walk_next(&amounts));) {
+        struct matches amounts = matches_of(c->r, s, KIND_OF(amount));
+        for (const struct match *m; (m = matches_next(&amounts));) {
             struct amount said;
             if (c->r->words.at[m->words.last].scope & (SCOPE_NEGATED | SCOPE_INSTEAD)
                 || !weight_in(c, s, m, &said))

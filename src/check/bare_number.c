@@ -47,8 +47,8 @@ static bool counted(const struct checker *c, const struct ingredient *line)
 static bool unit_before(const struct checker *c, const struct ingredient *line)
 {
     const struct sentence *s = sentence_of(c->r, line->words.first);
-    struct walk amounts = walk_sentence(c->r, s, KIND_OF(amount));
-    for (const struct match *m; (m = walk_next(&amounts));)
+    struct matches amounts = matches_of(c->r, s, KIND_OF(amount));
+    for (const struct match *m; (m = matches_next(&amounts));)
         if (ratio_finite(m->low) && !span_is_empty(match_slot(m, SLOT_unit))
             && ratio_compare(line->amount.min, RATIO(UNITS_MOST)) < 0
             && m->words.last < line->words.first && m->words.last + UNIT_WORDS >= line->words.first)
@@ -61,8 +61,8 @@ static bool unit_before(const struct checker *c, const struct ingredient *line)
 static bool unit_behind(const struct checker *c, const struct ingredient *line)
 {
     const struct span soon = {line->words.last + 1, line->words.last + UNIT_SOON_WORDS};
-    struct walk amounts = walk_words(c->r, soon, KIND_OF(amount));
-    for (const struct match *m; (m = walk_next(&amounts));)
+    struct matches amounts = matches_among(c->r, soon, KIND_OF(amount));
+    for (const struct match *m; (m = matches_next(&amounts));)
         if (!span_is_empty(match_slot(m, SLOT_unit)) && ratio_finite(m->low)
             && ratio_equal(m->low, line->amount.min))
             return true;

@@ -41,8 +41,8 @@ static void check_recap(struct checker *c, const struct sentence *s, const struc
 bool number_in(const struct checker *c, const struct sentence *s, struct span where,
                struct amount *count)
 {
-    struct walk numbers = walk_sentence(c->r, s, KIND_OF(number));
-    for (const struct match *m; (m = walk_next(&numbers));) {
+    struct matches numbers = matches_of(c->r, s, KIND_OF(number));
+    for (const struct match *m; (m = matches_next(&numbers));) {
         if (m->words.first < where.first || m->words.last > where.last)
             continue;
         *count = (struct amount){true, m->low, m->high, TEXT_EMPTY, false};
@@ -119,8 +119,8 @@ static bool sums_up(const struct checker *c, const struct sentence *s)
     if (c->r->words.at[s->first].tag != TAG_SO || span_has_tag(c->r, all, TAG_ACTION)
         || span_has_tag(c->r, all, TAG_MORE))
         return false;
-    struct walk told = walk_sentence(c->r, s, KIND_OF(line));
-    for (const struct match *m; (m = walk_next(&told));) {
+    struct matches told = matches_of(c->r, s, KIND_OF(line));
+    for (const struct match *m; (m = matches_next(&told));) {
         struct said_amount said = {0};
         struct went_in in;
         const struct entry *food = entry_at(c->r, match_slot(m, SLOT_food));
@@ -146,8 +146,8 @@ static void check_sentence(struct checker *c, const struct sentence *s)
              && !said_find(&c->sayings, c->r, "written_amount", all, &where)
              && !answers(c, s, &where))
         return;
-    struct walk lines = walk_sentence(c->r, s, KIND_OF(line));
-    for (const struct match *m; (m = walk_next(&lines));)
+    struct matches lines = matches_of(c->r, s, KIND_OF(line));
+    for (const struct match *m; (m = matches_next(&lines));)
         if (m->words.last >= where.first)
             check_recap(c, s, m);
 }

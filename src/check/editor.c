@@ -211,8 +211,8 @@ static void check_whole_time(struct checker *c, const struct sentence *s)
     if (s->flags & SENTENCE_STORY
         || !said_find(&c->sayings, c->r, "whole_time", (struct span){s->first, s->last}, &where))
         return;
-    struct walk times = walk_sentence(c->r, s, KIND_OF(duration));
-    for (const struct match *m; (m = walk_next(&times));) {
+    struct matches times = matches_of(c->r, s, KIND_OF(duration));
+    for (const struct match *m; (m = matches_next(&times));) {
         double least = steps_least(c->dish, m);
         if (!ratio_finite(m->high) || ratio_double(m->high) * 1.1 >= least)
             continue;

@@ -89,8 +89,8 @@ void find_known_again(struct checker *c)
 {
     for (const struct sentence *s = NULL; (s = next_sentence(c, s));) {
         check_all(c, s);
-        struct walk lines = walk_sentence(c->r, s, KIND_OF(line));
-        for (const struct match *m; (m = walk_next(&lines));)
+        struct matches lines = matches_of(c->r, s, KIND_OF(line));
+        for (const struct match *m; (m = matches_next(&lines));)
             if (!(c->r->words.at[m->words.last].scope & SCOPE_NOT_DONE))
                 check_known(c, s, m);
     }

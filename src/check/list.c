@@ -6,7 +6,7 @@
 #include "check/listdish.h"
 #include "check/said.h"
 #include "match/capture.h"
-#include "match/walk.h"
+#include "match/matches.h"
 #include "read/read.h"
 #include "tag/tag.h"
 #include "words/words.h"
@@ -149,8 +149,8 @@ static bool add_matches(struct list_reader *l, const struct cue *c, struct span 
     size_t before = l->list->foods.count;
     bool optional = span_has_tag(&l->lines, words, TAG_OPTIONAL);
     for (const struct sentence *s = NULL; (s = sentence_next(&l->lines, words, s));) {
-        struct walk foods = walk_sentence(&l->lines, s, KIND_OF(line) | KIND_OF(mention));
-        for (const struct match *m; (m = walk_next(&foods));)
+        struct matches foods = matches_of(&l->lines, s, KIND_OF(line) | KIND_OF(mention));
+        for (const struct match *m; (m = matches_next(&foods));)
             add_match(l, c, s, m, optional);
     }
     return l->list->foods.count > before;
@@ -160,8 +160,8 @@ static bool add_matches(struct list_reader *l, const struct cue *c, struct span 
 static bool add_unknown(struct list_reader *l, const struct cue *c, struct span words)
 {
     const struct sentence *s = sentence_of(&l->lines, words.first);
-    struct walk amounts = walk_sentence(&l->lines, s, KIND_OF(amount));
-    for (const struct match *m; (m = walk_next(&amounts));) {
+    struct matches amounts = matches_of(&l->lines, s, KIND_OF(amount));
+    for (const struct match *m; (m = matches_next(&amounts));) {
         if (m->words.last >= words.last)
             continue;
         struct said_amount said = {0};

@@ -34,8 +34,8 @@ static portion_list list_portions(const struct checker *c)
 {
     portion_list all = {0};
     for (const struct sentence *s = NULL; (s = next_sentence(c, s));) {
-        struct walk lines = walk_sentence(c->r, s, KIND_OF(line));
-        for (const struct match *m; (m = walk_next(&lines));)
+        struct matches lines = matches_of(c->r, s, KIND_OF(line));
+        for (const struct match *m; (m = matches_next(&lines));)
             add_portion(c, s, m, &all);
     }
     return all;

@@ -26,8 +26,9 @@ static const struct entry *next_food(const struct checker *c, size_t *i, size_t 
 static const struct match *line_of(const struct checker *c, const struct entry *food, size_t from,
                                    struct amount *amount)
 {
-    struct walk lines = walk_words(c->r, (struct span){from, from + AMOUNT_WORDS}, KIND_OF(line));
-    for (const struct match *m; (m = walk_next(&lines));) {
+    struct matches lines =
+        matches_among(c->r, (struct span){from, from + AMOUNT_WORDS}, KIND_OF(line));
+    for (const struct match *m; (m = matches_next(&lines));) {
         const struct entry *e = entry_at(c->r, match_slot(m, SLOT_food));
         struct said_amount said = {0};
         if (!e || !text_equal(entry_value(e), entry_value(food)))

@@ -112,8 +112,8 @@ static const struct match *wait_before(const struct checker *c, const match_list
 static bool hour_told(const struct checker *c, size_t before)
 {
     const size_t from = before > LONG_AGO_WORDS ? before - LONG_AGO_WORDS : 0;
-    struct walk times = walk_words(c->r, (struct span){from, before}, KIND_OF(duration));
-    for (const struct match *m; (m = walk_next(&times)) && m->words.first < before;)
+    struct matches times = matches_among(c->r, (struct span){from, before}, KIND_OF(duration));
+    for (const struct match *m; (m = matches_next(&times)) && m->words.first < before;)
         if (overlap(HOUR_SECONDS, HOUR_SECONDS, ratio_double(m->low), ratio_double(m->high)))
             return true;
     return false;

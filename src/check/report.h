@@ -5,7 +5,7 @@
 
 #include "check/list.h"
 #include "check/said.h"
-#include "match/walk.h"
+#include "match/matches.h"
 #include "model/recording.h"
 #include "pack/pack.h"
 

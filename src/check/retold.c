@@ -17,8 +17,8 @@
 static const struct match *asked_line(const struct checker *c, const struct sentence *s,
                                       size_t from, struct amount *amount)
 {
-    struct walk lines = walk_sentence(c->r, s, KIND_OF(line));
-    for (const struct match *m; (m = walk_next(&lines));) {
+    struct matches lines = matches_of(c->r, s, KIND_OF(line));
+    for (const struct match *m; (m = matches_next(&lines));) {
         struct said_amount said = {0};
         if (m->words.last < from || span_is_empty(match_slot(m, SLOT_food)))
             continue;
@@ -142,8 +142,8 @@ static void check_liquid(struct checker *c, const struct sentence *s)
     struct span where;
     if (!said_find(&c->sayings, c->r, "of_liquid", (struct span){s->first, s->last}, &where))
         return;
-    struct walk amounts = walk_sentence(c->r, s, KIND_OF(amount));
-    for (const struct match *m; (m = walk_next(&amounts));) {
+    struct matches amounts = matches_of(c->r, s, KIND_OF(amount));
+    for (const struct match *m; (m = matches_next(&amounts));) {
         const struct ingredient *last = NULL;
         struct said_amount said = {0};
         if (m->words.last < where.first || m->words.last > where.last)

@@ -71,8 +71,8 @@ static bool one_side(const struct checker *c, const struct match *m)
 /* Whether so long a side was told before, of this dish or another. */
 static bool side_said(const struct checker *c, const struct match *side)
 {
-    struct walk times = walk_all(c->r, KIND_OF(duration));
-    for (const struct match *m; (m = walk_next(&times)) && m->words.first < side->words.first;)
+    struct matches times = matches_all(c->r, KIND_OF(duration));
+    for (const struct match *m; (m = matches_next(&times)) && m->words.first < side->words.first;)
         if (one_side(c, m)
             && overlap(ratio_double(m->low), ratio_double(m->high), ratio_double(side->low),
                        ratio_double(side->high)))

@@ -25,8 +25,8 @@ bool time_said(const struct checker *c, const struct match *time)
     size_t from = now > LONG_AGO_WORDS ? now - LONG_AGO_WORDS : 0;
     if (from > c->dish->words.first)
         from = c->dish->words.first;
-    struct walk times = walk_words(c->r, (struct span){from, now}, KIND_OF(duration));
-    for (const struct match *m; (m = walk_next(&times)) && m->words.first < now;)
+    struct matches times = matches_among(c->r, (struct span){from, now}, KIND_OF(duration));
+    for (const struct match *m; (m = matches_next(&times)) && m->words.first < now;)
         if (ratio_finite(m->low) && same_time(m, time))
             return true;
     return false;
@@ -116,8 +116,8 @@ static const struct match *linked_other(const struct checker *c, const struct ma
 {
     const struct word *thing = thing_before(c, time);
     const struct match *other = NULL;
-    struct walk times = walk_all(c->r, KIND_OF(duration));
-    for (const struct match *m; (m = walk_next(&times)) && m->words.first < time->words.first;) {
+    struct matches times = matches_all(c->r, KIND_OF(duration));
+    for (const struct match *m; (m = matches_next(&times)) && m->words.first < time->words.first;) {
         if (!ratio_finite(m->low) || c->r->words.at[m->words.last].scope & SCOPE_NOT_DONE
             || !(near_thing(c, thing, m) || same_wait(c, time, m)))
             continue;
@@ -162,8 +162,8 @@ static struct spent look_back(const struct checker *c, const struct match *time)
 
 static void list_spent(struct checker *c)
 {
-    struct walk times = walk_all(c->r, KIND_OF(duration));
-    for (const struct match *m; (m = walk_next(&times));)
+    struct matches times = matches_all(c->r, KIND_OF(duration));
+    for (const struct match *m; (m = matches_next(&times));)
         if (ratio_finite(m->low) && !(c->r->words.at[m->words.last].scope & NOT_SPENT)
             && (looks_back(c, "recap_time", m->words) || after_wait(c, m))
             && !said_with(c, "total", m->words))

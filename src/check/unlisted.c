@@ -53,8 +53,8 @@ static void check_unlisted(struct checker *c, const struct sentence *s, const st
 void find_unlisted(struct checker *c)
 {
     for (const struct sentence *s = NULL; (s = next_sentence(c, s));) {
-        struct walk lines = walk_sentence(c->r, s, KIND_OF(line));
-        for (const struct match *m; (m = walk_next(&lines));)
+        struct matches lines = matches_of(c->r, s, KIND_OF(line));
+        for (const struct match *m; (m = matches_next(&lines));)
             check_unlisted(c, s, m);
     }
 }

@@ -57,8 +57,8 @@ static bool sized(const struct checker *c, const struct ingredient *line)
 static bool told_next(const struct checker *c, const struct ingredient *line)
 {
     const struct sentence *s = food_word(c, line) ? sentence_of(c->r, line->id) : NULL;
-    struct walk amounts = walk_sentence(c->r, s, KIND_OF(amount));
-    for (const struct match *m; (m = walk_next(&amounts));) {
+    struct matches amounts = matches_of(c->r, s, KIND_OF(amount));
+    for (const struct match *m; (m = matches_next(&amounts));) {
         const struct word *last = &c->r->words.at[m->words.last];
         struct said_amount said;
         if (m->words.first != line->id + 1)
@@ -118,8 +118,8 @@ bool lacks_measure(const struct checker *c, const struct ingredient *line)
  * run-down that named the pepper only. False when there are none. */
 static bool vague_said(const struct checker *c, const struct ingredient *line, struct span *where)
 {
-    struct walk lines = walk_words(c->r, c->dish->words, KIND_OF(line));
-    for (const struct match *m; (m = walk_next(&lines));) {
+    struct matches lines = matches_among(c->r, c->dish->words, KIND_OF(line));
+    for (const struct match *m; (m = matches_next(&lines));) {
         struct said_amount said;
         const struct entry *e = entry_at(c->r, match_slot(m, SLOT_food));
         if (!e || !in_dish(c, m->words.first)

@@ -116,8 +116,8 @@ struct text amount_words(const struct checker *c, const struct ingredient *line)
     size_t nearest = SIZE_MAX;
     if (has_number(c, line->words))
         return said_words(c->r, line->words);
-    struct walk amounts = walk_all(c->r, KIND_OF(amount));
-    for (const struct match *m; (m = walk_next(&amounts));) {
+    struct matches amounts = matches_all(c->r, KIND_OF(amount));
+    for (const struct match *m; (m = matches_next(&amounts));) {
         size_t far =
             m->words.first > line->id ? m->words.first - line->id : line->id - m->words.first;
         if (far >= nearest || !ratio_equal(m->low, line->amount.min)

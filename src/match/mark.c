@@ -6,7 +6,7 @@
 #include "match/clause.h"
 #include "match/resume.h"
 #include "match/scope.h"
-#include "match/walk.h"
+#include "match/matches.h"
 
 /* A story that begins within so many words is what its whole sentence tells. */
 #define STORY_WORDS 4
@@ -172,8 +172,8 @@ static void go_on_with_story(struct recording *r, struct sentence *s)
 
 void mark_scopes(struct recording *r, struct sentence *s)
 {
-    struct walk all = walk_sentence(r, s, KINDS_ALL);
-    for (const struct match *m; (m = walk_next(&all));) {
+    struct matches all = matches_of(r, s, KINDS_ALL);
+    for (const struct match *m; (m = matches_next(&all));) {
         unsigned scope = scope_of(m->rule->kind, r->words.at[m->words.last].entry);
         if (!scope || (text_is(m->rule->option, "past") && tells_of_dish(r, s, m))
             || (text_is(m->rule->option, "story") && tells_of_this(r, s, m)))

@@ -3,7 +3,7 @@
 #include "match/reach.h"
 
 #include "match/clause.h"
-#include "match/walk.h"
+#include "match/matches.h"
 
 static bool is_any_verb(unsigned char tag)
 {

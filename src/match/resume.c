@@ -5,7 +5,7 @@
 #include <stdint.h>
 
 #include "match/capture.h"
-#include "match/walk.h"
+#include "match/matches.h"
 
 /* "A teaspoon of salt", "two onions", and not "an onion", which any story may have. */
 static bool counts(const struct match *line)
@@ -93,8 +93,8 @@ size_t list_resumes(const struct recording *r, const struct sentence *s, const s
                     struct span scope)
 {
     size_t last = scope.last;
-    struct walk lines = walk_sentence(r, s, KIND_OF(line));
-    for (const struct match *line; (line = walk_next(&lines));) {
+    struct matches lines = matches_of(r, s, KIND_OF(line));
+    for (const struct match *line; (line = matches_next(&lines));) {
         if (line->words.first <= m->words.last || line->words.first > last)
             continue;
         const size_t end = end_before(r, m, line);

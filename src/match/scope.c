@@ -4,7 +4,7 @@
 
 #include "match/clause.h"
 #include "match/reach.h"
-#include "match/walk.h"
+#include "match/matches.h"
 
 /* Where captions have no full stops, what looks like one sentence is several: a condition or a
  * story reaches so many words at most. */
@@ -205,8 +205,8 @@ static size_t until_end(const struct recording *r, const struct sentence *s, con
     for (size_t i = m->words.last; i < last; i++)
         if (r->words.at[i].after == AFTER_COMMA)
             last = i;
-    struct walk lines = walk_sentence(r, s, KIND_OF(line));
-    for (const struct match *line; (line = walk_next(&lines));)
+    struct matches lines = matches_of(r, s, KIND_OF(line));
+    for (const struct match *line; (line = matches_next(&lines));)
         if (line->words.first > m->words.last + 1 && line->words.first <= last)
             last = line->words.first - 1; /* not of "until a drop of water skates" */
     return last;

@@ -2,7 +2,7 @@
  * SPDX-License-Identifier: MIT */
 #include "write/write.h"
 
-#include "match/walk.h"
+#include "match/matches.h"
 
 static void put_words(struct buffer *b, const struct recording *r, struct span words)
 {
@@ -69,8 +69,8 @@ static void put_sentence(struct buffer *b, const struct recording *r, const stru
     buffer_put_char(b, '\n');
     for (size_t i = s->first; i <= s->last && i < r->words.count; i++)
         put_word(b, r, w, i);
-    struct walk all = walk_sentence(r, s, KINDS_ALL);
-    for (const struct match *m; (m = walk_next(&all));)
+    struct matches all = matches_of(r, s, KINDS_ALL);
+    for (const struct match *m; (m = matches_next(&all));)
         put_match(b, r, m);
 }
 

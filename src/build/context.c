@@ -202,61 +202,11 @@ static bool is_place(const struct builder *b, struct text place, uint64_t heat, 
     if (!place.length || place.at[0] != CONDITION)
         return text_equal(place, b->group) || names(b, place, verb);
     place = text_slice(place, 1, place.length);
-    if (text_is(place, "boils"))
-        return heat & MARK_OF(boils);
-    if (text_is(place, "ovens"))
-        return is_in_oven(b, heat);
-    if (text_is(place, "grills"))
-        return is_grilling(b, heat);
-    if (text_is(place, "covered"))
-        return heat & MARK_OF(boils) && last_marks(b) & (MARK_OF(brief) | MARK_OF(changes));
-    if (text_is(place, "briefly"))
-        return (heat & MARK_OF(boils) && is_brief_time(b)) || (is_frying(b, heat) && is_moment(b));
-    if (text_is(place, "wetted"))
-        return is_frying(b, heat) && is_wetted(b);
-    if (text_is(place, "lidded"))
-        return (is_frying(b, heat) || (is_wetted(b) && !(heat & MARK_OF(ovens)))) && is_lidded(b);
-    if (text_is(place, "oiled"))
-        return is_oiled(b, heat);
-    if (text_is(place, "sided"))
-        return is_sided(b, heat);
-    if (text_is(place, "panned"))
-        return is_frying(b, heat) && last_marks(b) & (MARK_OF(puts) | MARK_OF(heats));
-    if (text_is(place, "baking"))
-        return says_time(b) && (is_in_oven(b, heat) || goes_in_oven(b, heat));
-    if (text_is(place, "baked"))
-        return is_in_oven(b, heat) && !is_too_short(b);
-    if (text_is(place, "goes in"))
-        return goes_in_oven(b, heat);
-    if (text_is(place, "fries"))
-        return is_frying(b, heat);
-    if (text_is(place, "cold"))
-        return says_cold(b);
-    if (text_is(place, "cools"))
-        return gets_cold(b);
-    if (text_is(place, "proves"))
-        return is_proving(b);
-    if (text_is(place, "rested"))
-        return heat & MARK_OF(waits) && !(heat & MARK_OF(cold)) && names_optional(b);
-    if (text_is(place, "raw"))
-        return says_time(b) && lies_raw(b);
-    if (text_is(place, "soaking"))
-        return is_soaking(b);
-    if (text_is(place, "off"))
-        return is_taken_off(b);
-    if (text_is(place, "meat for the knife"))
-        return waits_for_knife(b) && has_raw_meat(b->dish);
-    if (text_is(place, "for the knife"))
-        return waits_for_knife(b);
-    if (text_is(place, "on paper"))
-        return is_on_paper(b);
-    if (text_is(place, "fat behind"))
-        return has_fat_behind(b, verb);
-    if (text_is(place, "returned"))
-        return is_returned(b, verb);
-    if (text_is(place, "side"))
-        return is_laid(b, verb);
-    return text_is(place, "finish") && ends_on_top(b, verb) && !is_poured(b);
+#define PLACE(name, holds)    \
+    if (text_is(place, name)) \
+        return holds;
+#include "build/place.def"
+    return false;
 }
 
 /* The row's action for `said` here; `said` itself when none fits. */

@@ -1,6 +1,6 @@
 #!/usr/bin/env python3
 """Checks the English lexicon: the files' format, words listed twice, counts, and how many of the foods, actions
-and preparations that people wrote in gold files it knows; also the table of sounds.
+and preparations that people wrote in gold files it knows; also the table of sounds, and the places of context-actions.
 
   check_lexicon.py [--lines FILE] [--missing]
 
@@ -46,7 +46,7 @@ LEAST_GOLD_FOODS, LEAST_GOLD_ACTIONS, LEAST_GOLD_PREPS, LEAST_LINE_FOODS = 0.97,
 def names_of(path, macro):
     """The first arguments of a macro in a .def file."""
     with open(path, encoding="utf-8") as file:
-        return set(re.findall(r"^%s\((\w+)" % macro, file.read(), re.MULTILINE))
+        return set(re.findall(r'^%s\("?([\w ]+)' % macro, file.read(), re.MULTILINE))
 
 
 # The checks ------------------------------------------------------------------------------------------------------
@@ -183,6 +183,14 @@ def check_sounds(checks, rows):
     checks.add_share("misheard words near what was said", len(pairs) - len(far), far, LEAST_MISHEARD)
 
 
+def check_places(checks):
+    """The conditions of context-actions.tsv: one that is misspelt would never hold."""
+    with open(os.path.join(PACK, "context-actions.tsv"), encoding="utf-8") as file:
+        asked = {row[1][1:] for row in csv.reader(file, delimiter="\t") if len(row) > 1 and row[1].startswith("@")}
+    odd = sorted(asked ^ names_of(os.path.join(ROOT, "src", "build", "place.def"), "PLACE"))
+    checks.add("%d conditions of context-actions.tsv, all of place.def" % len(asked), asked and not odd, odd)
+
+
 def check_lines(checks, known, path):
     with open(path, encoding="utf-8") as file:
         rows = list(csv.DictReader(file, delimiter="\t", quoting=csv.QUOTE_NONE))
@@ -217,6 +225,7 @@ def main():
     check_units(checks, rows, scorer)
     check_gold(checks, known, scorer)
     check_sounds(checks, rows)
+    check_places(checks)
     if options.lines and os.path.exists(options.lines):
         check_lines(checks, known, options.lines)
     else:

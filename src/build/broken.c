@@ -9,23 +9,17 @@
 /* Words of such an aside at most. */
 #define ASIDE_WORDS 8
 
+/* Of these is what an amount is of. */
+static const bool THINGS[TAG_CODES] = {
+    [TAG_IT] = true,      [TAG_THE] = true,   [TAG_EXTRACT] = true,
+    [TAG_COUNTER] = true, [TAG_PART] = true,  [TAG_DISH] = true,
+    [TAG_VESSEL] = true,  [TAG_EATER] = true, [TAG_REST] = true};
+
 /* Whether what stands behind "of" is what the amount is of, or why it is said at all. */
 static bool names_thing(const struct builder *b, size_t i)
 {
-    switch (chunk_tag(&b->chunks, i)) {
-    case TAG_IT:
-    case TAG_THE:
-    case TAG_EXTRACT:
-    case TAG_COUNTER:
-    case TAG_PART:
-    case TAG_DISH:
-    case TAG_VESSEL:
-    case TAG_EATER:
-    case TAG_REST:
-        return true;
-    default:
-        return i < b->chunks.count && is_step_word(b, &b->chunks.at[i], "reason");
-    }
+    return THINGS[chunk_tag(&b->chunks, i)]
+           || (i < b->chunks.count && is_step_word(b, &b->chunks.at[i], "reason"));
 }
 
 /* "A tablespoon of, because tinned tomatoes are sharp": what was taken for a food is none. */

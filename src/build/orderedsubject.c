@@ -60,23 +60,15 @@ static enum verdict after_the(const struct asked *q)
                      && (is_done_by_thing(q->b, q->i, q->marks) || is_order(q->b, q->i)));
 }
 
+static const bool BEFORE_NOUN[TAG_CODES] = {
+    [TAG_TO] = true,    [TAG_THE] = true,    [TAG_ARTICLE] = true,
+    [TAG_OF] = true,    [TAG_AMOUNT] = true, [TAG_VAGUE] = true,
+    [TAG_EATER] = true, [TAG_WHOLE] = true,  [TAG_BESIDE] = true};
+
 /* "A chop", "two whisks", "of beat": a thing */
 static enum verdict is_noun(const struct asked *q)
 {
-    switch (q->before) {
-    case TAG_TO:
-    case TAG_THE:
-    case TAG_ARTICLE:
-    case TAG_OF:
-    case TAG_AMOUNT:
-    case TAG_VAGUE:
-    case TAG_EATER:
-    case TAG_WHOLE:
-    case TAG_BESIDE:
-        return NO;
-    default:
-        return is_noun_behind(q->b, q->i) ? NO : PASS;
-    }
+    return BEFORE_NOUN[q->before] || is_noun_behind(q->b, q->i) ? NO : PASS;
 }
 
 /* What a food may do with nothing behind: "the onions go in", "it simmers". */

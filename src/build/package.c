@@ -60,37 +60,15 @@ void give_same_package(const struct builder *b, struct ingredient *line)
     }
 }
 
-/* "Drained, that's a", "from the shop,", "my one is": what may stand between a package and how much
- * it holds, told by itself. */
-static bool may_tell_size(const struct word *w)
-{
-    switch (w->tag) {
-    case TAG_THE:
-    case TAG_ARTICLE:
-    case TAG_THERE:
-    case TAG_SO:
-    case TAG_AND:
-    case TAG_IT:
-    case TAG_ME:
-    case TAG_WILL: /* "the big can" */
-    case TAG_BE:
-    case TAG_ONES:
-    case TAG_HEDGE:
-    case TAG_DONE:
-    case TAG_OTHER:
-    case TAG_FROM:
-    case TAG_INTO: /* "in there" */
-    case TAG_PLACE:
-    case TAG_SIZE:
-    case TAG_STATE:
-    case TAG_FULLNESS:
-    case TAG_CONTAINER:
-    case TAG_INSIDE:
-        return true;
-    default:
-        return false;
-    }
-}
+/* "Drained, that's a", "from the shop,", "my one is", "the big can", "in there": what may stand
+ * between a package and how much it holds, told by itself. */
+static const bool BEFORE_SIZE[TAG_CODES] = {
+    [TAG_THE] = true,   [TAG_ARTICLE] = true, [TAG_THERE] = true,    [TAG_SO] = true,
+    [TAG_AND] = true,   [TAG_IT] = true,      [TAG_ME] = true,       [TAG_WILL] = true,
+    [TAG_BE] = true,    [TAG_ONES] = true,    [TAG_HEDGE] = true,    [TAG_DONE] = true,
+    [TAG_OTHER] = true, [TAG_FROM] = true,    [TAG_INTO] = true,     [TAG_PLACE] = true,
+    [TAG_SIZE] = true,  [TAG_STATE] = true,   [TAG_FULLNESS] = true, [TAG_CONTAINER] = true,
+    [TAG_INSIDE] = true};
 
 /* "A can of milk, the big can, 350 mils": so near it needs no "that's". */
 #define SIZE_NEAR_WORDS 6
@@ -113,7 +91,7 @@ bool tells_size_of_package(const struct builder *b, const struct chunk *c,
     bool is = c->first - last <= SIZE_NEAR_WORDS;
     for (size_t i = last + 1; i < c->first; i++) {
         const struct word *w = &b->r->words.at[i];
-        if (!may_tell_size(w))
+        if (!BEFORE_SIZE[w->tag])
             return false;
         is |= w->tag == TAG_THERE || w->tag == TAG_BE;
     }

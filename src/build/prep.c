@@ -51,31 +51,17 @@ static bool is_share(const struct chunk *c)
     return c->match && c->match->rule->kind == RULE_share;
 }
 
+/* A heat too: "medium". */
+static const bool AMONG_PREPS[TAG_CODES] = {
+    [TAG_DONE] = true, [TAG_MANNER] = true,  [TAG_STATE] = true, [TAG_SIZE] = true,
+    [TAG_HEAT] = true, [TAG_MEASURE] = true, [TAG_AND] = true,   [TAG_BE] = true,
+    [TAG_NOT] = true,  [TAG_OTHER] = true,   [TAG_SORRY] = true, [TAG_WHOLE] = true,
+    [TAG_EACH] = true, [TAG_THE] = true,     [TAG_THERE] = true};
+
 /* Whether a chunk may stand among the preparations of a food without ending them. */
 static bool passes(const struct chunk *c)
 {
-    if (is_share(c) || is_sort(c))
-        return true;
-    switch (c->tag) {
-    case TAG_DONE:
-    case TAG_MANNER:
-    case TAG_STATE:
-    case TAG_SIZE:
-    case TAG_HEAT: /* "medium" */
-    case TAG_MEASURE:
-    case TAG_AND:
-    case TAG_BE:
-    case TAG_NOT:
-    case TAG_OTHER:
-    case TAG_SORRY:
-    case TAG_WHOLE:
-    case TAG_EACH:
-    case TAG_THE:
-    case TAG_THERE:
-        return true;
-    default:
-        return false;
-    }
+    return is_share(c) || is_sort(c) || AMONG_PREPS[c->tag];
 }
 
 /* "Cut on the bias", "cut small": "cut" alone says nothing. */

@@ -10,34 +10,18 @@
 #define TOOL_CHUNKS 9
 
 /* What may stand in such words before the tool. */
+static const bool LEADS_TO_TOOL[TAG_CODES] = {
+    [TAG_THE] = true,   [TAG_THERE] = true, [TAG_ARTICLE] = true,  [TAG_ME] = true,
+    [TAG_YOU] = true,   [TAG_WILL] = true,  [TAG_HAVE] = true,     [TAG_IT] = true,
+    [TAG_STATE] = true, [TAG_SIZE] = true,  [TAG_FULLNESS] = true, [TAG_MANNER] = true,
+    [TAG_OF] = true,    [TAG_INTO] = true,  [TAG_WITH] = true,     [TAG_PART] = true,
+    [TAG_SIDE] = true,  [TAG_AND] = true,   [TAG_OTHER] = true};
+
 static bool may_lead(const struct builder *b, const struct chunk *c)
 {
-    switch (c->tag) {
-    case TAG_THE:
-    case TAG_THERE:
-    case TAG_ARTICLE:
-    case TAG_ME:
-    case TAG_YOU:
-    case TAG_WILL:
-    case TAG_HAVE:
-    case TAG_IT:
-    case TAG_STATE:
-    case TAG_SIZE:
-    case TAG_FULLNESS:
-    case TAG_MANNER:
-    case TAG_OF:
-    case TAG_INTO:
-    case TAG_WITH:
-    case TAG_PART:
-    case TAG_SIDE:
-    case TAG_AND:
-    case TAG_OTHER:
-        return true;
-    case TAG_ACTION:
-        return chunk_marks(c) & MARK_OF(light) || is_step_word(b, c, "uses");
-    default:
-        return false;
-    }
+    return LEADS_TO_TOOL[c->tag]
+           || (c->tag == TAG_ACTION
+               && (chunk_marks(c) & MARK_OF(light) || is_step_word(b, c, "uses")));
 }
 
 /* "On", "with", "through", "I use": leads to the tool. */

@@ -3,59 +3,20 @@
  * SPDX-License-Identifier: MIT */
 #include "build/writer.h"
 
-/* Whether a noun may stand behind a word with this tag: an unknown word there is one. */
-static bool leads_to_noun(unsigned char tag)
-{
-    switch (tag) {
-    case TAG_THE:
-    case TAG_ARTICLE:
-    case TAG_SIZE:
-    case TAG_STATE:
-    case TAG_OTHER:
-    case TAG_NUMBER:
-    case TAG_INTO:
-    case TAG_WITH:
-    case TAG_OF:
-    case TAG_EACH:
-    case TAG_WHOLE:
-    case TAG_FROM:
-    case TAG_AT:
-    case TAG_OR:
-    case TAG_LIKE:
-    case TAG_DONE:
-    case TAG_FULLNESS:
-    case TAG_MORE:
-    case TAG_VAGUE:
-    case TAG_AMOUNT:
-    case TAG_REST:
-    case TAG_PART:
-    case TAG_HEAT:
-    case TAG_TOOL:
-    case TAG_VESSEL:
-        return true;
-    default:
-        return false;
-    }
-}
+/* Behind words of these tags a noun may stand: an unknown word there is one. */
+static const bool NOUN_BEHIND[TAG_CODES] = {
+    [TAG_THE] = true,      [TAG_ARTICLE] = true, [TAG_SIZE] = true,  [TAG_STATE] = true,
+    [TAG_OTHER] = true,    [TAG_NUMBER] = true,  [TAG_INTO] = true,  [TAG_WITH] = true,
+    [TAG_OF] = true,       [TAG_EACH] = true,    [TAG_WHOLE] = true, [TAG_FROM] = true,
+    [TAG_AT] = true,       [TAG_OR] = true,      [TAG_LIKE] = true,  [TAG_DONE] = true,
+    [TAG_FULLNESS] = true, [TAG_MORE] = true,    [TAG_VAGUE] = true, [TAG_AMOUNT] = true,
+    [TAG_REST] = true,     [TAG_PART] = true,    [TAG_HEAT] = true,  [TAG_TOOL] = true,
+    [TAG_VESSEL] = true};
 
-/* Whether a phrase that an article opened is still without its noun before a word with this tag. */
-static bool lacks_noun(unsigned char tag)
-{
-    switch (tag) {
-    case TAG_INTO:
-    case TAG_AND:
-    case TAG_IT:
-    case TAG_UNTIL:
-    case TAG_FOR:
-    case TAG_WITH:
-    case TAG_THERE:
-    case TAG_ME:
-    case TAG_YOU:
-        return true;
-    default:
-        return false;
-    }
-}
+/* Before words of these tags a phrase that an article opened is still without its noun. */
+static const bool NO_NOUN[TAG_CODES] = {
+    [TAG_INTO] = true, [TAG_AND] = true,   [TAG_IT] = true, [TAG_UNTIL] = true, [TAG_FOR] = true,
+    [TAG_WITH] = true, [TAG_THERE] = true, [TAG_ME] = true, [TAG_YOU] = true};
 
 /* "Put the": an article, or a word like "big", that ends its phrase. */
 static bool is_cut_off(const struct writer *w, size_t i, size_t end)
@@ -69,7 +30,7 @@ static bool is_cut_off(const struct writer *w, size_t i, size_t end)
            && (w->b->chunks.at[n].tag == TAG_SIZE || w->b->chunks.at[n].tag == TAG_STATE
                || w->b->chunks.at[n].tag == TAG_FULLNESS))
         n++;
-    return n == end || lacks_noun(w->b->chunks.at[n].tag);
+    return n == end || NO_NOUN[w->b->chunks.at[n].tag];
 }
 
 /* "Or it'll stick", "before you cut it": a clause of its own, up to a comma. */
@@ -103,7 +64,7 @@ static bool looks_odd(const struct writer *w, size_t i, size_t begin, size_t end
     unsigned char before = i > begin ? c[-1].tag : 0, next = i + 1 < end ? c[1].tag : 0;
     switch (c->tag) {
     case TAG_OTHER:
-        return !c->entry && !leads_to_noun(before) && !is_step_word(w->b, c, "particle")
+        return !c->entry && !NOUN_BEHIND[before] && !is_step_word(w->b, c, "particle")
                && !tells_how(w, i, end, before);
     case TAG_ME:
     case TAG_YOU:
@@ -114,7 +75,7 @@ static bool looks_odd(const struct writer *w, size_t i, size_t begin, size_t end
     case TAG_SERVE:
         return true;
     case TAG_ACTION:
-        return !said_verb(w->b, i).action.length && !leads_to_noun(before) && before != TAG_TO
+        return !said_verb(w->b, i).action.length && !NOUN_BEHIND[before] && before != TAG_TO
                && next != TAG_SIDE && !entry_as(w->b->r->words.at[c->last].readings, TAG_STATE);
     default:
         return is_cut_off(w, i, end);

@@ -103,6 +103,10 @@ static struct text object_form(const struct writer *w, size_t i, size_t end)
     return joined ? said->key : entry_shown(c->entry); /* "everything's" */
 }
 
+static const bool BEFORE_FOR[TAG_CODES] = {
+    [TAG_IT] = true,    [TAG_LINE] = true, [TAG_PART] = true, [TAG_VESSEL] = true,
+    [TAG_PLACE] = true, [TAG_OVEN] = true, [TAG_THE] = true,  [TAG_MANNER] = true};
+
 /* Whether "for" belongs before the time in chunk `i`: "blend it, 2 minutes", but not "in 5
  * minutes", "an hour before". */
 static bool wants_for(const struct writer *w, size_t i, size_t begin)
@@ -120,20 +124,9 @@ static bool wants_for(const struct writer *w, size_t i, size_t begin)
         return false;
     if (i > 1 && chunk_marks(&w->b->chunks.at[i - 2]) & MARK_OF(light))
         return false; /* "give it five minutes" */
-    switch (w->b->chunks.at[i - 1].tag) {
-    case TAG_IT:
-    case TAG_LINE:
-    case TAG_PART:
-    case TAG_VESSEL:
-    case TAG_PLACE:
-    case TAG_OVEN:
-    case TAG_THE:
-    case TAG_MANNER:
-        return true;
-    default:
-        return w->b->r->words.at[w->b->chunks.at[i - 1].last].after == AFTER_COMMA
-               && w->b->chunks.at[i - 1].tag != TAG_DURATION;
-    }
+    const struct chunk *before = &w->b->chunks.at[i - 1];
+    return BEFORE_FOR[before->tag]
+           || (w->b->r->words.at[before->last].after == AFTER_COMMA && before->tag != TAG_DURATION);
 }
 
 /* "Melt it and, or it'll burn": an "and" whose verb was left out. */

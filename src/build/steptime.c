@@ -67,24 +67,15 @@ bool say_told_time(struct writer *w, size_t begin, size_t time, size_t end)
     return true;
 }
 
-/* Whether the words of chunk `i` only lead to a time: "for", "and give it". */
+/* Words that only lead to a time: "for", "and give it". */
+static const bool LEADS_TO_TIME[TAG_CODES] = {
+    [TAG_FOR] = true, [TAG_HEDGE] = true, [TAG_AND] = true,   [TAG_SO] = true,  [TAG_IT] = true,
+    [TAG_YOU] = true, [TAG_ME] = true,    [TAG_THERE] = true, [TAG_WILL] = true};
+
 static bool leads_to_time(const struct writer *w, size_t i)
 {
     const struct chunk *c = &w->b->chunks.at[i];
-    switch (c->tag) {
-    case TAG_FOR:
-    case TAG_HEDGE:
-    case TAG_AND:
-    case TAG_SO:
-    case TAG_IT:
-    case TAG_YOU:
-    case TAG_ME:
-    case TAG_THERE:
-    case TAG_WILL:
-        return true;
-    default:
-        return c->tag == TAG_ACTION && chunk_marks(c) & MARK_OF(light);
-    }
+    return LEADS_TO_TIME[c->tag] || (c->tag == TAG_ACTION && chunk_marks(c) & MARK_OF(light));
 }
 
 size_t lead_of_time(const struct writer *w, size_t begin, size_t time)

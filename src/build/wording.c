@@ -83,19 +83,8 @@ static bool is_pronoun_one(const struct builder *b, const struct match *number)
         return ratio_equal(number->low, RATIO(1));
     if (b->r->words.at[number->words.first].tag == TAG_ARTICLE) /* "a ball", but "1 cup" */
         return !is_measure(word_tag(b->r, b->sentence, next));
-    switch (word_tag(b->r, b->sentence, next)) {
-    case TAG_UNIT:
-    case TAG_TIME:
-    case TAG_COUNTER:
-    case TAG_CONTAINER:
-    case TAG_LENGTH:
-    case TAG_DEGREE:
-    case TAG_AND:
-    case TAG_VAGUE:
-        return false;
-    default:
-        return true;
-    }
+    unsigned char behind = word_tag(b->r, b->sentence, next);
+    return !is_counted(behind) && behind != TAG_AND;
 }
 
 /* "Let's say", "roughly", "like" before a number: all are "about". `*i` becomes the last word of

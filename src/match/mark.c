@@ -11,33 +11,19 @@
 /* A story that begins within so many words is what its whole sentence tells. */
 #define STORY_WORDS 4
 
+static const unsigned short SCOPES[RULE_KINDS] = {
+    [RULE_unreal] = SCOPE_UNREAL,   [RULE_supposed] = SCOPE_SUPPOSED,
+    [RULE_negated] = SCOPE_NEGATED, [RULE_instead] = SCOPE_INSTEAD,
+    [RULE_until] = SCOPE_UNTIL,     [RULE_optional] = SCOPE_OPTIONAL,
+    [RULE_beside] = SCOPE_BESIDE,   [RULE_garnish] = SCOPE_GARNISH,
+    [RULE_taste] = SCOPE_TASTE,     [RULE_yield] = SCOPE_YIELD,
+};
+
+/* "For garnish" says so, "over the top" may be part of the dish. */
 static unsigned scope_of(enum rule_kind kind, const struct entry *said)
 {
-    switch (kind) {
-    case RULE_unreal:
-        return SCOPE_UNREAL;
-    case RULE_supposed:
-        return SCOPE_SUPPOSED;
-    case RULE_negated:
-        return SCOPE_NEGATED;
-    case RULE_instead:
-        return SCOPE_INSTEAD;
-    case RULE_until:
-        return SCOPE_UNTIL;
-    case RULE_optional:
-        return SCOPE_OPTIONAL;
-    case RULE_beside:
-        return SCOPE_BESIDE;
-    case RULE_garnish: /* "for garnish" says so, "over the top" may be part of the dish */
-        return said && said->marks & MARK_OF(garnishes) ? SCOPE_GARNISH | SCOPE_ADORNS
-                                                        : SCOPE_GARNISH;
-    case RULE_taste:
-        return SCOPE_TASTE;
-    case RULE_yield:
-        return SCOPE_YIELD;
-    default:
-        return 0;
-    }
+    bool adorns = kind == RULE_garnish && said && said->marks & MARK_OF(garnishes);
+    return SCOPES[kind] | (adorns ? SCOPE_ADORNS : 0U);
 }
 
 /* "I added two cups of flour", "I minced those earlier": told as done, but of this dish. A story

@@ -23,37 +23,13 @@ static size_t word_before(const struct recording *r, size_t first, size_t i)
 }
 
 /* What the words behind belong to: "he always put | two eggs in", "a pan with | two cups of". */
-static bool governs(unsigned char tag)
-{
-    switch (tag) {
-    case TAG_ACTION:
-    case TAG_DOING:
-    case TAG_HAVE:
-    case TAG_BE:
-    case TAG_THERE:
-    case TAG_NOT:
-    case TAG_OR:
-    case TAG_AND:
-    case TAG_OF:
-    case TAG_TO:
-    case TAG_FOR:
-    case TAG_WITH:
-    case TAG_AT:
-    case TAG_INTO:
-    case TAG_FROM:
-    case TAG_LIKE:
-    case TAG_THE:
-    case TAG_ARTICLE:
-    case TAG_IF:
-    case TAG_UNTIL:
-    case TAG_INSTEAD:
-    case TAG_HEDGE:
-    case TAG_MORE:
-        return true;
-    default:
-        return false;
-    }
-}
+static const bool GOVERNS[TAG_CODES] = {
+    [TAG_ACTION] = true,  [TAG_DOING] = true,   [TAG_HAVE] = true, [TAG_BE] = true,
+    [TAG_THERE] = true,   [TAG_NOT] = true,     [TAG_OR] = true,   [TAG_AND] = true,
+    [TAG_OF] = true,      [TAG_TO] = true,      [TAG_FOR] = true,  [TAG_WITH] = true,
+    [TAG_AT] = true,      [TAG_INTO] = true,    [TAG_FROM] = true, [TAG_LIKE] = true,
+    [TAG_THE] = true,     [TAG_ARTICLE] = true, [TAG_IF] = true,   [TAG_UNTIL] = true,
+    [TAG_INSTEAD] = true, [TAG_HEDGE] = true,   [TAG_MORE] = true};
 
 /* "It's not a museum | a hundred grams of sugar", "she wrote it on the wall | two cups of flour":
  * a caption, or what a comma divides, that begins with an amount is the next thing of the list. */
@@ -61,7 +37,7 @@ static bool begins_anew(const struct recording *r, const struct match *m, const 
                         size_t i)
 {
     const struct word *w = &r->words.at[i];
-    if (governs(w->tag))
+    if (GOVERNS[w->tag])
         return false;
     return w->cue != r->words.at[line->words.first].cue
            || (w->after >= AFTER_COMMA && counts(line)
@@ -72,7 +48,7 @@ static bool begins_anew(const struct recording *r, const struct match *m, const 
 static bool adds_to_list(const struct recording *r, const struct match *m, const struct match *line,
                          size_t i)
 {
-    return counts(line) && !governs(r->words.at[i].tag)
+    return counts(line) && !GOVERNS[r->words.at[i].tag]
            && (m->rule->kind == RULE_negated
                || !span_has_tag(r, (struct span){m->words.last, i}, TAG_FOOD));
 }

@@ -4,26 +4,15 @@
 
 #define JOINED_COST 5 /* words put together, for each word after the first */
 
+static const bool DOUBTFUL[TAG_CODES] = {
+    [TAG_OTHER] = true,   [TAG_ACTION] = true,  [TAG_DOING] = true,    [TAG_DONE] = true,
+    [TAG_COUNTER] = true, [TAG_TOOL] = true,    [TAG_FULLNESS] = true, [TAG_VESSEL] = true,
+    [TAG_PLACE] = true,   [TAG_EXTRACT] = true, [TAG_FOOD] = true,     [TAG_PART] = true,
+    [TAG_DISH] = true};
+
 bool may_be_wrong(const struct word *w)
 {
-    switch (w->tag) {
-    case TAG_OTHER:
-    case TAG_ACTION:
-    case TAG_DOING:
-    case TAG_DONE:
-    case TAG_COUNTER:
-    case TAG_TOOL:
-    case TAG_FULLNESS:
-    case TAG_VESSEL:
-    case TAG_PLACE:
-    case TAG_EXTRACT:
-    case TAG_FOOD:
-    case TAG_PART:
-    case TAG_DISH:
-        return w->key.length > 2 && !ratio_known(w->rare->number);
-    default:
-        return false;
-    }
+    return DOUBTFUL[w->tag] && w->key.length > 2 && !ratio_known(w->rare->number);
 }
 
 bool never_wrong(const struct hearing *h, size_t row)

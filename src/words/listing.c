@@ -7,25 +7,11 @@ static unsigned char tag_at(const struct endings *e, size_t unit)
     return unit < e->units.count ? e->units.at[unit].tag : (unsigned char) TAG_OTHER;
 }
 
-static bool counts(unsigned char tag)
-{
-    switch (tag) {
-    case TAG_NUMBER:
-    case TAG_ONES:
-    case TAG_TEENS:
-    case TAG_TENS:
-    case TAG_HUNDRED:
-    case TAG_THOUSAND:
-    case TAG_FRACTION:
-    case TAG_DOZEN:
-    case TAG_ARTICLE:
-    case TAG_AND: /* "one and a half" */
-    case TAG_HEDGE:
-        return true;
-    default:
-        return false;
-    }
-}
+/* A number has such words, "and" too: "one and a half". */
+static const bool COUNTS[TAG_CODES] = {
+    [TAG_NUMBER] = true,  [TAG_ONES] = true,     [TAG_TEENS] = true,    [TAG_TENS] = true,
+    [TAG_HUNDRED] = true, [TAG_THOUSAND] = true, [TAG_FRACTION] = true, [TAG_DOZEN] = true,
+    [TAG_ARTICLE] = true, [TAG_AND] = true,      [TAG_HEDGE] = true};
 
 static bool measures(unsigned char tag)
 {
@@ -43,7 +29,7 @@ static size_t amount_begin(const struct endings *e, size_t first, size_t last)
     size_t begin = last;
     if (!measures(tag_at(e, last)))
         return last + 1;
-    while (begin > first && counts(tag_at(e, begin - 1)))
+    while (begin > first && COUNTS[tag_at(e, begin - 1)])
         begin--;
     if (begin < last && tag_at(e, begin) == TAG_AND)
         begin++;
@@ -93,7 +79,7 @@ static size_t food_end(const struct endings *e, size_t i)
 static size_t amount_end(const struct endings *e, size_t i)
 {
     size_t end = i;
-    while (counts(tag_at(e, end)))
+    while (COUNTS[tag_at(e, end)])
         end++;
     return end > i && measures(tag_at(e, end)) ? end : i - 1;
 }

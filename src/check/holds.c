@@ -106,38 +106,43 @@ bool cooked_before(const struct checker *c, struct text marks)
     return false;
 }
 
-/* The last food before the word that has one of the marks, or any where there are none; NULL when
- * there is none near. */
-static const struct word *food_word_before(const struct checker *c, size_t word, uint64_t marks)
+/* The foods named before the word, from behind: `*i` begins as the word; NULL: no more so near. */
+static const struct word *next_food(const struct checker *c, size_t word, size_t *i)
 {
-    size_t least = word > NEAR_WORDS ? word - NEAR_WORDS : 0;
-    for (size_t i = word; i-- > least;) {
-        const struct word *w = &c->r->words.at[i];
-        if (w->tag == TAG_FOOD && w->entry && w->entry->marks & marks)
+    while (*i > 0 && *i + NEAR_WORDS > word) {
+        const struct word *w = &c->r->words.at[--*i];
+        if (w->tag == TAG_FOOD && w->entry)
             return w;
     }
     return NULL;
 }
 
+/* The last food before the word that has one of the marks, or any where there are none; NULL when
+ * there is none near. */
+static const struct word *food_word_before(const struct checker *c, size_t word, uint64_t marks)
+{
+    size_t i = word;
+    for (const struct word *w; (w = next_food(c, word, &i));)
+        if (w->entry->marks & marks)
+            return w;
+    return NULL;
+}
+
 bool food_before(const struct checker *c, struct text marks, size_t word)
 {
-    size_t least = word > NEAR_WORDS ? word - NEAR_WORDS : 0;
-    for (size_t i = word; i-- > least;) {
-        const struct word *w = &c->r->words.at[i];
-        if (w->tag == TAG_FOOD && w->entry && is_one(w->entry->marks, entry_value(w->entry), marks))
+    size_t i = word;
+    for (const struct word *w; (w = next_food(c, word, &i));)
+        if (is_one(w->entry->marks, entry_value(w->entry), marks))
             return true;
-    }
     return false;
 }
 
 bool nearest_food_is(const struct checker *c, struct text marks, size_t word)
 {
-    size_t least = word > NEAR_WORDS ? word - NEAR_WORDS : 0;
-    for (size_t i = word; i-- > least;) {
-        const struct word *w = &c->r->words.at[i];
-        if (w->tag == TAG_FOOD && w->entry && !(w->entry->marks & MARK_OF(water)))
+    size_t i = word;
+    for (const struct word *w; (w = next_food(c, word, &i));)
+        if (!(w->entry->marks & MARK_OF(water)))
             return is_one(w->entry->marks, entry_value(w->entry), marks);
-    }
     return false;
 }
 

@@ -65,11 +65,31 @@ static const struct match *time_meant(const struct checker *c, const match_list 
     return NULL;
 }
 
+/* A time that is told in place of another one, and where. */
+struct instead {
+    struct amount count;
+    struct span words;
+};
+
+/* Whether one that is comparable is told in a part of a sentence; false where `time` is NULL. */
+static bool tells_instead(const struct checker *c, const struct match *time, struct span within,
+                          struct instead *told)
+{
+    return time && ratio_finite(time->high)
+           && bare_time(c, within, time_unit(c, time), &told->count, &told->words)
+           && comparable(time, &told->count);
+}
+
+static void report_instead(struct checker *c, const struct instead *told, const struct match *time)
+{
+    REPORT(c, said_otherwise, subject_words(c, told->words), said_words(c->r, time->words));
+}
+
 /* "I said twenty-five, it was more like thirty-five". */
 static void check_gave(struct checker *c, const match_list *times, const struct sentence *s)
 {
-    struct span where, took, number;
-    struct amount count;
+    struct span where, took;
+    struct instead told;
     if (!said_find(&c->sayings, c->r, "gave_time", (struct span){s->first, s->last}, &where))
         return;
     struct span said = {where.last, where.last + 1 < s->last ? where.last + 1 : s->last};
@@ -82,19 +102,17 @@ static void check_gave(struct checker *c, const match_list *times, const struct 
     }
     if (rest.last > said.last + TOOK_WORDS)
         rest.last = said.last + TOOK_WORDS;
-    if (!time || rest.first > rest.last || !said_find(&c->sayings, c->r, "really_took", rest, &took)
-        || !bare_time(c, (struct span){took.last + 1, next->last}, time_unit(c, time), &count,
-                      &number)
-        || as_long(time, &count) || !comparable(time, &count))
-        return;
-    REPORT(c, said_otherwise, subject_words(c, number), said_words(c->r, time->words));
+    if (rest.first <= rest.last && said_find(&c->sayings, c->r, "really_took", rest, &took)
+        && tells_instead(c, time, (struct span){took.last + 1, next->last}, &told)
+        && !as_long(time, &told.count))
+        report_instead(c, &told, time);
 }
 
 /* "Forty minutes. What have I got it written down as? It says thirty-five." */
 static void check_written(struct checker *c, const match_list *times, const struct sentence *s)
 {
-    struct span where, number;
-    struct amount count;
+    struct span where;
+    struct instead told;
     const struct match *last = NULL;
     size_t from = s->first > ASKED_WORDS ? s->first - ASKED_WORDS : 0;
     if (!said_find(&c->sayings, c->r, "written_time", (struct span){from, s->last}, &where)
@@ -103,12 +121,9 @@ static void check_written(struct checker *c, const match_list *times, const stru
     for (size_t i = 0; i < times->count && times->at[i]->words.last < where.first; i++)
         if (where.first - times->at[i]->words.last <= WRITTEN_WORDS)
             last = times->at[i];
-    if (!last || !ratio_finite(last->high)
-        || !bare_time(c, (struct span){where.last + 1, s->last}, time_unit(c, last), &count,
-                      &number)
-        || number.first > where.last + 2 || as_long(last, &count) || !comparable(last, &count))
-        return;
-    REPORT(c, said_otherwise, subject_words(c, number), said_words(c->r, last->words));
+    if (tells_instead(c, last, (struct span){where.last + 1, s->last}, &told)
+        && told.words.first <= where.last + 2 && !as_long(last, &told.count))
+        report_instead(c, &told, last);
 }
 
 /* "They get fifteen minutes. I'm putting the timer on for thirty": nothing else is spoken of
@@ -116,22 +131,19 @@ static void check_written(struct checker *c, const match_list *times, const stru
 #define TIMER_WORDS 16
 static void check_timer(struct checker *c, const match_list *times, const struct sentence *s)
 {
-    struct span where, number;
-    struct amount count;
+    struct span where;
+    struct instead told;
     const struct match *last = NULL;
     if (!said_find(&c->sayings, c->r, "sets_timer", (struct span){s->first, s->last}, &where)
         || where.last >= s->last)
         return;
     for (size_t i = 0; i < times->count && times->at[i]->words.last < where.first; i++)
         last = times->at[i];
-    if (!last || !ratio_finite(last->high) || last->words.last + TIMER_WORDS < where.first
-        || span_has_tag(c->r, (struct span){last->words.last + 1, where.first}, TAG_FOOD)
-        || !bare_time(c, (struct span){where.last + 1, s->last}, time_unit(c, last), &count,
-                      &number)
-        || number.first > where.last + 2 || ratio_compare(count.min, last->high) <= 0
-        || !comparable(last, &count))
-        return;
-    REPORT(c, said_otherwise, subject_words(c, number), said_words(c->r, last->words));
+    if (tells_instead(c, last, (struct span){where.last + 1, s->last}, &told)
+        && last->words.last + TIMER_WORDS >= where.first
+        && !span_has_tag(c->r, (struct span){last->words.last + 1, where.first}, TAG_FOOD)
+        && told.words.first <= where.last + 2 && ratio_compare(told.count.min, last->high) > 0)
+        report_instead(c, &told, last);
 }
 
 /* Whether the sentence names an oven. */
@@ -145,8 +157,8 @@ static bool of_oven(const struct checker *c, const struct sentence *s)
 #define SUM_WORDS 3
 static void check_more(struct checker *c, const match_list *times, const struct sentence *s)
 {
-    struct span where, number;
-    struct amount count;
+    struct span where;
+    struct instead told;
     const struct match *last = NULL;
     if (!said_find(&c->sayings, c->r, "needs_longer", (struct span){s->first, s->last}, &where)
         || where.last >= s->last)
@@ -154,13 +166,11 @@ static void check_more(struct checker *c, const match_list *times, const struct 
     for (size_t i = 0; i < times->count && times->at[i]->words.last < where.first; i++)
         if (!of_oven(c, s) || of_oven(c, sentence_of(c->r, times->at[i]->words.first)))
             last = times->at[i];
-    if (!last || !ratio_finite(last->high)
-        || !bare_time(c, (struct span){where.last + 1, s->last}, time_unit(c, last), &count,
-                      &number)
-        || match_over(c->r, s, number, KIND_OF(duration)) || number.first > where.last + SUM_WORDS
-        || ratio_compare(count.min, last->high) <= 0 || !comparable(last, &count))
-        return;
-    REPORT(c, said_otherwise, subject_words(c, number), said_words(c->r, last->words));
+    if (tells_instead(c, last, (struct span){where.last + 1, s->last}, &told)
+        && !match_over(c->r, s, told.words, KIND_OF(duration))
+        && told.words.first <= where.last + SUM_WORDS
+        && ratio_compare(told.count.min, last->high) > 0)
+        report_instead(c, &told, last);
 }
 
 void find_told_times(struct checker *c)

@@ -93,6 +93,25 @@ void add_matches(struct checker *c, uint64_t kinds, unsigned not_in, match_list 
     }
 }
 
+bool number_in(const struct checker *c, const struct sentence *s, struct span where,
+               struct amount *count)
+{
+    struct matches numbers = matches_of(c->r, s, KIND_OF(number));
+    for (const struct match *m; (m = matches_next(&numbers));) {
+        if (m->words.first < where.first || m->words.last > where.last)
+            continue;
+        *count = (struct amount){true, m->low, m->high, TEXT_EMPTY, false};
+        return true;
+    }
+    for (size_t i = where.first; i <= where.last; i++) {
+        const struct word *w = &c->r->words.at[i]; /* digits, which no rule reads */
+        *count = (struct amount){true, w->rare->number, w->rare->number, TEXT_EMPTY, false};
+        if (w->tag == TAG_NUMBER && ratio_finite(w->rare->number))
+            return true;
+    }
+    return false;
+}
+
 bool first_number(const struct checker *c, const struct sentence *s, struct span within,
                   struct amount *count, struct span *where)
 {

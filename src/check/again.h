@@ -66,19 +66,4 @@ bool time_said(const struct checker *c, const struct match *time);
 /* "Four minutes a side": said once and cooked twice. */
 bool each_side(const struct checker *c, const struct match *time);
 
-/* One file each. */
-void find_heats_again(struct checker *c);
-void find_times_again(struct checker *c);
-void find_sums_again(struct checker *c);
-void find_told_times(struct checker *c);
-void find_pieces_again(struct checker *c);
-void find_portions(struct checker *c);
-void find_known_again(struct checker *c);
-void find_bare_again(struct checker *c);
-void find_two_measures(struct checker *c);
-void find_proportions(struct checker *c);
-void find_retold(struct checker *c);
-void find_remembered(struct checker *c);
-void find_absent_again(struct checker *c);
-
 #endif

@@ -13,7 +13,7 @@ struct text reading_words(const struct checker *c, const char *reading, const st
     const struct table *t = pack_table(c->k, "readings");
     for (size_t row = 0; t && row < t->rows; row++)
         if (text_is(table_cell(t, row, 0), reading))
-            return fill(c, table_cell(t, row, 1), blanks, count);
+            return filled(c, table_cell(t, row, 1), blanks, count);
     return TEXT_EMPTY;
 }
 void ask_which(struct checker *c, struct span words, struct text one, struct text other)
@@ -261,5 +261,4 @@ void find_ambiguous(struct checker *c)
         for (const struct sentence *s = NULL; (s = sentence_next(c->r, c->parts.at[n], s));)
             if (!(s->flags & SENTENCE_QUESTION))
                 find_in(c, s);
-    check_scales(c);
 }

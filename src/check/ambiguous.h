@@ -16,7 +16,4 @@ struct text reading_words(const struct checker *c, const char *reading, const st
 void ask_which(struct checker *c, struct span words, struct text one, struct text other);
 struct text shown_number(const struct checker *c, double n);
 
-/* scales.c: "the oven's at two twenty", and nothing that tells whether that is hot. */
-void check_scales(struct checker *c);
-
 #endif

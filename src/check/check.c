@@ -78,20 +78,8 @@ bool check_recipes(struct recording *r, const struct pack *k, const struct ingre
         return false;
     for (size_t i = 0; i < r->dishes.count; i++) {
         look_at(c, i);
-        find_unmeasured(c);
-        find_unlisted(c);
-        find_dusting(c);
-        find_spoons(c);
-        find_missing(c);
-        find_misheard(c);
-        find_unused(c);
-        find_contradictions(c);
-        find_unsafe(c);
-        find_implausible(c);
-        find_editorial(c);
-        find_stumbles(c);
-        find_ambiguous(c);
-        find_unlike_list(c);
+#define FINDER(name) find_##name(c);
+#include "check/finders.def"
     }
     if (r->findings.count)
         qsort(r->findings.at, r->findings.count, sizeof *r->findings.at, by_weight);

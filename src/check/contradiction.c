@@ -38,25 +38,6 @@ static void check_recap(struct checker *c, const struct sentence *s, const struc
     report_otherwise(c, m->words, entry_shown(food), in.dish, in.other);
 }
 
-bool number_in(const struct checker *c, const struct sentence *s, struct span where,
-               struct amount *count)
-{
-    struct matches numbers = matches_of(c->r, s, KIND_OF(number));
-    for (const struct match *m; (m = matches_next(&numbers));) {
-        if (m->words.first < where.first || m->words.last > where.last)
-            continue;
-        *count = (struct amount){true, m->low, m->high, TEXT_EMPTY, false};
-        return true;
-    }
-    for (size_t i = where.first; i <= where.last; i++) {
-        const struct word *w = &c->r->words.at[i]; /* digits, which no rule reads */
-        *count = (struct amount){true, w->rare->number, w->rare->number, TEXT_EMPTY, false};
-        if (w->tag == TAG_NUMBER && ratio_finite(w->rare->number))
-            return true;
-    }
-    return false;
-}
-
 /* "All six of the | chicken thighs". */
 static void check_count(struct checker *c, const struct sentence *s, struct span where)
 {
@@ -153,7 +134,7 @@ static void check_sentence(struct checker *c, const struct sentence *s)
 }
 
 /* "So all six of the chicken thighs": amounts in a sentence that looks back. */
-static void find_amounts_again(struct checker *c)
+void find_amounts_again(struct checker *c)
 {
     const struct span talk = talk_near(c);
     for (const struct sentence *s = NULL; (s = sentence_next(c->r, talk, s));)
@@ -214,7 +195,7 @@ static bool either(const struct checker *c, const struct match *a, const struct 
     return b->words.first <= a->words.last + OR_WORDS && span_has_tag(c->r, between, TAG_OR);
 }
 
-static void find_yields(struct checker *c)
+void find_yields_again(struct checker *c)
 {
     match_list yields = {0};
     add_matches(c, KIND_OF(yield), SCOPE_NOT_DONE, &yields);
@@ -225,22 +206,4 @@ static void find_yields(struct checker *c)
                         ratio_double(b->high)))
             REPORT(c, said_otherwise, subject_words(c, b->words), said_words(c->r, a->words));
     }
-}
-
-void find_contradictions(struct checker *c)
-{
-    find_heats_again(c);
-    find_times_again(c);
-    find_sums_again(c);
-    find_told_times(c);
-    find_amounts_again(c);
-    find_known_again(c);
-    find_bare_again(c);
-    find_two_measures(c);
-    find_proportions(c);
-    find_retold(c);
-    find_remembered(c);
-    find_yields(c);
-    find_pieces_again(c);
-    find_absent_again(c);
 }

@@ -250,7 +250,6 @@ void find_editorial(struct checker *c)
 {
     find_title_foods(c);
     find_set_aside(c);
-    find_portions(c);
     find_preheat(c);
     find_whole_time(c);
     find_two_names(c);

@@ -24,7 +24,7 @@ void report_rule(struct checker *c, const struct safety_rule *rule, struct subje
 {
     struct text publication = TEXT_EMPTY, blanks[] = {what.about, value};
     rule_published(c, rule_cell(rule, RULE_SOURCE), &publication);
-    struct text why = fill(c, rule_cell(rule, RULE_WHY), blanks, 2),
+    struct text why = filled(c, rule_cell(rule, RULE_WHY), blanks, 2),
                 suggest = rule_cell(rule, RULE_SUGGEST);
     bool named = !text_equal(what.about, said_words(c->r, what.words));
     struct finding *f =

@@ -57,8 +57,8 @@ struct text said_words(const struct recording *r, struct span words)
     return out;
 }
 
-struct text fill(const struct checker *c, struct text words, const struct text *blanks,
-                 size_t count)
+struct text filled(const struct checker *c, struct text words, const struct text *blanks,
+                   size_t count)
 {
     return fill_blanks(c->r->arena, words, blanks, count);
 }
@@ -84,8 +84,8 @@ struct finding *report(struct checker *c, enum finding_case which, struct subjec
     f->words = what.words;
     f->about = what.about;
     f->said = said_words(c->r, what.words);
-    f->why = fill(c, row->why, blanks, count + 1);
-    f->suggest = fill(c, row->suggest, blanks, count + 1);
+    f->why = filled(c, row->why, blanks, count + 1);
+    f->suggest = filled(c, row->suggest, blanks, count + 1);
     f->source = TEXT_EMPTY;
     return f;
 }

@@ -78,8 +78,8 @@ struct subject_of subject_step(const struct recording *r, const struct step *ste
 struct text said_words(const struct recording *r, struct span words);
 
 /* The pack's words with blanks filled in. Arena. */
-struct text fill(const struct checker *c, struct text words, const struct text *blanks,
-                 size_t count);
+struct text filled(const struct checker *c, struct text words, const struct text *blanks,
+                   size_t count);
 /* What the lexicon says of the step's main action: marks. */
 uint64_t step_marks(const struct checker *c, const struct step *s);
 /* How many of `unit` an amount in `said_unit` is; negative where the two measure different things.
@@ -125,21 +125,9 @@ struct span talk_near(const struct checker *c);
 /* The dish's words, and those around it that no dish has: talk there may be of this one. */
 struct span talk_around(const struct checker *c);
 
-/* One file a family. Each looks at c->dish. */
-void find_unmeasured(struct checker *c);
-void find_unlisted(struct checker *c);
-void find_dusting(struct checker *c);
-void find_spoons(struct checker *c);
-void find_missing(struct checker *c);
-void find_misheard(struct checker *c);
-void find_unused(struct checker *c);
-void find_contradictions(struct checker *c);
-void find_unsafe(struct checker *c);
-void find_implausible(struct checker *c);
-void find_editorial(struct checker *c);
-void find_stumbles(struct checker *c);
-void find_ambiguous(struct checker *c);
-void find_unlike_list(struct checker *c);
+/* In the families' files. Each looks at c->dish. */
+#define FINDER(name) void find_##name(struct checker *c);
+#include "check/finders.def"
 
 /* What the list says of the line's food where it gives an amount; NULL where it gives none. */
 const struct listed *listed_amount(const struct checker *c, const struct ingredient *line);

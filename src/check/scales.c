@@ -57,7 +57,7 @@ static bool weighs_in_grams(const struct recording *r)
     return grams >= GRAMS_LEAST;
 }
 
-void check_scales(struct checker *c)
+void find_scales(struct checker *c)
 {
     for (size_t i = 0; i < c->dish->steps.count; i++)
         for (size_t n = 0; n < c->dish->steps.at[i].temperatures.count; n++) {

@@ -21,7 +21,7 @@ static void report_amount(struct checker *c, enum finding_case which, const stru
     struct text blanks[] = {l->said, arena_format(c->r->arena, "%u", l->line)};
     f->level = LEVEL_NOTE;
     f->why =
-        arena_format(c->r->arena, "%.*s %.*s", TEXT(f->why), TEXT(fill(c, row->why, blanks, 2)));
+        arena_format(c->r->arena, "%.*s %.*s", TEXT(f->why), TEXT(filled(c, row->why, blanks, 2)));
     f->suggest = row->suggest;
 }
 

@@ -208,45 +208,53 @@ static size_t next_sentence(const struct recording *r, const struct dish *d,
     return next;
 }
 
+/* What sentence `n` tells of the dish, which it need not be part of. */
+static void read_for_dish(struct builder *b, const struct elsewhere *e, size_t n)
+{
+    const struct recording *r = b->r;
+    const struct sentence *s = &r->sentences.at[n];
+    const bool inside = dish_has_sentence(b->dish, s);
+    if (inside)
+        read_sentence(b, s);
+    else if (e->heated[n] == b->dish)
+        read_heat(b, s);
+    if (yield_is_of(r, b->dish, e->named[n], inside))
+        build_yield(b, s);
+    else if (s->last < r->dishes.at[0].words.first || yield_is_shared(r, s))
+        share_yield(b, s);
+}
+
+static void build_recipe(struct builder *b, const struct elsewhere *e)
+{
+    const struct recording *r = b->r;
+    reserve_room(r, b->dish);
+    for (size_t n = 0; (n = next_sentence(r, b->dish, e, n)) < r->sentences.count; n++)
+        read_for_dish(b, e, n);
+    settle_steps(b);
+    drop_questions(b->dish);
+    guess_preps(b);
+    name_parts(b);
+    write_steps(b);
+}
+
 bool build_recipes(struct recording *r, const struct pack *k, struct problems *p)
 {
     (void) p;
-    const char scale = recording_scale(r, k);
-    const bool drops = drops_units(r);
-    const struct phrasals phrasals = phrasals_load(r->arena, k);
-    struct verb_memo *memo = arena_alloc(r->arena, sizeof *memo);
     const struct elsewhere elsewhere = find_elsewhere(r);
+    const struct builder any = {.r = r,
+                                .k = k,
+                                .step_words = pack_table(k, "step-words"),
+                                .step_odds = pack_table(k, "step-odds"),
+                                .prep_odds = pack_table(k, "prep-odds"),
+                                .prep_foods = pack_table(k, "prep-foods"),
+                                .memo = arena_alloc(r->arena, sizeof(struct verb_memo)),
+                                .phrasals = phrasals_load(r->arena, k),
+                                .scale = recording_scale(r, k),
+                                .drops_units = drops_units(r)};
     for (size_t i = 0; i < r->dishes.count; i++) {
-        struct builder b = {.r = r,
-                            .k = k,
-                            .step_words = pack_table(k, "step-words"),
-                            .step_odds = pack_table(k, "step-odds"),
-                            .prep_odds = pack_table(k, "prep-odds"),
-                            .prep_foods = pack_table(k, "prep-foods"),
-                            .memo = memo,
-                            .phrasals = phrasals,
-                            .dish = &r->dishes.at[i],
-                            .scale = scale,
-                            .drops_units = drops};
-        reserve_room(r, b.dish);
-        for (size_t n = 0; (n = next_sentence(r, b.dish, &elsewhere, n)) < r->sentences.count;
-             n++) {
-            bool inside = dish_has_sentence(b.dish, &r->sentences.at[n]);
-            if (inside)
-                read_sentence(&b, &r->sentences.at[n]);
-            else if (elsewhere.heated[n] == b.dish)
-                read_heat(&b, &r->sentences.at[n]);
-            if (yield_is_of(r, b.dish, elsewhere.named[n], inside))
-                build_yield(&b, &r->sentences.at[n]);
-            else if (r->sentences.at[n].last < r->dishes.at[0].words.first
-                     || yield_is_shared(r, &r->sentences.at[n]))
-                share_yield(&b, &r->sentences.at[n]);
-        }
-        settle_steps(&b);
-        drop_questions(b.dish);
-        guess_preps(&b);
-        name_parts(&b);
-        write_steps(&b);
+        struct builder b = any;
+        b.dish = &r->dishes.at[i];
+        build_recipe(&b, &elsewhere);
     }
     return true;
 }

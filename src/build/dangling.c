@@ -162,6 +162,52 @@ void build_depth(struct builder *b, const struct chunk *c)
         set_said(line, &said);
 }
 
+/* Of what goes into the dish. */
+static bool is_amount_here(const struct builder *b, const struct chunk *c, size_t index)
+{
+    bool from = index && b->chunks.at[index - 1].tag == TAG_FROM
+                && span_has_tag(b->r, c->match->words, TAG_CONTAINER); /* "out of a jar" */
+    bool pieces = index && pieces_end(b, index - 1) == index;          /* "cut into eight wedges" */
+    bool portions = index + 1 < b->chunks.count
+                    && b->chunks.at[index + 1].tag == TAG_BY; /* "a spoon at a time" */
+    return !is_left_out(c) && c->match->rule->kind == RULE_amount && !pieces && !from && !portions;
+}
+
+static bool is_told_again(const struct builder *b, const struct chunk *c, size_t index,
+                          const struct ingredient *line)
+{
+    return line->amount.known
+           && (is_sum(b, line, index) || is_taken_back(b, line, c->first) || is_actual(b, line, c));
+}
+
+static bool is_told_late(const struct builder *b, const struct chunk *c, size_t index,
+                         const struct ingredient *line)
+{
+    return !line->amount.known && !line->to_taste && is_of_it(b, index + 1)
+           && said_at(b, c->first) - b->last_said < DELAY_SECONDS;
+}
+
+/* Gives the amount to the line, as its own, its package's or another portion's. */
+static void settle_amount(struct builder *b, const struct chunk *c, size_t index,
+                          struct ingredient *line, struct said_amount *said)
+{
+    if (is_told_again(b, c, index, line))
+        give_amount(b, line, c, index, said);
+    else if (said->more || is_more(b, index))
+        add_again(b, c, said);
+    else if (is_package_of(b, c, index, line, said) || is_size_of_package(b, c, index, line, said)
+             || tells_size_of_package(b, c, line, said))
+        give_package(b, line, index, said);
+    else if (sizes_spoons(b, line, c, said))
+        give_amount(b, line, c, index, said);
+    else if (is_for_each(b, index + 1))
+        give_each(b, said);
+    else if (weighs_one(b, c, index, line, said) || is_told_late(b, c, index, line))
+        give_amount(b, line, c, index, said);
+    else if (is_named_again(b, c, index) && is_of_it(b, index + 1))
+        add_named_again(b, c, behind_of_it(b, index), said);
+}
+
 /* An amount with no food beside it: "another cup", "that was four cups, by the way", "how much? A
  * spoon." */
 void build_amount(struct builder *b, const struct chunk *c, size_t index)
@@ -170,40 +216,14 @@ void build_amount(struct builder *b, const struct chunk *c, size_t index)
     struct ingredient *line = last_line(b);
     if (line && c->match->rule->kind == RULE_vague && !is_left_out(c))
         give_vague(b, line, c, index);
-    bool from = index && b->chunks.at[index - 1].tag == TAG_FROM
-                && span_has_tag(b->r, c->match->words, TAG_CONTAINER); /* "out of a jar" */
-    bool pieces = index && pieces_end(b, index - 1) == index;          /* "cut into eight wedges" */
-    bool portions = index + 1 < b->chunks.count
-                    && b->chunks.at[index + 1].tag == TAG_BY; /* "a spoon at a time" */
-    if (is_left_out(c) || c->match->rule->kind != RULE_amount || pieces || from || portions)
+    if (!is_amount_here(b, c, index))
         return;
     read_amount(b->r, b->sentence, c->match, &said);
     if (is_of_it(b, index + 1) && build_piece_food(b, c, (struct span){c->first, c->last}, &said))
         return;
     keep_broken(b, index, &said);
-    if (!line)
-        return;
-    if (build_other_sort(b, c, index, &said))
-        return;
-    bool sum = line->amount.known && is_sum(b, line, index);
-    if (sum || ((is_taken_back(b, line, c->first) || is_actual(b, line, c)) && line->amount.known))
-        give_amount(b, line, c, index, &said);
-    else if (said.more || is_more(b, index))
-        add_again(b, c, &said);
-    else if (is_package_of(b, c, index, line, &said) || is_size_of_package(b, c, index, line, &said)
-             || tells_size_of_package(b, c, line, &said))
-        give_package(b, line, index, &said);
-    else if (sizes_spoons(b, line, c, &said))
-        give_amount(b, line, c, index, &said);
-    else if (is_for_each(b, index + 1))
-        give_each(b, &said);
-    else if (weighs_one(b, c, index, line, &said))
-        give_amount(b, line, c, index, &said);
-    else if (!line->amount.known && !line->to_taste && is_of_it(b, index + 1)
-             && said_at(b, c->first) - b->last_said < DELAY_SECONDS)
-        give_amount(b, line, c, index, &said);
-    else if (is_named_again(b, c, index) && is_of_it(b, index + 1))
-        add_named_again(b, c, behind_of_it(b, index), &said);
+    if (line && !build_other_sort(b, c, index, &said))
+        settle_amount(b, c, index, line, &said);
 }
 
 void ask_line(struct builder *b, const struct chunk *c)

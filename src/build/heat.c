@@ -199,6 +199,24 @@ static bool counts_something(const struct builder *b, const struct chunk *c)
            && b->r->words.at[c->last].after < AFTER_COMMA;
 }
 
+static bool is_too_low(const struct temperature *t, double value)
+{
+    bool bath = text_is(t->of, "water") && value >= WATER_LEAST;
+    return (value < BARE_LEAST && !bath) || (text_is(t->of, "oven") && value < OVEN_LEAST);
+}
+
+/* As it was said; NULL leaves it to what the recording has elsewhere. */
+static void set_scale(struct temperature *t, const struct entry *scale, double value)
+{
+    if (scale && scale->tag == TAG_GAS) {
+        t->unit = 'G';
+        t->of = TEXT_OF("oven");
+    } else if (scale) {
+        t->fan = text_is(entry_value(scale), "fan");
+        t->unit = is_celsius(scale) && !(t->fan && value >= OVEN_F_LEAST) ? 'C' : 'F';
+    }
+}
+
 bool read_temperature(const struct builder *b, const struct chunk *c, struct temperature *out)
 {
     const struct match *m = c->match;
@@ -223,18 +241,9 @@ bool read_temperature(const struct builder *b, const struct chunk *c, struct tem
              && (value < BARE_OVEN_LEAST || !is_multiple_of_twenty_five(out->value)
                  || counts_something(b, c)))
         return false;
-    bool bath = text_is(out->of, "water") && value >= WATER_LEAST;
-    if (value < BARE_LEAST && !bath && !(scale && scale->tag == TAG_GAS))
+    if (!(scale && scale->tag == TAG_GAS) && is_too_low(out, value))
         return false;
-    if (text_is(out->of, "oven") && value < OVEN_LEAST && !(scale && scale->tag == TAG_GAS))
-        return false;
-    if (scale && scale->tag == TAG_GAS) {
-        out->unit = 'G';
-        out->of = TEXT_OF("oven");
-    } else if (scale) {
-        out->fan = text_is(entry_value(scale), "fan");
-        out->unit = is_celsius(scale) && !(out->fan && value >= OVEN_F_LEAST) ? 'C' : 'F';
-    }
+    set_scale(out, scale, value);
     settle(b, out);
     return !(bare || clock) || is_possible(out);
 }

@@ -98,6 +98,14 @@ static bool is_done_meanwhile(const struct builder *b, size_t i)
     return begins && (ends || has_object(b, i) || next == TAG_UNTIL || next == TAG_WITH);
 }
 
+/* "All I'm doing is folding it in", "you should be stirring that", but not "it'll be bubbling":
+ * what stands before the "be" of a verb that is going on. */
+static bool is_told_to_be(const struct builder *b, const struct chunk *c)
+{
+    return c->tag == TAG_OPENER || (c->tag == TAG_DOING && chunk_marks(c) & MARK_OF(light))
+           || (c->tag == TAG_WILL && !is_step_word(b, c, "foretells"));
+}
+
 /* "you're whisking the whole while", "keep stirring", "I've whisked that". */
 static bool is_going_on(const struct builder *b, size_t i)
 {
@@ -118,14 +126,8 @@ static bool is_going_on(const struct builder *b, size_t i)
     if (i > 2 && (b->chunks.at[i - 2].tag == TAG_YOU || b->chunks.at[i - 2].tag == TAG_ME)
         && is_step_word(b, &b->chunks.at[i - 3], "after"))
         return false; /* "before you go cutting it" */
-    if (c->tag == TAG_DOING && before->tag == TAG_BE && i > 1
-        && (b->chunks.at[i - 2].tag == TAG_OPENER
-            || (b->chunks.at[i - 2].tag == TAG_DOING
-                && chunk_marks(&b->chunks.at[i - 2]) & MARK_OF(light))))
-        return true; /* "all I'm doing is folding it in" */
-    if (c->tag == TAG_DOING && before->tag == TAG_BE && i > 1 && b->chunks.at[i - 2].tag == TAG_WILL
-        && !is_step_word(b, &b->chunks.at[i - 2], "foretells"))
-        return true; /* "you should be stirring that", but not "it'll be bubbling" */
+    if (c->tag == TAG_DOING && before->tag == TAG_BE && i > 1 && is_told_to_be(b, &before[-1]))
+        return true;
     if (c->tag == TAG_DOING && (before->tag == TAG_THERE || before->tag == TAG_BE))
         return chunk_marks(c)
                & (MARK_OF(puts) | MARK_OF(takes) | MARK_OF(ovens)); /* "that's coming out" */

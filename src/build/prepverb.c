@@ -101,26 +101,16 @@ static struct text broken_into(struct builder *b, size_t verb, size_t food)
     return done ? with_pieces(b, done, food, end) : TEXT_EMPTY;
 }
 
-struct text prepared(struct builder *b, size_t verb, size_t food, uint64_t sorts)
+/* "Cut it up small", "cut it really thin": how, in the chunks from `next` on. */
+static struct text cut_so(struct builder *b, const struct entry *done, size_t next)
 {
-    const struct entry *done = prepared_as(b, verb, sorts);
-    if (!done)
-        return broken_into(b, verb, food);
-    size_t end = pieces_end(b, food), next = food + 1;
-    struct text word = end && done->marks & MARK_OF(pieces)
-                           ? pieces_word(b, pieces_begin(b, food), end)
-                           : TEXT_EMPTY;
-    if (end)
-        return word.length ? word : with_pieces(b, done, food, end);
-    if (!(done->marks & MARK_OF(pieces)))
-        return plain_participle(b, done);
     while (next < b->chunks.count && b->chunks.at[next].tag == TAG_OTHER
            && is_step_word(b, &b->chunks.at[next], "particle"))
-        next++; /* "cut it up small" */
+        next++;
     const struct chunk *last = next < b->chunks.count ? &b->chunks.at[next] : NULL;
     if (last && last->tag == TAG_MANNER && next + 1 < b->chunks.count
         && b->chunks.at[next + 1].tag == TAG_STATE)
-        last++; /* "cut it really thin" */
+        last++;
     struct text thin = last && last->tag == TAG_STATE && last->entry
                            ? step_text(b->k, "pieces", entry_value(last->entry))
                            : TEXT_EMPTY;
@@ -134,6 +124,20 @@ struct text prepared(struct builder *b, size_t verb, size_t food, uint64_t sorts
             b->r->arena, "%.*s %.*s", TEXT(plain_participle(b, done)),
             TEXT(printed_prep(b, b->chunks.at[next].first, b->chunks.at[next].last)));
     return done->words_count > 1 ? entry_shown(done) : TEXT_EMPTY; /* "cut in half" */
+}
+
+struct text prepared(struct builder *b, size_t verb, size_t food, uint64_t sorts)
+{
+    const struct entry *done = prepared_as(b, verb, sorts);
+    if (!done)
+        return broken_into(b, verb, food);
+    size_t end = pieces_end(b, food);
+    struct text word = end && done->marks & MARK_OF(pieces)
+                           ? pieces_word(b, pieces_begin(b, food), end)
+                           : TEXT_EMPTY;
+    if (end)
+        return word.length ? word : with_pieces(b, done, food, end);
+    return done->marks & MARK_OF(pieces) ? cut_so(b, done, food + 1) : plain_participle(b, done);
 }
 
 /* Whether chunk `i` is a verb that prepares the food at chunk `food`, or stands between such verbs.

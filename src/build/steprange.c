@@ -151,6 +151,23 @@ void write_within(struct writer *w, size_t begin, size_t end, void say(struct wr
     w->end = last;
 }
 
+/* Chunk `i`, and the comma or hyphen behind it. */
+static void say_in_range(struct writer *w, size_t i, size_t end)
+{
+    const struct chunk *c = &w->b->chunks.at[i];
+    const struct word *last = &w->b->r->words.at[c->last];
+    if (c->tag == TAG_INTO && (i + 1 == end || last->after >= AFTER_COMMA))
+        prose_word(&w->p, last->key, false); /* "whisk it in" */
+    else if (c->tag == TAG_IT)
+        prose_word(&w->p, object_form(w, i, end), false);
+    else
+        say_chunk(w->b, w->s, &w->p, c);
+    if (last->after == AFTER_COMMA)
+        prose_comma(&w->p);
+    else if (last->after == AFTER_HYPHEN)
+        prose_hyphen(&w->p);
+}
+
 void say_range(struct writer *w, size_t begin, size_t end)
 {
     size_t until = w->b->chunks.count; /* where a sign of doneness becomes talk */
@@ -171,16 +188,6 @@ void say_range(struct writer *w, size_t begin, size_t end)
             prose_uncomma(&w->p);
             prose_word(&w->p, step_word(w->b->k, "for"), true);
         }
-        bool alone = i + 1 == end || w->b->r->words.at[c->last].after >= AFTER_COMMA;
-        if (c->tag == TAG_INTO && alone)
-            prose_word(&w->p, w->b->r->words.at[c->last].key, false); /* "whisk it in" */
-        else if (c->tag == TAG_IT)
-            prose_word(&w->p, object_form(w, i, end), false);
-        else
-            say_chunk(w->b, w->s, &w->p, c);
-        if (w->b->r->words.at[c->last].after == AFTER_COMMA)
-            prose_comma(&w->p);
-        else if (w->b->r->words.at[c->last].after == AFTER_HYPHEN)
-            prose_hyphen(&w->p);
+        say_in_range(w, i, end);
     }
 }

@@ -73,6 +73,20 @@ static void say_own_place(struct writer *w, const struct chunk *c, struct text a
     prose_word(&w->p, last->key, false);
 }
 
+/* The thing that was said before the verb: "they go in" is "add them". */
+static void say_subject(struct writer *w, size_t subject, size_t verb)
+{
+    bool it = subject + 1 == verb && is_pronoun(w, subject, verb);
+    bool they = it
+                && text_equal(w->b->r->words.at[w->b->chunks.at[subject].last].key,
+                              step_word(w->b->k, "subject"));
+    bool named = it && name_pronoun(w, verb, subject, verb);
+    if (they && !named)
+        prose_word(&w->p, step_word(w->b->k, "object"), false);
+    else if (!named)
+        say_range(w, subject, verb);
+}
+
 /* The verb with the thing that was said before it, if any; `takes`: the foods that wait come in
  * place of the saying's own object. */
 static void say_verb(struct writer *w, const struct said_verb *said, size_t subject, size_t verb,
@@ -99,15 +113,7 @@ static void say_verb(struct writer *w, const struct said_verb *said, size_t subj
         prose_word(&w->p, step_word(w->b->k, "the"), true);
         say_food(w->b, &w->p, &w->b->chunks.at[food], true);
     }
-    bool it = subject + 1 == verb && is_pronoun(w, subject, verb);
-    bool they = it
-                && text_equal(w->b->r->words.at[w->b->chunks.at[subject].last].key,
-                              step_word(w->b->k, "subject"));
-    bool named = it && name_pronoun(w, verb, subject, verb);
-    if (they && !named)
-        prose_word(&w->p, step_word(w->b->k, "object"), false);
-    else if (!named)
-        say_range(w, subject, verb);
+    say_subject(w, subject, verb);
     say_own_place(w, c, action);
 }
 

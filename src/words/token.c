@@ -199,6 +199,33 @@ static void read_number(struct text t, struct token *token)
     }
 }
 
+/* Whether a word begins there: a point does with a digit behind it, ".25". */
+static bool begins_word(struct text t, size_t at, size_t begin, const struct sign *sign)
+{
+    char c = t.at[at];
+    bool point = c == '.' && is_digit_at(t, at + 1) && (at == begin || t.at[at - 1] == ' ');
+    return is_letter(t, at) || is_digit_at(t, at) || c == '%' || point || c == '$'
+           || (sign && (sign->kind == SIGN_FRACTION || sign->kind == SIGN_DEGREE));
+}
+
+/* What one sign between two words tells; `first`: it stands right behind the word. A second hyphen
+ * is a dash. */
+static unsigned char after_sign(struct text t, size_t at, bool first, const struct sign *sign)
+{
+    char c = t.at[at];
+    if (c == ',' || c == ';' || c == ':' || c == '(' || c == ')')
+        return AFTER_COMMA;
+    if (c == '.' || c == '!' || (sign && sign->kind == SIGN_ELLIPSIS))
+        return AFTER_STOP;
+    if (c == '?')
+        return AFTER_QUESTION;
+    if (c == '-')
+        return first ? AFTER_HYPHEN : AFTER_COMMA;
+    if (!sign || sign->kind != SIGN_DASH)
+        return AFTER_SPACE;
+    return first && is_digit_at(t, at + strlen(sign->bytes)) ? AFTER_HYPHEN : AFTER_COMMA;
+}
+
 /* The punctuation between this word and the next; the strongest counts. */
 static unsigned char read_after(struct text t, size_t *at)
 {
@@ -211,24 +238,9 @@ static unsigned char read_after(struct text t, size_t *at)
     for (size_t begin = *at; *at < t.length; (*at)++) {
         char c = t.at[*at];
         const struct sign *sign = sign_at(t, *at);
-        unsigned char now = AFTER_SPACE;
-        bool point = c == '.' && is_digit_at(t, *at + 1) && (*at == begin || t.at[*at - 1] == ' ');
-        if (is_letter(t, *at) || is_digit_at(t, *at) || c == '%' || point || c == '$'
-            || (sign && sign->kind == SIGN_FRACTION) || (sign && sign->kind == SIGN_DEGREE))
+        if (begins_word(t, *at, begin, sign))
             break;
-        if (c == '-' && *at == begin)
-            now = AFTER_HYPHEN;
-        else if (c == ',' || c == ';' || c == ':' || c == '(' || c == ')')
-            now = AFTER_COMMA;
-        else if (c == '.' || c == '!' || (sign && sign->kind == SIGN_ELLIPSIS))
-            now = AFTER_STOP;
-        else if (c == '?')
-            now = AFTER_QUESTION;
-        else if (sign && sign->kind == SIGN_DASH)
-            now = *at == begin && is_digit_at(t, *at + strlen(sign->bytes)) ? AFTER_HYPHEN
-                                                                            : AFTER_COMMA;
-        else if (c == '-' && after == AFTER_SPACE)
-            now = AFTER_COMMA;
+        unsigned char now = after_sign(t, *at, *at == begin, sign);
         if (after == AFTER_HYPHEN && *at > begin && c != '\n' && c != '\r')
             after =
                 AFTER_COMMA; /* a hyphen with a space behind it is a dash; at a line's end not */

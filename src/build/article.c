@@ -5,7 +5,6 @@
 #include "build/wording.h"
 #include "match/capture.h"
 
-/* "a carrot", of which no number nor measure says how many */
 bool is_article_one(const struct chunk *c)
 {
     return c->match && text_is(c->match->rule->option, "one")

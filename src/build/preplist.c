@@ -76,7 +76,6 @@ bool means_several(const struct builder *b, size_t index)
     return it && b->chunks.at[it].entry && b->chunks.at[it].entry->marks & MARK_OF(plural);
 }
 
-/* The first of the lines that stand in one list with `line`, nothing but an "and" between them. */
 struct ingredient *list_of(const struct builder *b, struct ingredient *line)
 {
     while (line > b->dish->ingredients.at) {

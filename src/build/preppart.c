@@ -35,7 +35,6 @@ static bool is_off(const struct builder *b, size_t i)
     return row < t->rows && !table_cell(t, row, table_column(t, "done")).length;
 }
 
-/* "strings off", "with the crusts cut off", "seeds taken out" */
 struct prep_phrase removed_at(const struct builder *b, size_t i)
 {
     const struct chunks *c = &b->chunks;

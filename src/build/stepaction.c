@@ -18,8 +18,6 @@ struct text step_action(const struct writer *w, struct text action)
     return action;
 }
 
-/* How the verb is written: with its particle ("whisk in"), as the saying it is, else as the plain
- * verb. */
 struct text verb_words(const struct chunk *c, struct text action, bool subject)
 {
     struct text shown = entry_shown(c->entry);

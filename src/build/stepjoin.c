@@ -113,7 +113,6 @@ void add_listed(struct builder *b, struct step *s)
         put_action(b, s, add, true, true);
 }
 
-/* The steps from `first` on are new: the list before them is taken up or not. */
 void close_list(struct builder *b, size_t first, bool joins)
 {
     bool list = b->dish->steps.count == first + 1

@@ -16,8 +16,6 @@ bool is_pronoun(const struct writer *w, size_t i, size_t end)
     return tag == TAG_IT || (that && !thing);
 }
 
-/* Whether a verb of several words ends in "in", "on": "goes in" is written "add", and then lacks
- * it. */
 bool is_into(const struct writer *w, size_t verb)
 {
     const struct chunk *c = &w->b->chunks.at[verb];
@@ -35,8 +33,6 @@ static bool has_own_object(const struct writer *w, size_t i, size_t end)
            || tag == TAG_NUMBER || tag == TAG_REST || tag == TAG_WHOLE || tag == TAG_TOOL;
 }
 
-/* Whether the foods that were listed are what this verb is done to: it names none of its own, and
- * is one that foods are readied, mixed or cooked by. */
 bool takes_pending(const struct writer *w, size_t subject, size_t verb, size_t end)
 {
     const uint64_t takes = MARK_OF(puts) | MARK_OF(mixes) | MARK_OF(cuts) | MARK_OF(heats)

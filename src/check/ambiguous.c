@@ -6,7 +6,6 @@
 #include "check/ambiguous.h"
 #include "match/capture.h"
 
-/* The phrase of readings.tsv with its blanks filled in. */
 struct text reading_words(const struct checker *c, const char *reading, const struct text *blanks,
                           size_t count)
 {

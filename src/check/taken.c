@@ -59,8 +59,6 @@ static bool promised(const struct checker *c, size_t verb)
            && (w[-2].tag == TAG_OTHER || w[-2].tag == TAG_FOOD);
 }
 
-/* "I've two onions here, chop them", "so they go over the top": it is used in the same breath;
- * "when it goes in" is a promise. */
 bool taken_up(const struct checker *c, size_t i, size_t last)
 {
     struct span where;

@@ -17,8 +17,6 @@ static bool same_time(const struct match *a, const struct match *b)
 /* What was told longer ago is of a dish that is over, unless it is this one's. */
 #define LONG_AGO_WORDS 400
 
-/* Whether the time was said before, of this dish or another: where dishes lie between each other,
- * the words that look back may be of either. */
 bool time_said(const struct checker *c, const struct match *time)
 {
     const size_t now = time->words.first;

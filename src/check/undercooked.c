@@ -64,7 +64,6 @@ static void check_none(struct checker *c, const struct safety_rule *rule,
     report_rule(c, rule, what, TEXT_EMPTY);
 }
 
-/* The rules that need no words; false where it is none of them. */
 bool checked_alone(struct checker *c, const struct safety_rule *rule)
 {
     const bool low = text_is(rule_cell(rule, RULE_SAID), "low");

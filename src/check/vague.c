@@ -30,7 +30,6 @@ static bool is_serving(const struct checker *c, const struct ingredient *line)
            && span_has_tag(c->r, (struct span){s->first, line->words.first}, TAG_EACH);
 }
 
-/* A cake does not rise by "a bit of" baking powder. */
 bool vague_matters(const struct ingredient *line)
 {
     return line->entry && line->entry->marks & MARK_OF(leavening);
@@ -133,7 +132,6 @@ static bool vague_said(const struct checker *c, const struct ingredient *line, s
     return false;
 }
 
-/* "A little more oil": more than before, and nobody said how much. */
 bool vague_more(const struct checker *c, const struct ingredient *line)
 {
     const struct word *w = food_word(c, line);

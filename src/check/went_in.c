@@ -108,8 +108,6 @@ static bool has_number(const struct checker *c, struct span words)
     return false;
 }
 
-/* The words that say the line's amount: its own, or those elsewhere that it was taken from ("the
- * lamb ... about two kilos"). */
 struct text amount_words(const struct checker *c, const struct ingredient *line)
 {
     struct span words = line->words;

@@ -58,7 +58,6 @@ size_t comma_after(const struct recording *r, const struct sentence *s, size_t m
     return s->last;
 }
 
-/* Whether an amount with its food begins at the word. */
 bool line_begins(const struct recording *r, const struct sentence *s, size_t word)
 {
     return match_at(r, s, word, KIND_OF(line));

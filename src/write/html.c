@@ -16,27 +16,15 @@ static bool is_allowed(utf8proc_int32_t code)
     return code < 0x7F || (code > 0x9F && (code & 0xFFFE) != 0xFFFE);
 }
 
+static const char *const ESCAPES[128] = {
+    ['&'] = "&amp;", ['<'] = "&lt;", ['>'] = "&gt;", ['"'] = "&quot;", ['\''] = "&#39;"};
+
 static void put_character(struct buffer *b, struct text character, utf8proc_int32_t code)
 {
-    switch (code) {
-    case '&':
-        buffer_put_string(b, "&amp;");
-        return;
-    case '<':
-        buffer_put_string(b, "&lt;");
-        return;
-    case '>':
-        buffer_put_string(b, "&gt;");
-        return;
-    case '"':
-        buffer_put_string(b, "&quot;");
-        return;
-    case '\'':
-        buffer_put_string(b, "&#39;");
-        return;
-    default:
+    if (code >= 0 && code < 128 && ESCAPES[code])
+        buffer_put_string(b, ESCAPES[code]);
+    else
         buffer_put(b, character);
-    }
 }
 
 void put_escaped(struct buffer *b, struct text t)
@@ -56,23 +44,15 @@ void put_escaped(struct buffer *b, struct text t)
 
 void put_caption_text(struct buffer *b, struct text t)
 {
-    for (size_t i = 0; i < t.length; i++)
-        switch (t.at[i]) {
-        case '&':
-            buffer_put_string(b, "&amp;");
-            break;
-        case '<':
-            buffer_put_string(b, "&lt;");
-            break;
-        case '>':
-            buffer_put_string(b, "&gt;");
-            break;
-        case '\0':
+    for (size_t i = 0; i < t.length; i++) {
+        char c = t.at[i];
+        if (c == '&' || c == '<' || c == '>')
+            buffer_put_string(b, ESCAPES[(unsigned char) c]);
+        else if (c == '\0')
             buffer_put_string(b, NO_CHARACTER);
-            break;
-        default:
-            buffer_put_char(b, t.at[i]);
-        }
+        else
+            buffer_put_char(b, c);
+    }
 }
 
 /* RFC 3986, 2.2 and 2.3; the quote signs among them would have to be escaped once more. */

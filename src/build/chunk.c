@@ -4,16 +4,6 @@
 
 #include "match/matches.h"
 
-bool span_is_empty(struct span s)
-{
-    return s.first > s.last;
-}
-
-const struct entry *entry_at(const struct recording *r, struct span words)
-{
-    return span_is_empty(words) ? NULL : r->words.at[words.last].entry;
-}
-
 unsigned char chunk_tag(const struct chunks *c, size_t i)
 {
     return i < c->count ? c->at[i].tag : (unsigned char) TAG_SO;

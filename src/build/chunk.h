@@ -28,11 +28,8 @@ void chunks_make(struct chunks *c, const struct recording *r, const struct sente
 /* The match of `kind` that covers exactly these words; NULL when there is none. */
 const struct match *chunk_match(const struct recording *r, const struct sentence *s,
                                 struct span words, enum rule_kind kind);
-/* The entry that stands at these words, by its last word. */
-const struct entry *entry_at(const struct recording *r, struct span words);
 uint64_t chunk_marks(const struct chunk *c);
 /* The tag of chunk `i`; behind the last one TAG_SO, as before what comes next. */
 unsigned char chunk_tag(const struct chunks *c, size_t i);
-bool span_is_empty(struct span s);
 
 #endif

@@ -53,7 +53,7 @@ static void say_name(struct writer *w, struct span food)
 static void say_named(struct writer *w, size_t i)
 {
     const struct chunk *c = &w->b->chunks.at[i];
-    struct span food = c->match ? match_slot(c->match, SLOT_food) : (struct span){1, 0};
+    struct span food = c->match ? match_slot(c->match, SLOT_food) : NO_WORDS;
     prose_word(&w->p, step_word(w->b->k, "the"), true);
     say_name(w, span_is_empty(food) ? (struct span){c->last, c->last} : food);
 }

@@ -251,7 +251,7 @@ static size_t unit_before(const struct builder *b, const struct chunk *c)
 {
     for (size_t i = 0; i < b->chunks.count && &b->chunks.at[i] < c; i++) {
         const struct match *m = b->chunks.at[i].tag == TAG_LINE ? b->chunks.at[i].match : NULL;
-        struct span amount = m ? match_slot(m, SLOT_amount) : (struct span){1, 0};
+        struct span amount = m ? match_slot(m, SLOT_amount) : NO_WORDS;
         for (size_t n = amount.first; n <= amount.last && !span_is_empty(amount); n++)
             if (b->r->words.at[n].tag == TAG_UNIT)
                 return n;

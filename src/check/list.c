@@ -95,7 +95,7 @@ static struct span cue_words(const struct recording *r, size_t cue, size_t *next
     while (*next < r->words.count && r->words.at[*next].cue == cue)
         ++*next;
     s.last = *next - 1;
-    return *next > s.first ? s : (struct span){1, 0};
+    return *next > s.first ? s : NO_WORDS;
 }
 
 static struct listed *add_food(struct list_reader *l, const struct cue *c, struct said_amount said)

@@ -60,8 +60,6 @@ struct subject_of {
     struct text about;
 };
 
-#define NO_WORDS ((struct span){1, 0})
-
 /* Adds a finding about c->dish. The row's words have blanks: {1} is `about`, {2} and so on are
  * `more`. NULL where the pack has no row for the case. Valid until the next one is added. */
 struct finding *report(struct checker *c, enum finding_case which, struct subject_of what,

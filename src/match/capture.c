@@ -4,19 +4,12 @@
 
 #include "match/groups.h"
 
-static const struct span nothing = {1, 0};
-
-static bool took_part(struct span s)
-{
-    return s.first <= s.last;
-}
-
 struct span match_slot(const struct match *match, enum slot slot)
 {
     for (size_t i = 0; i < match->rule->slots_count; i++)
         if (match->rule->slots[i] == slot && match->slots[i].first <= match->slots[i].last)
             return (struct span){match->slots[i].first, match->slots[i].last};
-    return nothing;
+    return NO_WORDS;
 }
 
 static struct span words_of(const struct subject *s, size_t begin, size_t end)
@@ -120,7 +113,7 @@ static bool give_numbers(const struct rule *rule, const struct values *slots, st
 static bool can_retag(const struct recording *r, const struct match *match)
 {
     struct span word = match_slot(match, SLOT_word);
-    return took_part(word) && entry_as(r->words.at[word.last].readings, match->rule->retag);
+    return !span_is_empty(word) && entry_as(r->words.at[word.last].readings, match->rule->retag);
 }
 
 /* "This one's barley": the word is looked up without its ending (src/words/entry.c), and has it. */

@@ -10,6 +10,12 @@
 struct span {
     size_t first, last;
 };
+#define NO_WORDS ((struct span){1, 0})
+
+static inline bool span_is_empty(struct span s)
+{
+    return s.first > s.last;
+}
 
 /* The same where many are kept. */
 struct slot_span {

@@ -66,6 +66,11 @@ bool span_has_tag(const struct recording *r, struct span words, unsigned char ta
     return false;
 }
 
+const struct entry *entry_at(const struct recording *r, struct span words)
+{
+    return span_is_empty(words) ? NULL : r->words.at[words.last].entry;
+}
+
 const struct sentence *sentence_of(const struct recording *r, size_t word)
 {
     size_t i = sentence_from(r, word);

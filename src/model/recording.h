@@ -179,6 +179,8 @@ const struct sentence *sentence_next(const struct recording *r, struct span word
                                      const struct sentence *s);
 /* Whether one of the words has that tag; none has it in an empty span. */
 bool span_has_tag(const struct recording *r, struct span words, unsigned char tag);
+/* The entry that stands at these words, by its last word; NULL where there are none. */
+const struct entry *entry_at(const struct recording *r, struct span words);
 /* The sentence of a word; NULL when it is in none. */
 const struct sentence *sentence_of(const struct recording *r, size_t word);
 /* The dish with that id; NULL: none. */

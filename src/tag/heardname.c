@@ -130,7 +130,7 @@ static void try_names(struct hearing *h, const struct sentence *s, size_t i, str
 static void hear_name(struct hearing *h, const struct sentence *s, size_t i)
 {
     struct guess best = {0};
-    struct span words = {1, 0};
+    struct span words = NO_WORDS;
     if (i > s->first)
         try_names(h, s, i, h->r->words.at[i - 1].key, &best, &words);
     if (i < s->last)

@@ -206,7 +206,7 @@ static bool settle(struct hearing *h, struct span words, const struct guess *g)
 static void hear_unit(struct hearing *h, struct sentence_units *u, size_t begin, bool again)
 {
     struct guess best = {0};
-    struct span words = {1, 0};
+    struct span words = NO_WORDS;
     bool pairs = may_be_paired(h, u, begin);
     const struct word *first = &h->r->words.at[u->last[begin]];
     if (!pairs && !may_be_wrong(first) && !small_begins(first))

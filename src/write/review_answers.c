@@ -4,8 +4,7 @@
 
 void review_put_words(struct page *g, struct span words)
 {
-    const struct span none = {1, 0};
-    json_key_words(&g->j, "words", words.last < g->r->words.count ? words : none);
+    json_key_words(&g->j, "words", words.last < g->r->words.count ? words : NO_WORDS);
 }
 
 static bool is_about(const struct edit_outcome *o, enum edit_target target, size_t id)

@@ -44,6 +44,13 @@ static bool check_with_list(struct recording *r, const struct means *m, struct p
 /* ---- the parts. The cook's edits enter where what they correct has been found, and before
  * anything is made of it. */
 
+/* Stages ask for different parts of the pack, which need no memory all at once. */
+static bool forget(const struct means *m)
+{
+    pack_forget(m->k);
+    return true;
+}
+
 static bool hear(struct recording *r, const struct means *m, struct problems *p)
 {
     return read_cues(r, r->bytes, p)    /* bytes -> timed cues */
@@ -55,8 +62,10 @@ static bool understand(struct recording *r, const struct means *m, struct proble
     return edit_words(r, m->edits, m->k, p)       /* the cook's corrections of words */
            && tag_words(r, m->k, p)               /* words -> one tag each */
            && hear_words(r, m->ear, p)            /* misheard words -> what was meant */
+           && forget(m)
            && match_rules(r, m->k, m->matcher, p) /* tag string -> amounts, foods, actions */
            && split_dishes(r, m->k, p)            /* sentences -> dishes */
+           && forget(m)
            && listen_for(r, m->sayings, m->k, p); /* what checks listen for, by words */
 }
 
@@ -64,6 +73,7 @@ static bool build(struct recording *r, const struct means *m, struct problems *p
 {
     return edit_borders(r, m->edits, m->k, p)           /* of which words are whose */
            && build_recipes(r, m->k, p)                 /* matches -> ingredients, steps */
+           && forget(m)
            && title_recipes(r, m->kitchen, m->profile); /* titles of what nobody named */
 }
 
@@ -123,6 +133,7 @@ static bool run_from(size_t first, struct recording *r, const struct means *m, s
             keep(kept, i, r, p);
         if (!PART[i].run(r, m, p))
             return false;
+        forget(m);
     }
     return true;
 }

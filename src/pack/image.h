@@ -87,7 +87,8 @@ uint32_t key_hash(struct text t);
 /* Of the first two cells of a row. */
 uint32_t pair_hash(struct text a, struct text b);
 
-/* The pack of a block, which must outlive it; pack_free gives `owned` (may be NULL) to free().
+/* The pack of a block, which must outlive it; pack_free gives `owned` to free(). NULL: the block is
+ * const data of the program.
  * NULL: no memory; then `owned` is still the caller's. */
 struct pack *pack_open(const void *image, void *owned);
 

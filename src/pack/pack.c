@@ -2,11 +2,12 @@
  * SPDX-License-Identifier: MIT */
 #include <stdlib.h>
 
+#include "base/pages.h"
 #include "pack/image.h"
 
 struct pack {
     const struct image *image;
-    void *owned; /* the image where it is not the program's */
+    void *owned; /* the image; NULL: it is const data of the program */
     const struct rule *stages[STAGE_COUNT];
     size_t stage_counts[STAGE_COUNT];
     struct table *tables;
@@ -116,6 +117,12 @@ void pack_free(struct pack *k)
     if (k)
         free(k->owned);
     free(k);
+}
+
+void pack_forget(const struct pack *k)
+{
+    if (!k->owned)
+        pages_forget(k->image, k->image->bytes);
 }
 
 struct text pack_bytes(const struct pack *k)

@@ -203,6 +203,9 @@ struct pack_file {
  * file, line and column. pack_free frees. Keeps nothing of the files. */
 struct pack *pack_load(const struct pack_file *files, size_t count, struct problems *p);
 void pack_free(struct pack *k);
+/* What was looked up so far takes no memory until it is asked for again: between stages, which ask
+ * for different parts. Only of the built-in pack, which stands in the program's file. */
+void pack_forget(const struct pack *k);
 /* The pack that is built into the program, made from text when the program was built. NULL: no
  * memory. pack_free frees. */
 struct pack *pack_builtin(void);

@@ -2,6 +2,8 @@
  * SPDX-License-Identifier: MIT */
 #include "pack/ready.h"
 
+#include "base/pages.h"
+
 /* The jump of a full arena ends here. */
 static uintptr_t *room_for(struct arena *memory, const struct ready *image)
 {
@@ -44,6 +46,7 @@ void *ready_open(const struct ready *image, const struct pack *pack)
     if (!words)
         return NULL;
     read_code(image, words, pack_bytes(pack).at);
+    pages_forget(image->code, image->length * sizeof *image->code);
     *(struct arena *) (void *) words = memory;
     return words;
 }

@@ -79,6 +79,46 @@ static void an_image_can_stand_anywhere(void **state)
     pack_free(built);
 }
 
+/* KB of files that are in this program's memory, as the system counts them. */
+static long file_memory(void)
+{
+    char line[128];
+    long kilobytes = -1;
+    FILE *f = fopen("/proc/self/status", "r");
+    assert_non_null(f);
+    while (fgets(line, sizeof line, f))
+        if (strncmp(line, "RssFile:", 8) == 0)
+            kilobytes = strtol(line + 8, NULL, 10);
+    fclose(f);
+    assert_true(kilobytes > 0);
+    return kilobytes;
+}
+
+/* All of it was read for that; half of it, since the system counts in lumps. */
+static void what_is_forgotten_takes_no_memory_and_is_the_same(void **state)
+{
+    (void) state;
+    struct pack *built = pack_builtin();
+    struct text bytes = pack_bytes(built);
+    uint64_t before = text_hash(bytes);
+    long with = file_memory();
+    pack_forget(built);
+    assert_true(with - file_memory() > (long) (bytes.length / 1024 / 2));
+    assert_int_equal(text_hash(bytes), before);
+    pack_free(built);
+}
+
+/* What it forgot would be gone. */
+static void a_loaded_pack_forgets_nothing(void **state)
+{
+    (void) state;
+    struct pack *loaded = load_folder();
+    uint64_t before = text_hash(pack_bytes(loaded));
+    pack_forget(loaded);
+    assert_int_equal(text_hash(pack_bytes(loaded)), before);
+    pack_free(loaded);
+}
+
 /* The foods of several words that have that one, found by looking at every entry. */
 static size_t count_foods_with(const struct pack *k, struct text word)
 {
@@ -144,6 +184,8 @@ int main(void)
     const struct CMUnitTest tests[] = {
         cmocka_unit_test(built_in_is_what_is_loaded),
         cmocka_unit_test(an_image_can_stand_anywhere),
+        cmocka_unit_test(what_is_forgotten_takes_no_memory_and_is_the_same),
+        cmocka_unit_test(a_loaded_pack_forgets_nothing),
         cmocka_unit_test(words_within_names_of_foods_are_found),
         cmocka_unit_test(rows_are_found_by_their_first_cell),
         cmocka_unit_test(words_sound),

@@ -184,6 +184,7 @@ enum dishtake_result dishtake_read(struct dishtake *d, const char *bytes, size_t
                                    const char *name, const struct dishtake_read_options *options)
 {
     struct dishtake_read_options o;
+    const bool first = !d->began;
     if (!dishtake_ready(d))
         return DISHTAKE_NOT_READY;
     options_take(&o, sizeof o, options);
@@ -192,6 +193,7 @@ enum dishtake_result dishtake_read(struct dishtake *d, const char *bytes, size_t
     d->recording.file = name;
     if (!take_options(d, &o))
         return DISHTAKE_NO_SUCH_KITCHEN;
+    d->means.sparing = first; /* many are read sooner where the pack stays */
     if (!read_edits(d, o.edits, o.edits_length, o.edits_name))
         return DISHTAKE_BAD_EDITS;
     return finish(d, extract(d));
@@ -215,6 +217,7 @@ enum dishtake_result dishtake_read_edits(struct dishtake *d, const char *edits, 
     struct edits *before = d->edits;
     d->edits = NULL;
     d->read = false;
+    d->means.sparing = false;
     forget_edits(d);
     bool usable = read_edits(d, edits, length, d->edits_name);
     enum edit_stage from =

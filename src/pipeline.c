@@ -47,7 +47,8 @@ static bool check_with_list(struct recording *r, const struct means *m, struct p
 /* Stages ask for different parts of the pack, which need no memory all at once. */
 static bool forget(const struct means *m)
 {
-    pack_forget(m->k);
+    if (m->sparing)
+        pack_forget(m->k);
     return true;
 }
 
@@ -62,10 +63,10 @@ static bool understand(struct recording *r, const struct means *m, struct proble
     return edit_words(r, m->edits, m->k, p)       /* the cook's corrections of words */
            && tag_words(r, m->k, p)               /* words -> one tag each */
            && hear_words(r, m->ear, p)            /* misheard words -> what was meant */
-           && forget(m)
+           && forget(m)                           /* the pack need not stay in memory */
            && match_rules(r, m->k, m->matcher, p) /* tag string -> amounts, foods, actions */
            && split_dishes(r, m->k, p)            /* sentences -> dishes */
-           && forget(m)
+           && forget(m)                           /* the pack need not stay in memory */
            && listen_for(r, m->sayings, m->k, p); /* what checks listen for, by words */
 }
 
@@ -73,7 +74,7 @@ static bool build(struct recording *r, const struct means *m, struct problems *p
 {
     return edit_borders(r, m->edits, m->k, p)           /* of which words are whose */
            && build_recipes(r, m->k, p)                 /* matches -> ingredients, steps */
-           && forget(m)
+           && forget(m)                                 /* the pack need not stay in memory */
            && title_recipes(r, m->kitchen, m->profile); /* titles of what nobody named */
 }
 
@@ -133,7 +134,6 @@ static bool run_from(size_t first, struct recording *r, const struct means *m, s
             keep(kept, i, r, p);
         if (!PART[i].run(r, m, p))
             return false;
-        forget(m);
     }
     return true;
 }

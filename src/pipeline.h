@@ -22,6 +22,8 @@ struct means {
     const struct edits *edits;         /* the cook's; NULL: none */
     struct text list;                  /* the cook's ingredient list */
     const char *list_name;             /* NULL: there is none */
+    bool sparing; /* what a stage looked up in the pack goes before the next one; else it stays for
+                     the next recording */
 };
 
 /* The first part is before all edits; each of the others begins with the edits of one stage. */

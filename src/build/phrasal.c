@@ -87,6 +87,11 @@ struct phrasals phrasals_load(struct arena *a, const struct pack *k)
     size_t head = table_column(t, "head"), particle = table_column(t, "particle"),
            object = table_column(t, "object"), action = table_column(t, "action"),
            kind = table_column(t, "kind");
+    for (size_t row = 0; row < t->rows; row++)
+        kind_of(&all, table_cell(t, row, kind))->rows.room++;
+    LIST_RESERVE(a, &all.verbs.rows, all.verbs.rows.room);
+    LIST_RESERVE(a, &all.things.rows, all.things.rows.room);
+    LIST_RESERVE(a, &all.foods.rows, all.foods.rows.room);
     for (size_t row = 0; row < t->rows; row++) {
         struct phrasal_kind *of = kind_of(&all, table_cell(t, row, kind));
         struct text verb = table_cell(t, row, head);

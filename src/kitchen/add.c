@@ -67,8 +67,11 @@ static void make_shopping_line(const struct adder *with, const struct addend *li
     struct sums sums = sum_run(with, lines, count);
     struct shopping_line made = {.food = lines[0].line->food,
                                  .plus_more = sums.plus_more && sums.measured};
+    LIST_RESERVE(a, &made.lines, count);
     for (size_t i = 0; i < count; i++)
         *LIST_ADD(a, &made.lines) = lines[i].from.line;
+    if (sums.all.count)
+        LIST_RESERVE(a, &made.parts, sums.all.count);
     for (size_t i = 0; i < sums.all.count; i++)
         *LIST_ADD(a, &made.parts) =
             (struct packed_amount){sums.all.at[i].total, sums.all.at[i].package};
@@ -93,6 +96,8 @@ struct addends {
 static void take_lines(const struct kitchen *k, struct arena *a, const struct dish *dish,
                        size_t recording, struct addends *lines)
 {
+    if (!lines->all.room && dish->ingredients.count)
+        LIST_RESERVE(a, &lines->all, dish->ingredients.count);
     for (size_t i = 0; i < dish->ingredients.count; i++) {
         const struct ingredient *line = &dish->ingredients.at[i];
         if (line->role != ROLE_SERVE_WITH)
@@ -115,6 +120,8 @@ void add_dish(const struct kitchen *k, struct arena *a, const struct profile *pr
     take_lines(k, a, dish, 0, &lines);
     sort_lines(&lines);
     LIST_CUT(&dish->shopping, 0);
+    if (lines.all.count > dish->shopping.room)
+        LIST_RESERVE(a, &dish->shopping, lines.all.count);
     for (size_t begin = 0, end; begin < lines.all.count; begin = end) {
         end = run_end(lines.all.at, lines.all.count, begin);
         make_shopping_line(&with, &lines.all.at[begin], end - begin, dish);

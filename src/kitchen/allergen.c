@@ -31,10 +31,10 @@ bool allergens_load(struct allergens *s, struct arena *a, const struct pack *k, 
     for (size_t row = 0; row < r.count; row++) {
         names_add(a, &s->names, name_kept(a, rows_cell(&r, row, 0)), s->foods.count);
         struct allergen_food *food = LIST_ADD(a, &s->foods);
-        food->us = rows_cell(&r, row, 1);
-        food->eu = rows_cell(&r, row, 2);
-        food->us_check = rows_cell(&r, row, 3);
-        food->eu_check = rows_cell(&r, row, 4);
+        food->us = rows_ref(&r, row, 1);
+        food->eu = rows_ref(&r, row, 2);
+        food->us_check = rows_ref(&r, row, 3);
+        food->eu_check = rows_ref(&r, row, 4);
         food->ask = text_is(rows_cell(&r, row, 5), "ask");
     }
     return names_ready(a, &s->names, r.table->file, p);
@@ -181,8 +181,8 @@ static bool add_food(const struct eaten *e, bool *asked)
     const struct allergen_food *row = find_food(e->k, e->food);
     if (!row)
         return false;
-    add_lists(e, row->us, row->eu, false);
-    add_lists(e, row->us_check, row->eu_check, true);
+    add_lists(e, ref_text(row->us), ref_text(row->eu), false);
+    add_lists(e, ref_text(row->us_check), ref_text(row->eu_check), true);
     *asked |= row->ask;
     return true;
 }

@@ -9,9 +9,9 @@
 #include "model/recipe.h"
 
 struct allergen_food {
-    struct text us, eu;             /* by its nature, divided by "; ": "tree nuts (almond)" */
-    struct text us_check, eu_check; /* often, by maker or recipe */
-    bool ask;                       /* only a kind of food: which one must be asked */
+    const struct ref *us, *eu; /* by its nature, divided by "; ": "tree nuts (almond)" */
+    const struct ref *us_check, *eu_check; /* often, by maker or recipe */
+    bool ask;                              /* only a kind of food: which one must be asked */
 };
 
 /* One allergen by its names in the two laws; a law that does not list it has an empty name. */

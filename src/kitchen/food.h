@@ -15,12 +15,12 @@ enum row_use {
 };
 
 struct food_row {
-    struct text form; /* "chopped"; empty when the row is for the plain food */
+    const struct ref *form; /* "chopped"; empty when the row is for the plain food */
     const struct unit *measure;
     struct ratio grams; /* of 1 measure */
     enum row_use use;
-    struct text usda_amount, usda_measure, usda_grams; /* as USDA has it, for the source line */
-    struct text source;                                /* of a row that is not USDA's; else empty */
+    const struct ref *usda_amount, *usda_measure, *usda_grams; /* as USDA has it, for the source */
+    const struct ref *source; /* of a row that is not USDA's; else empty */
 };
 
 enum nutrient {
@@ -36,8 +36,8 @@ struct food {
                           elsewhere */
     struct text also;  /* "stick=stalk": another word for one of its measures */
     struct text usual; /* the form or size when none is said: "large" egg, "packed" brown sugar */
-    struct text ndb, usda;      /* USDA's number and description of the record */
-    double per_100g[NUTRIENTS]; /* NAN where USDA gives none */
+    const struct ref *ndb, *usda; /* USDA's number and description of the record */
+    double per_100g[NUTRIENTS];   /* NAN where USDA gives none */
     LIST(struct food_row) rows;
 };
 

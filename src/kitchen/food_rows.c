@@ -43,8 +43,8 @@ static bool load_food(struct foods *f, struct arena *a, const struct rows *r, si
     food->dry = text_is(rows_cell(r, row, FOOD_KEPT), "dry");
     food->usual = rows_cell(r, row, FOOD_USUAL);
     food->also = rows_cell(r, row, FOOD_ALSO);
-    food->ndb = rows_cell(r, row, FOOD_NDB);
-    food->usda = rows_cell(r, row, FOOD_USDA);
+    food->ndb = rows_ref(r, row, FOOD_NDB);
+    food->usda = rows_ref(r, row, FOOD_USDA);
     for (size_t i = 0; i < NUTRIENTS; i++) {
         struct ratio value;
         if (!rows_number(r, row, FOOD_NUTRIENTS + i, &value, p))
@@ -127,12 +127,12 @@ static bool load_weight(struct food *food, const struct unit *measure, struct ar
         return problem(p, rows_place(r, row),
                        "a food that is not in foods.tsv, or a measure not in units.tsv");
     struct food_row *made = LIST_ADD(a, &food->rows);
-    made->form = rows_cell(r, row, ROW_FORM);
+    made->form = rows_ref(r, row, ROW_FORM);
     made->measure = measure;
-    made->usda_amount = rows_cell(r, row, ROW_AMOUNT);
-    made->usda_measure = rows_cell(r, row, ROW_WORDS);
-    made->usda_grams = rows_cell(r, row, ROW_WEIGHT);
-    made->source = rows_cell(r, row, ROW_SOURCE);
+    made->usda_amount = rows_ref(r, row, ROW_AMOUNT);
+    made->usda_measure = rows_ref(r, row, ROW_WORDS);
+    made->usda_grams = rows_ref(r, row, ROW_WEIGHT);
+    made->source = rows_ref(r, row, ROW_SOURCE);
     if (!rows_number(r, row, ROW_GRAMS, &made->grams, p)
         || !read_word(r, row, ROW_USE, (struct choice){uses, 3}, &use, p))
         return false;

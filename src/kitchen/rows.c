@@ -36,6 +36,11 @@ struct text rows_cell(const struct rows *r, size_t row, size_t column)
     return table_cell(r->table, row, r->columns[column]);
 }
 
+const struct ref *rows_ref(const struct rows *r, size_t row, size_t column)
+{
+    return &r->table->cells[row * r->table->columns + r->columns[column]];
+}
+
 struct place rows_place(const struct rows *r, size_t row)
 {
     return (struct place){r->table->file, r->table->lines[row], 0};

@@ -21,6 +21,8 @@ struct rows {
 bool rows_open(struct rows *r, const struct pack *k, const char *table, const char *heads,
                struct problems *p);
 struct text rows_cell(const struct rows *r, size_t row, size_t column);
+/* Half as long as the text, for what is kept of many rows and seldom read: ref_text() reads it. */
+const struct ref *rows_ref(const struct rows *r, size_t row, size_t column);
 struct place rows_place(const struct rows *r, size_t row);
 /* The cell as a number; none where it is empty. False, with a problem, where it is something else.
  */

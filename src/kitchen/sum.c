@@ -35,6 +35,8 @@ static struct sum *sum_for(struct arena *a, struct sums *sums, const struct unit
     for (size_t i = 0; i < sums->all.count; i++)
         if (addable(&sums->all.at[i], unit, package))
             return &sums->all.at[i];
+    if (!sums->all.room) /* most often it is the only one */
+        LIST_RESERVE(a, &sums->all, 1);
     struct sum *made = LIST_ADD(a, &sums->all);
     *made = (struct sum){
         .unit = unit,

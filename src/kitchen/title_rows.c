@@ -175,6 +175,7 @@ static bool load_rules(struct titles *t, const struct foods *f, struct arena *a,
     if (!rows_open(&r, k, "title-rules", RULE_HEADS, p))
         return false;
     bool good = true;
+    LIST_RESERVE(a, &t->rules, r.count);
     for (size_t row = 0; row < r.count; row++) {
         good &= check_words(&r, row, f, k, p);
         good &= load_rule(LIST_ADD(a, &t->rules), a, &r, row, p);
@@ -201,6 +202,7 @@ static bool load_foods(struct titles *t, const struct foods *f, struct arena *a,
     if (!rows_open(&r, k, "title-foods", "foods savory sweet usual shown", p))
         return false;
     bool good = true;
+    LIST_RESERVE(a, &t->foods, r.count);
     for (size_t row = 0; row < r.count; row++) {
         struct title_food *to = LIST_ADD(a, &t->foods);
         *to = (struct title_food){.foods = read_choices(a, rows_cell(&r, row, 0)),

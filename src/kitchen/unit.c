@@ -41,6 +41,8 @@ static bool load_units(struct units *u, struct arena *a, const struct pack *k, s
     struct rows r;
     if (!rows_open(&r, k, "units", "unit dimension system factor exact source", p))
         return false;
+    LIST_RESERVE(a, &u->all, r.count);
+    LIST_RESERVE(a, &u->names.rows, r.count);
     for (size_t row = 0; row < r.count; row++)
         if (!load_unit(u, a, &r, row, p))
             return false;

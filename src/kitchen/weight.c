@@ -8,11 +8,13 @@
 static struct text row_source(const struct kitchen *k, struct arena *a, const struct food *food,
                               const struct food_row *row, enum fit fit)
 {
-    struct text source = row->source.length
-                             ? PHRASE_TEXT(k, a, source_other, row->source, food->name,
-                                           row->measure->one, print_number(a, row->grams, true))
-                             : PHRASE_TEXT(k, a, source_row, food->ndb, food->usda,
-                                           row->usda_amount, row->usda_measure, row->usda_grams);
+    struct text other = ref_text(row->source);
+    struct text source = other.length
+                             ? PHRASE_TEXT(k, a, source_other, other, food->name, row->measure->one,
+                                           print_number(a, row->grams, true))
+                             : PHRASE_TEXT(k, a, source_row, ref_text(food->ndb),
+                                           ref_text(food->usda), ref_text(row->usda_amount),
+                                           ref_text(row->usda_measure), ref_text(row->usda_grams));
     if (fit == FIT_NEAR)
         return PHRASE_TEXT(k, a, source_taken_as, source, food->name);
     return fit == FIT_ASK ? PHRASE_TEXT(k, a, source_ask, source, food->name) : source;

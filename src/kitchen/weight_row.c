@@ -55,9 +55,9 @@ static bool form_has(struct text form, struct text word)
 static size_t form_rank(const struct food_row *row, const struct wanted *w)
 {
     for (size_t i = 0; i < w->count; i++)
-        if (form_has(row->form, w->forms[i]))
+        if (form_has(ref_text(row->form), w->forms[i]))
             return i;
-    return row->form.length ? WANTED_MAX + 1 : WANTED_MAX;
+    return ref_text(row->form).length ? WANTED_MAX + 1 : WANTED_MAX;
 }
 
 static bool near_size(const struct unit *a, const struct unit *b)
@@ -101,7 +101,8 @@ static void take_row(struct choice *c, const struct food_row *row, const struct 
 {
     struct ratio grams = row_grams(row, unit), far = row_distance(row, unit);
     bool better = !c->row || rank < c->rank;
-    bool same = c->row && rank == c->rank && text_equal(row->form, c->row->form);
+    bool same =
+        c->row && rank == c->rank && text_equal(ref_text(row->form), ref_text(c->row->form));
     if (!better && rank > c->rank)
         return;
     if (better || (same && ratio_compare(far, c->nearest) < 0 && !c->mixed)) {

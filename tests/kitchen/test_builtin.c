@@ -36,14 +36,14 @@ static void same_unit(const struct unit *a, const struct unit *b)
 
 static void same_row(const struct food_row *a, const struct food_row *b)
 {
-    same_text(a->form, b->form);
+    same_text(ref_text(a->form), ref_text(b->form));
     same_unit(a->measure, b->measure);
     assert_memory_equal(&a->grams, &b->grams, sizeof a->grams);
     assert_int_equal(a->use, b->use);
-    same_text(a->usda_amount, b->usda_amount);
-    same_text(a->usda_measure, b->usda_measure);
-    same_text(a->usda_grams, b->usda_grams);
-    same_text(a->source, b->source);
+    same_text(ref_text(a->usda_amount), ref_text(b->usda_amount));
+    same_text(ref_text(a->usda_measure), ref_text(b->usda_measure));
+    same_text(ref_text(a->usda_grams), ref_text(b->usda_grams));
+    same_text(ref_text(a->source), ref_text(b->source));
 }
 
 static void same_food(const struct food *a, const struct food *b)
@@ -52,8 +52,8 @@ static void same_food(const struct food *a, const struct food *b)
     same_text(a->group, b->group);
     same_text(a->also, b->also);
     same_text(a->usual, b->usual);
-    same_text(a->ndb, b->ndb);
-    same_text(a->usda, b->usda);
+    same_text(ref_text(a->ndb), ref_text(b->ndb));
+    same_text(ref_text(a->usda), ref_text(b->usda));
     assert_int_equal(a->liquid, b->liquid);
     assert_int_equal(a->dry, b->dry);
     assert_memory_equal(a->per_100g, b->per_100g, sizeof a->per_100g);
@@ -126,10 +126,10 @@ static void same_allergens(const struct allergens *a, const struct allergens *b)
     assert_int_equal(a->foods.count, b->foods.count);
     for (size_t i = 0; i < a->foods.count; i++) {
         const struct allergen_food *one = &a->foods.at[i], *other = &b->foods.at[i];
-        same_text(one->us, other->us);
-        same_text(one->eu, other->eu);
-        same_text(one->us_check, other->us_check);
-        same_text(one->eu_check, other->eu_check);
+        same_text(ref_text(one->us), ref_text(other->us));
+        same_text(ref_text(one->eu), ref_text(other->eu));
+        same_text(ref_text(one->us_check), ref_text(other->us_check));
+        same_text(ref_text(one->eu_check), ref_text(other->eu_check));
         assert_int_equal(one->ask, other->ask);
     }
     same_names(&a->names, &b->names);

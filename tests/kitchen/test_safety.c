@@ -146,7 +146,7 @@ static void test_near_foods_have_rows(void **state)
             || !food_name_in(&k->foods, &k->allergens.names, named->food->name, &n))
             continue;
         const struct allergen_food *food = &k->allergens.foods.at[n];
-        if (!food->us.length && !food->eu.length)
+        if (!ref_text(food->us).length && !ref_text(food->eu).length)
             continue;
         checked++;
         if (!food_name_in(&k->foods, &k->allergens.names, row->name, &n))

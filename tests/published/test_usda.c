@@ -16,17 +16,17 @@ static void test_rows(void **state)
     for (size_t i = 0; i < f->all.count; i++)
         for (size_t j = 0; j < f->all.at[i].rows.count; j++) {
             const struct food_row *row = &f->all.at[i].rows.at[j];
-            if (row->use == USE_NEVER || row->source.length)
+            if (row->use == USE_NEVER || ref_text(row->source).length)
                 continue;
-            double usda = strtod(open_string(o, row->usda_grams), NULL);
-            usda /= strtod(open_string(o, row->usda_amount), NULL);
+            double usda = strtod(open_string(o, ref_text(row->usda_grams)), NULL);
+            usda /= strtod(open_string(o, ref_text(row->usda_amount)), NULL);
             if (fabs(usda - ratio_double(row->grams)) > 0.0051) {
                 /* USDA's words hold another number: "1 serving 1/2 cup", "1/2 breast". */
                 by_hand++;
                 usda = ratio_double(row->grams);
             }
             struct ingredient line = {.food = f->all.at[i].name};
-            *LIST_ADD(&o->arena, &line.prep) = row->form;
+            *LIST_ADD(&o->arena, &line.prep) = ref_text(row->form);
             struct measured m = weigh_one(o->kitchen, &o->arena, NULL, &line, row->measure);
             rows++;
             inside += m.known && ratio_double(m.min) <= usda + 0.0051

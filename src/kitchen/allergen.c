@@ -228,14 +228,49 @@ void find_allergens(const struct kitchen *k, struct arena *a, struct dish *dish,
     drop_settled(dish);
 }
 
+static bool is_told(const struct kitchen *k, const struct allergen *allergen, unsigned laws)
+{
+    return !allergen->check_label && laws_of(k, allergen->law) & laws;
+}
+
+/* The details of all allergens from the `at`th on that have its name: "cod, haddock" of fish. What
+ * has none, or was listed with one before, is empty. */
+static struct text details_from(const struct kitchen *k, struct arena *a, const struct dish *dish,
+                                unsigned laws, size_t at)
+{
+    struct text own = dish->allergens.at[at].name, done = TEXT_EMPTY;
+    struct item item, other;
+    next_item(&own, &item);
+    for (size_t i = 0; item.detail.length && i < dish->allergens.count; i++) {
+        struct text name = dish->allergens.at[i].name;
+        if (!is_told(k, &dish->allergens.at[i], laws) || !next_item(&name, &other)
+            || !other.detail.length || !text_equal(other.name, item.name))
+            continue;
+        if (i < at)
+            return TEXT_EMPTY;
+        done = phrase_listed(k, a, done, other.detail);
+    }
+    return done;
+}
+
+/* "fish (cod, haddock)", once. */
+static struct text with_details(const struct kitchen *k, struct arena *a, const struct dish *dish,
+                                unsigned laws, size_t at)
+{
+    struct text name = dish->allergens.at[at].name;
+    struct item item;
+    if (!next_item(&name, &item) || !item.detail.length)
+        return dish->allergens.at[at].name;
+    struct text details = details_from(k, a, dish, laws, at);
+    return details.length ? PHRASE_TEXT(k, a, kind_of, item.name, details) : TEXT_EMPTY;
+}
+
 struct text print_contains(const struct kitchen *k, struct arena *a, const struct dish *dish,
                            unsigned laws)
 {
     struct text done = TEXT_EMPTY;
-    for (size_t i = 0; i < dish->allergens.count; i++) {
-        const struct allergen *allergen = &dish->allergens.at[i];
-        if (!allergen->check_label && laws_of(k, allergen->law) & laws)
-            done = phrase_listed(k, a, done, allergen->name);
-    }
+    for (size_t i = 0; i < dish->allergens.count; i++)
+        if (is_told(k, &dish->allergens.at[i], laws))
+            done = phrase_listed(k, a, done, with_details(k, a, dish, laws, i));
     return done.length ? PHRASE_TEXT(k, a, contains, done) : done;
 }

@@ -40,9 +40,9 @@ bool allergens_load(struct allergens *s, struct arena *a, const struct pack *k, 
  * ingredients named by kind only ("nuts", "stock"). */
 void find_allergens(const struct kitchen *k, struct arena *a, struct dish *dish, id_list *ask);
 
-/* "Contains: milk, wheat, fish (anchovy)" by the laws in `laws` (enum law, added up); empty when
- * none was found. What is only often so is left out: it stands in dish->allergens with check_label.
- * To be followed by PHRASE labels. */
+/* "Contains: milk, wheat, fish (anchovy, cod)" by the laws in `laws` (enum law, added up); empty
+ * when none was found. What is only often so is left out: it stands in dish->allergens with
+ * check_label. To be followed by PHRASE labels. */
 struct text print_contains(const struct kitchen *k, struct arena *a, const struct dish *dish,
                            unsigned laws);
 

@@ -101,6 +101,20 @@ static void test_laws(void **state)
     }
 }
 
+/* The law wants the kinds of fish and nuts named (21 USC 343(w)(2), from memory): one list of each.
+ */
+static void test_kinds_stand_together(void **state)
+{
+    struct open_kitchen *o = *state;
+    struct dish d = {.id = 1};
+    add(o, &d, "cod");
+    add(o, &d, "walnut");
+    add(o, &d, "haddock");
+    add(o, &d, "almond");
+    assert_string_equal(contains(o, &d, LAW_US),
+                        "Contains: fish (cod, haddock), tree nuts (walnut, almond)");
+}
+
 /* common practice: both foods of an alternative count, a kind is asked about; what is only served
  * beside does not count. */
 static void test_alternatives_and_kinds(void **state)
@@ -279,6 +293,7 @@ int main(void)
         cmocka_unit_test_teardown(test_contains, open_reset),
         cmocka_unit_test_teardown(test_one_line_is_named_once, open_reset),
         cmocka_unit_test_teardown(test_laws, open_reset),
+        cmocka_unit_test_teardown(test_kinds_stand_together, open_reset),
         cmocka_unit_test_teardown(test_alternatives_and_kinds, open_reset),
         cmocka_unit_test(test_near_foods_have_rows),
         cmocka_unit_test_teardown(test_never_free_from, open_reset),

@@ -923,8 +923,8 @@ gyro meat			kebab meat
 @marks uncounted fish savory
 fish		generic	fish fillet | fish steak | whole fish | fish piece | oily fish
 white fish			firm white fish | flaky white fish | firm fish | snoek
-salmon			salmon steak | salmon portion | side of salmon | salmon filet | wild salmon | sockeye salmon
-cod			cod loin | black cod | cod filet | blue cod | cod tongue | cod cheek
+salmon			salmon steak | salmon portion | side of salmon | salmon filet | wild salmon | sockeye salmon	noun:salmon
+cod			cod loin | black cod | cod filet | blue cod | cod tongue | cod cheek	noun:cod
 haddock
 smoked haddock			finnan haddie | arbroath smokie
 kipper
@@ -933,19 +933,19 @@ fish cake
 fish stick			fish finger | fish fingers
 pollock			pollack | coley | saithe
 hake
-halibut			halibut steak | halibut cheek
+halibut			halibut steak | halibut cheek	noun:halibut
 monkfish			monkfish tail
 tilapia
 catfish			basa
-sea bass			seabass | branzino | bass | chilean sea bass | striped bass | barramundi
-sea bream			bream | dorade | gilthead bream
+sea bass			seabass | branzino | bass | chilean sea bass | striped bass | barramundi	noun:bass
+sea bream			bream | dorade | gilthead bream	noun:bream
 snapper			red snapper
 grouper
 mahi mahi	mahi-mahi		mahi
 swordfish			swordfish steak
 tuna steak	tuna		fresh tuna | raw tuna | ahi | ahi tuna | yellowfin tuna | sushi grade tuna | bluefin
-trout			rainbow trout | sea trout
-mackerel			spanish mackerel
+trout			rainbow trout | sea trout	noun:trout
+mackerel			spanish mackerel	noun:mackerel
 herring			matjes | matjes herring | salted herring | salt herring
 sardine			fresh sardine
 pilchard
@@ -962,7 +962,7 @@ rockfish			ocean perch | redfish
 perch
 pike
 walleye
-carp
+carp				noun:carp
 eel
 smoked eel		cooked
 arctic char

@@ -27,12 +27,22 @@ struct ingredient *last_line(const struct builder *b)
     return b->last_line ? &b->dish->ingredients.at[b->last_line - 1] : NULL;
 }
 
+/* "Six walnuts" and "two trout" are counts, though nuts and fish are weighed too; so many are none:
+ * "400 lentils" lacks its grams. */
+#define PIECES_MOST 20
+static bool counts_pieces(const struct ingredient *line)
+{
+    const uint64_t pieces = MARK_OF(plural) | MARK_OF(fish) | MARK_OF(poultry);
+    return line->entry->marks & pieces && ratio_finite(line->amount.max)
+           && ratio_compare(line->amount.max, RATIO(PIECES_MOST)) < 0;
+}
+
 void set_said(struct ingredient *line, const struct said_amount *said)
 {
     line->amount = said->amount;
     line->package = said->package;
     line->vague = said->vague;
-    bool uncounted = line->entry && line->entry->marks & MARK_OF(uncounted);
+    bool uncounted = line->entry && line->entry->marks & MARK_OF(uncounted) && !counts_pieces(line);
     line->no_unit = said->unsized || (said->amount.known && !said->amount.unit.length && uncounted);
 }
 
@@ -56,19 +66,24 @@ void set_scope(struct ingredient *line, unsigned scope)
         line->role = ROLE_GARNISH;
 }
 
-struct ingredient *add_line(struct builder *b, const struct chunk *c, struct span food,
-                            const struct entry *entry, struct text name)
+void say_line(const struct builder *b, struct ingredient *line, const struct chunk *c)
 {
-    struct ingredient *line = LIST_ADD(b->r->arena, &b->dish->ingredients);
-    line->id = food.last;
+    struct text first = b->r->words.at[c->first].text, last = b->r->words.at[c->last].text;
     line->words = (struct span){c->first, c->last};
     line->at = said_at(b, c->first);
-    struct text first = b->r->words.at[c->first].text, last = b->r->words.at[c->last].text;
     line->said = c->first == c->last || first.at > last.at
                      ? first
                      : (struct text){first.at, (size_t) (last.at + last.length - first.at)};
     if (b->r->words.at[c->first].cue != b->r->words.at[c->last].cue)
         line->said = last;
+}
+
+struct ingredient *add_line(struct builder *b, const struct chunk *c, struct span food,
+                            const struct entry *entry, struct text name)
+{
+    struct ingredient *line = LIST_ADD(b->r->arena, &b->dish->ingredients);
+    line->id = food.last;
+    say_line(b, line, c);
     line->food = name;
     line->kind = entry ? entry_value(entry) : name;
     line->entry = entry;

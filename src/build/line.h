@@ -11,6 +11,8 @@ double said_at(const struct builder *b, size_t word);
 bool is_left_out(const struct chunk *c);
 /* The last line spoken of; NULL for none. */
 struct ingredient *last_line(const struct builder *b);
+/* The line is what chunk `c` says: its words, its second. */
+void say_line(const struct builder *b, struct ingredient *line, const struct chunk *c);
 /* A new line of the dish; valid until the next one is added. */
 struct ingredient *add_line(struct builder *b, const struct chunk *c, struct span food,
                             const struct entry *entry, struct text name);

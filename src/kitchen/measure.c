@@ -222,6 +222,24 @@ struct measurable measurable_number(const struct kitchen *k, const struct profil
     return m;
 }
 
+static bool shows(const struct ladder *l, const struct unit *unit, struct ratio n)
+{
+    if (!ratio_finite(n) || n.under <= 2)
+        return true;
+    for (size_t i = 0; i < l->count; i++)
+        if (l->at[i].unit == unit && (l->at[i].decimal || is_written(&l->at[i], n)))
+            return true;
+    return false;
+}
+
+bool is_measured(const struct kitchen *k, const struct profile *profile,
+                 const struct amount *amount)
+{
+    const struct unit *unit = amount->known ? unit_find(&k->units, amount->unit) : NULL;
+    struct ladder l = find_ladder(k, profile, unit);
+    return !l.at || (shows(&l, unit, amount->min) && shows(&l, unit, amount->max));
+}
+
 static struct text print_parts(const struct kitchen *k, struct arena *a, const struct measurable *m)
 {
     struct text done = TEXT_EMPTY;

@@ -43,6 +43,10 @@ struct measurable {
  * quarters. */
 struct measurable measurable_number(const struct kitchen *k, const struct profile *profile,
                                     struct ratio n, const struct unit *unit);
+/* Whether a spoon, a cup or a scale shows the amount, in wholes, halves or the parts of its rungs:
+ * none shows 1⅓ tablespoons. True of a unit in no ladder. */
+bool is_measured(const struct kitchen *k, const struct profile *profile,
+                 const struct amount *amount);
 /* "¾ cup plus 1 tablespoon", "1 to 1½ cups", in words; `note` (may be NULL) says what it was
  * rounded from, or is empty. */
 struct text print_measurable(const struct kitchen *k, struct arena *a,

@@ -39,36 +39,54 @@ struct text plural_of(const struct pack *k, struct arena *a, struct text words)
     return words;
 }
 
-static bool contains(struct text whole, struct text part)
-{
-    for (size_t i = 0; part.length && i + part.length <= whole.length; i++)
-        if (memcmp(whole.at + i, part.at, part.length) == 0)
-            return true;
-    return false;
-}
-
 /* Said without a unit, or added up from such amounts. */
 static bool is_count(const struct amount *amount)
 {
     return amount->known && (!amount->unit.length || text_is(amount->unit, "each"));
 }
 
-static bool is_plural(struct arena *a, const struct ingredient *line, const struct amount *amount,
-                      struct text plural)
+/* Whether the unit takes the plural of what there are several of: 500 grams of prawns, but 2 slices
+ * of lemon. */
+static bool measures(const struct kitchen *k, const struct amount *amount)
 {
-    if (is_count(amount))
-        return ratio_compare(amount->max, RATIO(1)) > 0;
+    const struct unit *unit = amount->known ? unit_find(&k->units, amount->unit) : NULL;
+    return unit && unit->dimension != DIMENSION_COUNT;
+}
+
+static bool has_word(struct text words, struct text wanted)
+{
+    struct text word;
+    while (text_part(&words, ' ', &word))
+        if (text_equal(word, wanted))
+            return true;
+    return false;
+}
+
+/* Whether the line's words end in the plural's last one: of "black-eyed beans" a caption may hold
+ * "beans" alone. */
+static bool is_said(struct arena *a, const struct ingredient *line, struct text plural)
+{
     char *folded = arena_alloc(a, line->said.length * 3 + 1);
     size_t length = fold_word(line->said, folded, line->said.length * 3);
     for (size_t i = 0; i < length; i++)
-        if (folded[i] == '\n')
-            folded[i] = ' '; /* a caption of two lines */
-    return contains((struct text){folded, length}, plural);
+        if (folded[i] == '\n' || folded[i] == '-' || folded[i] == ',')
+            folded[i] = ' ';
+    return has_word((struct text){folded, length}, text_last_word(plural));
 }
 
-struct text food_counted(const struct pack *k, struct arena *a, const struct ingredient *line,
+static bool is_plural(const struct kitchen *k, struct arena *a, const struct ingredient *line,
+                      const struct amount *amount, struct text plural)
+{
+    if (line->no_unit)
+        return false;
+    if (is_count(amount))
+        return ratio_compare(amount->max, RATIO(1)) > 0;
+    return (line->several && measures(k, amount)) || is_said(a, line, plural);
+}
+
+struct text food_counted(const struct kitchen *k, struct arena *a, const struct ingredient *line,
                          const struct amount *amount)
 {
-    struct text plural = plural_of(k, a, line->food);
-    return is_plural(a, line, amount, plural) ? plural : line->food;
+    struct text plural = plural_of(k->pack, a, line->food);
+    return is_plural(k, a, line, amount, plural) ? plural : line->food;
 }

@@ -112,6 +112,9 @@ static struct text print_seconds(const struct kitchen *k, struct arena *a, doubl
     return done;
 }
 
+/* From so many on nobody counts in the unit: 500 minutes, 100 hours. */
+#define MOST_OF_A_UNIT 100
+
 /* The unit that both ends of a range count whole: 25 to 30 minutes, 1 to 1½ hours. */
 static const struct unit *shared_unit(const struct kitchen *k, double min, double max)
 {
@@ -119,7 +122,7 @@ static const struct unit *shared_unit(const struct kitchen *k, double min, doubl
         const struct unit *unit = unit_find(&k->units, text_from(time_units[i]));
         double half = unit ? ratio_double(unit->factor) / 2 : 1;
         if (unit && min >= half && fmod(min, half) == 0 && fmod(max, half) == 0)
-            return unit;
+            return max < half * 2 * MOST_OF_A_UNIT ? unit : NULL;
     }
     return NULL;
 }
@@ -140,6 +143,19 @@ struct text print_time(const struct kitchen *k, struct arena *a, double min, dou
                            .max = ratio_make((int64_t) (max / half), 2),
                            .unit = unit->name};
     return print_amount(k, a, &range, words);
+}
+
+/* A summary is told in whole minutes from here on. */
+#define WHOLE_MINUTES_FROM 600
+
+static double in_minutes(double seconds)
+{
+    return isfinite(seconds) && seconds >= WHOLE_MINUTES_FROM ? ceil(seconds / 60) * 60 : seconds;
+}
+
+struct text print_sum_of_times(const struct kitchen *k, struct arena *a, const struct time_sum *t)
+{
+    return print_time(k, a, in_minutes(t->min), in_minutes(t->max), WORDS_WHOLE);
 }
 
 /* Of ways to write it that are divided by '|', the one that is printed. */

@@ -23,9 +23,12 @@ struct text print_amount(const struct kitchen *k, struct arena *a, const struct 
 /* With what it is packed in: "1 can (400 g)". */
 struct text print_packed(const struct kitchen *k, struct arena *a, const struct amount *amount,
                          const struct amount *package, enum print_words words);
-/* "25 to 30 minutes", "1 hour 30 minutes", "at least 8 hours"; seconds. */
+/* "25 to 30 minutes", "1 hour 30 minutes", "at least 8 hours"; seconds. A range is in one unit
+ * where both ends are below a hundred of it: "8 hours 20 minutes to 12 hours 20 minutes". */
 struct text print_time(const struct kitchen *k, struct arena *a, double min, double max,
                        enum print_words words);
+/* The same of a dish's summary: from ten minutes on it is rounded up to whole ones. */
+struct text print_sum_of_times(const struct kitchen *k, struct arena *a, const struct time_sum *t);
 
 /* "350 °F", "gas mark 4": from `low` to `high`, one number where they are the same. `scale` is
  * 'F', 'C' or 'G'. */

@@ -78,7 +78,7 @@ static struct topic main_topic(const struct naming *n, const struct topic *but)
 static struct text topic_counted(const struct naming *n, const struct topic *t)
 {
     struct text counted =
-        t->line ? food_counted(n->k->pack, n->a, t->line, &t->line->amount) : TEXT_EMPTY;
+        t->line ? food_counted(n->k, n->a, t->line, &t->line->amount) : TEXT_EMPTY;
     return t->line && !text_equal(counted, t->line->food)
                    && ends_with_words(t->line->food, t->shown)
                ? plural_of(n->k->pack, n->a, t->shown)

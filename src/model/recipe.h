@@ -43,6 +43,7 @@ struct ingredient {
     struct amount amount;
     struct amount package; /* "a 400-gram tin": amount 1 can, package 400 gram */
     struct text size;      /* "large"; empty when not said */
+    bool several;          /* named in the plural, here or later */
     text_list prep;  /* past participles as a recipe prints them: "minced", "cut into cubes" */
     text_list state; /* "cold", "ripe", "room temperature" */
     text_list alternatives; /* foods said as "or": "chives" */

@@ -30,7 +30,7 @@ static void add_yield(const struct writing *w, struct card *c, const struct yiel
 
 static struct text time_text(const struct writing *w, const struct time_sum *t)
 {
-    return print_time(w->kitchen, w->scratch, t->min, t->max, WORDS_WHOLE);
+    return print_sum_of_times(w->kitchen, w->scratch, t);
 }
 
 static void add_times(const struct writing *w, struct card *c, const struct dish *d)
@@ -137,14 +137,6 @@ static void add_parts(const struct writing *w, struct card *c, const struct dish
     add_part(w, c, d, PHRASE_0(w, card_beside), ROLE_SERVE_WITH, TEXT_EMPTY);
 }
 
-static struct text step_heat(const struct writing *w, const struct step *s)
-{
-    struct text done = TEXT_EMPTY;
-    for (size_t i = 0; i < s->temperatures.count; i++)
-        done = listed(w, done, shown_temperature(w, &s->temperatures.at[i]));
-    return done;
-}
-
 bool shows_heat(const struct writing *w, const struct card_step *s)
 {
     return s->heat.length && (s->unsaid || w->units != UNITS_SAID);
@@ -157,7 +149,7 @@ static void add_steps(const struct writing *w, struct card *c, const struct dish
         const struct step *s = &d->steps.at[i];
         struct card_step *out = LIST_ADD(w->scratch, &c->steps);
         *out = (struct card_step){.text = s->text,
-                                  .heat = step_heat(w, s),
+                                  .heat = shown_temperatures(w, s),
                                   .unsaid = lacks_heat(w, s),
                                   .start = s->start,
                                   .end = s->end,

@@ -32,7 +32,7 @@ static struct text join(const struct writing *w, struct text a, struct text b)
 struct text food_name(const struct writing *w, const struct ingredient *in,
                       const struct amount *amount)
 {
-    struct text name = food_counted(w->kitchen->pack, w->scratch, in, amount);
+    struct text name = food_counted(w->kitchen, w->scratch, in, amount);
     for (size_t i = 0; i < in->alternatives.count; i++)
         name = PHRASE_2(w, card_or, name, in->alternatives.at[i]);
     return name;
@@ -62,7 +62,8 @@ static struct text with_preparation(const struct writing *w, const struct ingred
         if (!is_one_word(in->state.at[i]))
             line = PHRASE_2(w, card_comma, line, in->state.at[i]);
     for (size_t i = 0; i < in->prep.count; i++)
-        line = PHRASE_2(w, card_comma, line, in->prep.at[i]);
+        line = i && i + 1 == in->prep.count ? PHRASE_2(w, and, line, in->prep.at[i])
+                                            : PHRASE_2(w, card_comma, line, in->prep.at[i]);
     return line;
 }
 
@@ -76,9 +77,12 @@ static struct text with_notes(const struct writing *w, const struct ingredient *
         line = PHRASE_1(w, divided, line);
     if (in->to_taste)
         line = known ? PHRASE_1(w, card_or_taste, line) : PHRASE_1(w, card_taste, line);
-    if (in->optional)
+    bool unheard = !known && !in->to_taste && in->role == ROLE_INGREDIENT;
+    if (in->optional && unheard)
+        line = PHRASE_1(w, card_optional_unheard, line);
+    else if (in->optional)
         line = PHRASE_1(w, card_optional, line);
-    if (!known && !in->to_taste && in->role == ROLE_INGREDIENT)
+    else if (unheard)
         line = PHRASE_1(w, card_unheard, line);
     if (in->no_unit)
         line = PHRASE_1(w, card_no_unit, line);

@@ -147,8 +147,7 @@ static void put_time(struct page *g, const char *key, const struct time_sum *t)
         return;
     }
     json_open(&g->j, '{');
-    json_key_text(&g->j, "text",
-                  print_time(g->w->kitchen, g->w->scratch, t->min, t->max, WORDS_WHOLE));
+    json_key_text(&g->j, "text", print_sum_of_times(g->w->kitchen, g->w->scratch, t));
     json_key_text(&g->j, "from", t->from);
     json_close(&g->j, '}');
 }

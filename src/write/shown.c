@@ -9,6 +9,7 @@
 #include "kitchen/measure.h"
 #include "kitchen/print.h"
 #include "kitchen/system.h"
+#include "write/ingredient_line.h"
 
 /* Lists that scaling writes into; the rest of the copy is shared. */
 static void copy_lists(struct arena *a, struct dish *d)
@@ -52,12 +53,20 @@ bool shown_make(struct shown_dish *shown, const struct writing *w, const struct 
 
 /* ---- amounts */
 
-/* An amount that was multiplied may be none that a spoon measures. */
-static struct text plain_amount(const struct writing *w, const struct packed_amount *much)
+/* An amount that was multiplied or added up may be none that a spoon measures. A sum is not rounded
+ * for that: each of its parts was said. */
+static struct text plain_amount(const struct writing *w, const struct packed_amount *much,
+                                bool summed)
 {
     bool scaled = ratio_finite(w->times) || ratio_finite(w->serves);
-    if (scaled && !much->package.known)
-        return print_measurable(w->kitchen, w->scratch, w->profile, &much->amount, NULL);
+    if (!much->package.known
+        && (scaled || (summed && !is_measured(w->kitchen, w->profile, &much->amount)))) {
+        struct text rounded = TEXT_EMPTY;
+        struct text done =
+            print_measurable(w->kitchen, w->scratch, w->profile, &much->amount, &rounded);
+        if (scaled || !rounded.length)
+            return done;
+    }
     return print_packed(w->kitchen, w->scratch, &much->amount, &much->package, WORDS_WHOLE);
 }
 
@@ -86,12 +95,12 @@ static struct text converted(const struct writing *w, const struct ingredient *l
 }
 
 static struct text one_amount(const struct writing *w, const struct ingredient *in,
-                              const struct packed_amount *much)
+                              const struct packed_amount *much, bool summed)
 {
     struct ingredient line = *in;
     line.amount = much->amount;
     line.package = much->package;
-    return converted(w, &line, plain_amount(w, much));
+    return converted(w, &line, plain_amount(w, much, summed));
 }
 
 struct text shown_amount(const struct writing *w, const struct ingredient *in,
@@ -100,9 +109,9 @@ struct text shown_amount(const struct writing *w, const struct ingredient *in,
     const struct packed_amount own = {in->amount, in->package};
     struct text done = TEXT_EMPTY;
     if (!sum)
-        return own.amount.known ? one_amount(w, in, &own) : done;
+        return own.amount.known ? one_amount(w, in, &own, false) : done;
     for (size_t i = 0; i < sum->parts.count; i++) {
-        struct text part = one_amount(w, in, &sum->parts.at[i]);
+        struct text part = one_amount(w, in, &sum->parts.at[i], true);
         done = done.length ? PHRASE_2(w, and, done, part) : part;
     }
     return done;
@@ -124,8 +133,19 @@ static struct text other_degrees(const struct writing *w, const struct temperatu
     return degrees(w, round_degrees(value, scale, text_is(t->of, "oven"), &step), scale);
 }
 
+/* Of what it is, in words; as `of` has it. */
+static struct text with_place(const struct writing *w, const struct temperature *t,
+                              struct text degrees)
+{
+    if (text_is(t->of, "oven"))
+        return PHRASE_1(w, card_oven, degrees);
+    if (text_is(t->of, "inside"))
+        return PHRASE_1(w, card_inside, degrees);
+    return text_is(t->of, "oil") ? PHRASE_1(w, card_oil, degrees) : degrees;
+}
+
 /* What was said is never left out, but where the other scale alone was asked for. */
-struct text shown_temperature(const struct writing *w, const struct temperature *t)
+static struct text in_scales(const struct writing *w, const struct temperature *t, bool brief)
 {
     struct text said = degrees(w, t->value, t->unit);
     struct text us = w->units == UNITS_METRIC ? TEXT_EMPTY : other_degrees(w, t, 'F');
@@ -133,9 +153,53 @@ struct text shown_temperature(const struct writing *w, const struct temperature 
     struct text other = listed(w, us, metric);
     bool alone = w->units == UNITS_US || w->units == UNITS_METRIC;
     struct text done = said;
-    if (other.length)
+    if (other.length && (alone || !brief))
         done = alone ? other : PHRASE_2(w, card_degrees, said, other);
-    if (t->fan)
-        done = PHRASE_1(w, card_fan, done);
-    return text_is(t->of, "oven") ? PHRASE_1(w, card_oven, done) : done;
+    return t->fan ? PHRASE_1(w, card_fan, done) : done;
+}
+
+/* Whether the one is the other in another scale, as it is shown beside that: 74 °C and 165 °F. */
+static bool is_same_heat(const struct writing *w, const struct temperature *a,
+                         const struct temperature *b)
+{
+    struct text other =
+        a->unit == b->unit ? degrees(w, a->value, a->unit) : other_degrees(w, a, b->unit);
+    bool mark = (a->unit == 'G') != (b->unit == 'G');
+    return a->fan == b->fan && text_equal(a->of, b->of)
+           && ((!mark && text_equal(other, degrees(w, b->value, b->unit)))
+               || text_equal(in_scales(w, a, false), in_scales(w, b, false)));
+}
+
+/* A gas mark behind the degrees of a thermostat is the same dial, told for those who have it: the
+ * mark next to them. */
+static bool is_mark_of(const struct writing *w, const struct temperature *mark,
+                       const struct temperature *t)
+{
+    if (mark->unit != 'G' || t->unit == 'G' || !text_equal(mark->of, t->of))
+        return false;
+    struct ratio value = t->fan ? degrees_without_fan(t->value, t->unit) : t->value;
+    struct ratio near = convert_degrees(w->kitchen, value, t->unit, 'G');
+    return ratio_finite(near) && ratio_compare(ratio_subtract(near, mark->value), RATIO(1)) <= 0
+           && ratio_compare(ratio_subtract(mark->value, near), RATIO(1)) <= 0;
+}
+
+struct text shown_temperatures(const struct writing *w, const struct step *s)
+{
+    struct text done = TEXT_EMPTY;
+    const struct temperature *last = NULL;
+    for (size_t i = 0; i < s->temperatures.count; i++) {
+        const struct temperature *t = &s->temperatures.at[i];
+        bool same = false, mark = false;
+        for (size_t n = 0; n < i; n++) {
+            same |= is_same_heat(w, &s->temperatures.at[n], t);
+            mark |= is_mark_of(w, t, &s->temperatures.at[n]);
+        }
+        if (same)
+            continue;
+        struct text degrees = in_scales(w, t, mark);
+        bool goes_on = last && text_equal(last->of, t->of);
+        done = listed(w, done, goes_on ? degrees : with_place(w, t, degrees));
+        last = t;
+    }
+    return capital(w, done);
 }

@@ -20,7 +20,9 @@ bool shown_make(struct shown_dish *shown, const struct writing *w, const struct 
 /* The line's amount, or that of `sum` (may be NULL); empty where none was heard. */
 struct text shown_amount(const struct writing *w, const struct ingredient *in,
                          const struct shopping_line *sum);
-/* "350 °F (175 °C)", "gas mark 4 (350 °F, 175 °C)", with "fan" where it was said of one. */
-struct text shown_temperature(const struct writing *w, const struct temperature *t);
+/* "Oven 350 °F (175 °C)", "Inside 74 °C (165 °F)", with "fan" where it was said of one; each heat
+ * once, in whatever scales it was said: "Oven 200 °C (400 °F), 180 °C (350 °F) fan, gas mark 6".
+ * Empty where the step has none. */
+struct text shown_temperatures(const struct writing *w, const struct step *s);
 
 #endif

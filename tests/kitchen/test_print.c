@@ -79,12 +79,36 @@ static void test_times(void **state)
         {45, 45, "45 seconds"},
         {7200, INFINITY, "at least 2 hours"},
         {86400, 86400, "1 day"},
+        {30000, 44400, "8 hours 20 minutes to 12 hours 20 minutes"},
+        {5700, 6000, "1 hour 35 minutes to 1 hour 40 minutes"},
+        {9790, 10390, "2 hours 43 minutes 10 seconds to 2 hours 53 minutes 10 seconds"},
     };
     struct open_kitchen *o = *state;
     for (size_t i = 0; i < sizeof cases / sizeof *cases; i++)
         assert_string_equal(open_string(o, print_time(o->kitchen, &o->arena, cases[i].min,
                                                       cases[i].max, WORDS_WHOLE)),
                             cases[i].written);
+}
+
+/* Nobody plans a dinner by half minutes; what is short keeps its seconds. */
+static void test_sums_of_times(void **state)
+{
+    static const struct {
+        double min, max;
+        const char *written;
+    } cases[] = {
+        {2130, 2190, "36 to 37 minutes"},
+        {9790, 10390, "2 hours 44 minutes to 2 hours 54 minutes"},
+        {150, 150, "2 minutes 30 seconds"},
+        {30, 45, "30 to 45 seconds"},
+        {630, INFINITY, "at least 11 minutes"},
+    };
+    struct open_kitchen *o = *state;
+    for (size_t i = 0; i < sizeof cases / sizeof *cases; i++) {
+        struct time_sum sum = {.known = true, .min = cases[i].min, .max = cases[i].max};
+        assert_string_equal(open_string(o, print_sum_of_times(o->kitchen, &o->arena, &sum)),
+                            cases[i].written);
+    }
 }
 
 /* "2 tablespoons of paprika is 14 g, not 13.6077." */
@@ -153,6 +177,7 @@ int main(void)
         cmocka_unit_test_teardown(test_numbers, open_reset),
         cmocka_unit_test_teardown(test_amounts, open_reset),
         cmocka_unit_test_teardown(test_times, open_reset),
+        cmocka_unit_test_teardown(test_sums_of_times, open_reset),
         cmocka_unit_test(test_figures),
         cmocka_unit_test(test_ovens),
         cmocka_unit_test(test_there_and_back),

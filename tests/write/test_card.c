@@ -40,7 +40,9 @@ static void amount_then_food_then_preparation(void **state)
     *LIST_ADD(t.r.arena, &in->prep) = TEXT_OF("diced");
     *LIST_ADD(t.r.arena, &in->state) = TEXT_OF("red");
     *LIST_ADD(t.r.arena, &in->state) = TEXT_OF("at room temperature");
-    assert_line(&t, in, "2 large red onions, at room temperature, peeled, diced");
+    assert_line(&t, in, "2 large red onions, at room temperature, peeled and diced");
+    *LIST_ADD(t.r.arena, &in->prep) = TEXT_OF("rinsed");
+    assert_line(&t, in, "2 large red onions, at room temperature, peeled, diced and rinsed");
 }
 
 static void fractions_and_packages(void **state)
@@ -71,6 +73,8 @@ static void notes_at_the_end_of_a_line(void **state)
     herb->role = ROLE_GARNISH;
     *LIST_ADD(t.r.arena, &herb->alternatives) = TEXT_OF("parsley");
     assert_line(&t, herb, "Chives or parsley (optional)");
+    herb->role = ROLE_INGREDIENT;
+    assert_line(&t, herb, "Chives or parsley (optional, amount not heard)");
 }
 
 static void a_line_begins_with_a_capital_in_any_script(void **state)
@@ -99,6 +103,27 @@ static void the_same_food_in_one_part_is_one_divided_line(void **state)
     assert_null(strstr(out, "3 tablespoons"));
 }
 
+/* No spoon holds 1 1/3 tablespoons (US: 3 teaspoons are one). What cannot be split without rounding
+ * stays as it adds up. */
+static void a_sum_is_told_by_measures_that_exist(void **state)
+{
+    struct one t = one_open(state);
+    made_line(&t.r, t.d, 1, "", "salt", "1", "1", "tablespoon");
+    made_line(&t.r, t.d, 2, "", "sugar", "2", "2", "tablespoon");
+    made_line(&t.r, t.d, 3, "", "salt", "1", "1", "teaspoon");
+    made_line(&t.r, t.d, 4, "", "sugar", "1/3", "1/3", "tablespoon");
+    made_line(&t.r, t.d, 5, "", "oil", "1/2", "1/2", "cup");
+    made_line(&t.r, t.d, 6, "", "oil", "2", "2", "tablespoon");
+    made_line(&t.r, t.d, 7, "", "cumin", "1/5", "1/5", "teaspoon");
+    made_line(&t.r, t.d, 8, "", "cumin", "1", "1", "teaspoon");
+    add_dish(t.o->kitchen, &t.o->arena, NULL, t.d);
+    const char *out = card_text(&t);
+    assert_non_null(strstr(out, "  1 tablespoon plus 1 teaspoon salt, divided\n"));
+    assert_non_null(strstr(out, "  2 tablespoons plus 1 teaspoon sugar, divided\n"));
+    assert_non_null(strstr(out, "  ½ cup plus 2 tablespoons oil, divided\n"));
+    assert_non_null(strstr(out, "  1.2 teaspoons cumin, divided\n"));
+}
+
 /* A caption may break its lines anywhere. */
 static void what_is_said_in_the_plural_is_printed_so(void **state)
 {
@@ -107,6 +132,26 @@ static void what_is_said_in_the_plural_is_printed_so(void **state)
                 made_line(&t.r, t.d, 1, "one cup of rolled\noats", "rolled oat", "1", "1", "cup"),
                 "1 cup rolled oats");
     assert_line(&t, made_line(&t.r, t.d, 2, "a cup of oat", "oat", "1", "1", "cup"), "1 cup oat");
+    struct ingredient *bean =
+        made_line(&t.r, t.d, 3, "black-eyed\nbeans", "black eyed bean", "1", "1", "pound");
+    assert_line(&t, bean, "1 pound black eyed beans");
+}
+
+/* "A prawn curry. The prawns, half a kilo." Of a lemon's slices there are several, of lemons not. A
+ * number alone that lacks its unit counts nothing. */
+static void what_is_named_in_the_plural_elsewhere_is_so_by_weight(void **state)
+{
+    struct one t = one_open(state);
+    struct ingredient *prawn = made_line(&t.r, t.d, 1, "prawn", "prawn", "500", "500", "gram");
+    assert_line(&t, prawn, "500 grams prawn");
+    prawn->several = true;
+    assert_line(&t, prawn, "500 grams prawns");
+    struct ingredient *lemon = made_line(&t.r, t.d, 2, "lemon", "lemon", "2", "2", "slice");
+    lemon->several = true;
+    assert_line(&t, lemon, "2 slices lemon");
+    struct ingredient *juice = made_line(&t.r, t.d, 3, "", "pineapple juice", "400", "400", "");
+    juice->no_unit = true;
+    assert_line(&t, juice, "400 pineapple juice (unit not heard)");
 }
 
 static void what_is_counted_twice_is_in_the_plural(void **state)
@@ -154,11 +199,38 @@ static void steps_are_numbered_and_timed(void **state)
                                 "For the dish\n 2. Bake until golden. [1:02:03]\n"));
 }
 
-static void add_heat(struct one *t, long value, char unit)
+static struct temperature *add_heat(struct one *t, long value, char unit)
 {
     struct step *last = &t->d->steps.at[t->d->steps.count - 1];
     *LIST_ADD(t->r.arena, &last->temperatures) =
         (struct temperature){.value = RATIO(value), .unit = unit, .of = TEXT_OF("oven")};
+    return &last->temperatures.at[last->temperatures.count - 1];
+}
+
+/* The marks beside degrees: as British ovens have them, gas mark 6 is 200 °C (common practice, no
+ * source). */
+static void heats_of_one_thing_are_told_once(void **state)
+{
+    struct one t = one_open(state);
+    made_step(&t.r, t.d, 1, 4, "Heat it up.", "");
+    add_heat(&t, 200, 'C');
+    add_heat(&t, 180, 'C')->fan = true;
+    add_heat(&t, 6, 'G');
+    made_step(&t.r, t.d, 2, 8, "Check the middle.", "");
+    add_heat(&t, 74, 'C')->of = TEXT_OF("inside");
+    add_heat(&t, 165, 'F')->of = TEXT_OF("inside");
+    made_step(&t.r, t.d, 3, 12, "Start hot, then lower it.", "");
+    add_heat(&t, 3, 'G');
+    add_heat(&t, 220, 'C');
+    add_heat(&t, 63, 'C')->of = TEXT_OF("inside");
+    const char *out = card_text(&t);
+    assert_non_null(strstr(out, "    Oven 200 °C (400 °F), 180 °C (350 °F) fan, gas mark 6\n"));
+    assert_non_null(strstr(out, "    Inside 74 °C (165 °F)\n"));
+    assert_non_null(strstr(
+        out, "    Oven gas mark 3 (325 °F, 165 °C), 220 °C (425 °F), inside 63 °C (145 °F)\n"));
+    t.w.units = UNITS_METRIC;
+    struct text metric = shown_temperatures(&t.w, &t.d->steps.at[1]);
+    assert_string_equal(open_string(t.o, metric), "Inside 74 °C");
 }
 
 /* A recipe without its oven's heat cannot be cooked from; told twice it only reads badly, also
@@ -289,11 +361,15 @@ int main(void)
         cmocka_unit_test_teardown(notes_at_the_end_of_a_line, open_reset),
         cmocka_unit_test_teardown(a_line_begins_with_a_capital_in_any_script, open_reset),
         cmocka_unit_test_teardown(the_same_food_in_one_part_is_one_divided_line, open_reset),
+        cmocka_unit_test_teardown(a_sum_is_told_by_measures_that_exist, open_reset),
         cmocka_unit_test_teardown(what_is_said_in_the_plural_is_printed_so, open_reset),
+        cmocka_unit_test_teardown(what_is_named_in_the_plural_elsewhere_is_so_by_weight,
+                                  open_reset),
         cmocka_unit_test_teardown(what_is_counted_twice_is_in_the_plural, open_reset),
         cmocka_unit_test_teardown(the_same_food_in_two_parts_keeps_two_amounts, open_reset),
         cmocka_unit_test_teardown(the_dishs_own_lines_come_before_its_parts, open_reset),
         cmocka_unit_test_teardown(steps_are_numbered_and_timed, open_reset),
+        cmocka_unit_test_teardown(heats_of_one_thing_are_told_once, open_reset),
         cmocka_unit_test_teardown(a_heat_stands_behind_a_text_that_lacks_it, open_reset),
         cmocka_unit_test_teardown(a_card_says_that_it_is_a_draft, open_reset),
         cmocka_unit_test_teardown(yield_and_times, open_reset),

@@ -191,7 +191,7 @@ WALKS ?= 10000
 walks: $(B)/walks ## WALKS=10000 random walks of edits, undone to the first bytes and redone
 	@WALKS=$(WALKS) $<
 
-tests: all $(B)/unite_units $(B)/name_units $(B)/prep_units $(B)/step_units $(B)/talk_units $(B)/sentence_units $(S)/dishtake $(B)/faults $(REPLAY_BIN) $(TEST_BIN)
+tests: all $(B)/unite_units $(B)/name_units $(B)/line_units $(B)/prep_units $(B)/step_units $(B)/talk_units $(B)/sentence_units $(S)/dishtake $(B)/faults $(REPLAY_BIN) $(TEST_BIN)
 
 packages: ## installs the Debian packages that are missing
 	@.ci/packages $(PACKAGES) -- $(TEST_PACKAGES)
@@ -219,7 +219,7 @@ accuracy-stripped: all ## punctuated recordings as machines would have captioned
 PUNCTUATED = $(filter-out %.gold.json %/README.md %.py,$(wildcard samples/*.srt $(patsubst %,tests/%/*.*,corpus \
   recordings recordings/second recordings/flawless)))
 
-$(B)/sentence_units $(B)/talk_units $(B)/name_units $(B)/prep_units $(B)/step_units $(B)/unite_units: $(B)/%: tests/tools/%.c tests/tools/read_file.h tests/tools/talk_reader.h tests/tools/recipe_reader.h $(B)/libdishtake.a
+$(B)/sentence_units $(B)/talk_units $(B)/name_units $(B)/line_units $(B)/prep_units $(B)/step_units $(B)/unite_units: $(B)/%: tests/tools/%.c tests/tools/read_file.h tests/tools/talk_reader.h tests/tools/recipe_reader.h $(B)/libdishtake.a
 	$(call say,CC) $(COMPILE) $(LDFLAGS) -o $@ $(filter %.c %.a,$^) $(LDLIBS)
 
 sentence-ends: $(B)/sentence_units ## makes grammars/en/sentence-ends.tsv anew, to be read in the diff
@@ -240,6 +240,9 @@ name-weights: all $(B)/name_units ## makes the weights of src/split/name.def ane
 
 prep-odds: $(B)/prep_units $(B)/dishtake ## makes grammars/en/prep-odds.tsv, prep-foods.tsv and the weights of src/build/prepodds.def anew; build again after it
 	@python3 grammars/en/scripts/prep_odds.py $(B)/prep_units $(B)/dishtake
+
+line-odds: $(B)/line_units ## makes grammars/en/line-odds.tsv and the weights of src/build/lineodds.def anew; build again after it
+	@python3 grammars/en/scripts/line_odds.py $(B)/line_units
 
 step-odds: $(B)/step_units ## makes grammars/en/step-odds.tsv and the weights of src/build/told.def anew; build again after it
 	@python3 grammars/en/scripts/step_odds.py $(B)/step_units
@@ -363,4 +366,4 @@ FORCE:
 
 .DELETE_ON_ERROR:
 .SECONDARY:
-.PHONY: FORCE all tests packages test demo spec accuracy accuracy-stripped sentence-ends turn-words alike-weights talked-weights name-weights prep-odds step-odds accept coverage covered mutants bench bench-nlp bench-instr bench-stages faults walks fuzz format check install deb uninstall clean help
+.PHONY: FORCE all tests packages test demo spec accuracy accuracy-stripped sentence-ends turn-words alike-weights talked-weights name-weights line-odds prep-odds step-odds accept coverage covered mutants bench bench-nlp bench-instr bench-stages faults walks fuzz format check install deb uninstall clean help

@@ -8,6 +8,7 @@
 #include "build/heatof.h"
 #include "build/instruction.h"
 #include "build/line.h"
+#include "build/lineodds.h"
 #include "build/phrasal.h"
 #include "build/minutes.h"
 #include "build/prepodds.h"
@@ -134,11 +135,11 @@ static void read_heat(struct builder *b, const struct sentence *s)
     b->list_step = 0;
 }
 
-/* Foods that were only asked about, and got no amount, did not go in; nor did those that stood
- * ready beside the rest and were not spoken of again. */
+/* Foods that were only spoken of did not go in; nor did those that stood ready beside the rest and
+ * were not spoken of again. */
 static bool is_dropped(const struct ingredient *line)
 {
-    return (line->questioned && !line->amount.known) || (line->laid_out && !line->used);
+    return line->questioned || (line->laid_out && !line->used);
 }
 
 static void drop_questions(struct dish *d)
@@ -231,6 +232,7 @@ static void build_recipe(struct builder *b, const struct elsewhere *e)
     for (size_t n = 0; (n = next_sentence(r, b->dish, e, n)) < r->sentences.count; n++)
         read_for_dish(b, e, n);
     settle_steps(b);
+    judge_lines(b);
     drop_questions(b->dish);
     guess_preps(b);
     name_parts(b);
@@ -245,6 +247,7 @@ bool build_recipes(struct recording *r, const struct pack *k, struct problems *p
                                 .k = k,
                                 .step_words = pack_table(k, "step-words"),
                                 .step_odds = pack_table(k, "step-odds"),
+                                .line_odds = pack_table(k, "line-odds"),
                                 .prep_odds = pack_table(k, "prep-odds"),
                                 .prep_foods = pack_table(k, "prep-foods"),
                                 .memo = arena_alloc(r->arena, sizeof(struct verb_memo)),

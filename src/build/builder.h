@@ -36,6 +36,7 @@ struct builder {
     const struct pack *k;
     const struct table *step_words;             /* the pack's; NULL: it has none */
     const struct table *step_odds;              /* the same */
+    const struct table *line_odds;              /* the same */
     const struct table *prep_odds, *prep_foods; /* the same */
     const struct rule *bare; /* by which numbers are minutes; NULL: not looked for yet */
     struct phrasals phrasals;

@@ -5,6 +5,7 @@
 #include <limits.h>
 
 #include "base/arena.h"
+#include "build/beside.h"
 #include "build/instruction.h"
 #include "build/stepwords.h"
 #include "match/subject.h"
@@ -16,8 +17,6 @@
 #define REACH 24
 #define REACH_LIST 16
 #define REACH_BACK 6
-/* So many words back or on stands the word beside it. */
-#define BESIDE_WORDS 3
 
 struct search {
     struct builder *b;
@@ -31,29 +30,6 @@ struct search {
 static const struct word *at(const struct builder *b, size_t i)
 {
     return &b->r->words.at[i];
-}
-
-/* The tag that stands before the word, or behind it. */
-static unsigned char tag_before(const struct builder *b, size_t first)
-{
-    unsigned char after = first ? at(b, first - 1)->after : (unsigned char) AFTER_STOP;
-    if (after >= AFTER_COMMA)
-        return after == AFTER_COMMA ? PREP_COMMA : PREP_STOP;
-    for (size_t i = first; i-- > 0 && i + BESIDE_WORDS >= first;)
-        if (at(b, i)->tag != TAG_INSIDE && !at(b, i)->filler)
-            return at(b, i)->tag;
-    return PREP_STOP;
-}
-
-static unsigned char tag_behind(const struct builder *b, size_t last)
-{
-    unsigned char after = at(b, last)->after;
-    if (after >= AFTER_COMMA)
-        return after == AFTER_COMMA ? PREP_COMMA : PREP_STOP;
-    for (size_t i = last + 1; i < b->r->words.count && i <= last + BESIDE_WORDS; i++)
-        if (at(b, i)->tag != TAG_INSIDE && !at(b, i)->filler)
-            return at(b, i)->tag;
-    return PREP_STOP;
 }
 
 /* A verb, or its participle; only some foods are prepared by those that have no mark. */
@@ -150,8 +126,8 @@ static bool find_word(const struct builder *b, size_t i, enum teller teller, str
 
 static void look_beside(const struct builder *b, struct prep_word *w)
 {
-    w->before = tag_before(b, w->first);
-    w->behind = tag_behind(b, w->last);
+    w->before = tag_before(b->r, w->first);
+    w->behind = tag_behind(b->r, w->last);
     for (size_t i = w->first; i-- > 0 && w->nears < PREP_NEAR;)
         w->near[w->nears++] = at(b, i)->key;
     for (size_t i = w->last + 1; i < b->r->words.count && w->nexts < PREP_NEXT; i++)

@@ -4,6 +4,8 @@
 
 #include <limits.h>
 
+#include "build/beside.h"
+
 /* What is counted is counted up to so many. */
 #define STOPS_MOST 2
 #define CAPTIONS_MOST 3

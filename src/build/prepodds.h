@@ -38,8 +38,6 @@ enum prep_side { PREP_SIDE_BEFORE, PREP_SIDE_BEHIND, PREP_SIDES };
 
 #define PREP_NEAR 2 /* words before it that are looked at */
 #define PREP_NEXT 1 /* and behind it */
-/* Of a tag that is none: a comma, a stop, the end. */
-enum { PREP_STOP = 0, PREP_COMMA = 1 };
 
 struct prep_word {
     size_t first, last;
@@ -47,7 +45,7 @@ struct prep_word {
     enum prep_way way;
     struct text says;             /* the verb, the pieces: "chop", "rounds" */
     struct text done;             /* "chopped"; empty where it depends on the food */
-    unsigned char before, behind; /* the tags beside it, or PREP_COMMA, PREP_STOP */
+    unsigned char before, behind; /* the tags beside it, or BESIDE_COMMA, BESIDE_STOP */
     unsigned scope;
     bool inside; /* it stands among the words of a food */
     bool bare;   /* a verb that says little without the pieces: "cut" */

@@ -8,6 +8,7 @@
 #include <stdlib.h>
 #include <string.h>
 
+#include "build/beside.h"
 #include "build/prepodds.h"
 #include "recipe_reader.h"
 
@@ -25,8 +26,8 @@ static const struct {
 
 static void print_tag(const char *which, const char *way, unsigned char tag)
 {
-    if (tag == PREP_STOP || tag == PREP_COMMA)
-        printf("\t%s %s PREP_%s", which, way, tag == PREP_STOP ? "STOP" : "COMMA");
+    if (tag == BESIDE_STOP || tag == BESIDE_COMMA)
+        printf("\t%s %s BESIDE_%s", which, way, tag == BESIDE_STOP ? "STOP" : "COMMA");
     else
         printf("\t%s %s TAG_%s", which, way, tag_name(tag));
 }

@@ -168,6 +168,7 @@ spice		generic	spice mix | spice blend | mixed spices | seasoning mix | seasonin
 # Counted. "bay" alone is the tree's leaf only beside a number.
 @marks spice savory
 bay leaf			dried bay leaf | fresh bay leaf | bay | tej patta | caribbean bay leaf	noun
+salam leaf			indonesian bay leaf | daun salam	noun
 curry leaf			fresh curry leaf | karapincha	noun
 # The same, but neither sweet nor savory by itself.
 @marks spice
@@ -1897,7 +1898,6 @@ suan cai			chinese pickled vegetable	noun
 bagoong			bagoong alamang | fermented shrimp paste | padaek
 kerisik			toasted coconut paste
 gula melaka			malaysian palm sugar
-salam leaf			indonesian bay leaf | daun salam	noun
 torch ginger			bunga kantan
 seasoning sauce			golden mountain sauce
 pancit canton			pancit | pancit bihon | bihon

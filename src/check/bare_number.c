@@ -19,7 +19,8 @@ static bool half_one(const struct checker *c, const struct ingredient *line)
            && ratio_compare(line->amount.min, RATIO(1)) <= 0;
 }
 
-/* "Two bay leaves" is a count, though herbs are measured by the spoon; "110 of butter" is none. */
+/* "Two bay leaves" is a count, though herbs are measured by the spoon, and so is "three garlic";
+ * "110 of butter" is none. */
 #define COUNT_MOST 20
 static bool counted(const struct checker *c, const struct ingredient *line)
 {
@@ -36,7 +37,7 @@ static bool counted(const struct checker *c, const struct ingredient *line)
     return ratio_compare(line->amount.min, RATIO(COUNT_MOST)) < 0
            && (one
                || (said
-                   && (said->marks & (MARK_OF(plural) | MARK_OF(fish))
+                   && (said->marks & (MARK_OF(plural) | MARK_OF(fish) | MARK_OF(produce))
                        || !(said->marks & MARK_OF(uncounted)))));
 }
 
@@ -67,6 +68,18 @@ static bool unit_behind(const struct checker *c, const struct ingredient *line)
             && ratio_equal(m->low, line->amount.min))
             return true;
     return false;
+}
+
+/* "Three hundred of water, millilitres that is", "ginger two inch": the unit alone stands behind;
+ * "water twenty minutes": the number is a time's. */
+static bool measured_next(const struct checker *c, const struct ingredient *line)
+{
+    const size_t next = line->words.last + 1;
+    const struct word *w = &c->r->words.at[next];
+    if (next + 1 >= c->r->words.count)
+        return false;
+    const bool ends = w->after >= AFTER_COMMA || (w[1].tag != TAG_OF && w[1].tag != TAG_FOOD);
+    return w->tag == TAG_TIME || w->tag == TAG_LENGTH || (w->tag == TAG_UNIT && ends);
 }
 
 /* "Five hundred grams of butter, then four hundred of flour": what is weighed in one breath is
@@ -106,7 +119,7 @@ static bool number_beside(const struct checker *c, const struct ingredient *line
 bool lacks_unit(const struct checker *c, const struct ingredient *line)
 {
     return number_beside(c, line) && !metric_before(c, line) && !counted(c, line)
-           && !unit_before(c, line) && !unit_behind(c, line)
+           && !unit_before(c, line) && !unit_behind(c, line) && !measured_next(c, line)
            && !said_with(c, "in_parts", line->words)
            && !said_with(c, "written_amount", line->words);
 }

@@ -107,7 +107,8 @@ static size_t said_behind_gap(const struct saying *s, struct look *l, size_t n, 
     return 0;
 }
 
-/* The word after the saying's rest, from token `n` on; 0 where it is not said at word `i`. */
+/* The word after the saying's rest, from token `n` on; 0 where it is not said at word `i`. The end
+ * is that of the look, or of a sentence. */
 static size_t said_from(const struct saying *s, struct look *l, size_t n, size_t i)
 {
     if (n == s->count)
@@ -118,6 +119,8 @@ static size_t said_from(const struct saying *s, struct look *l, size_t n, size_t
     l->bounded |= t->end || i > l->last;
     if (i > l->last)
         return t->end ? i : 0;
+    if (t->end && n && l->r->words.at[i - 1].after >= AFTER_STOP)
+        return i;
     size_t next = step_over(t, l, i);
     if (next == i && n && l->r->words.at[i].filler)
         return said_from(s, l, n, i + 1); /* "half a teaspoon of, um, hang on" */

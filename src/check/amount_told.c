@@ -1,6 +1,8 @@
 /* check/amount_told.c: whether talk near a food tells how much of it, in words that the grammar
  * does not put together.
  * SPDX-License-Identifier: MIT */
+#include <string.h>
+
 #include "check/unmeasured.h"
 #include "match/capture.h"
 
@@ -51,12 +53,13 @@ bool amount_behind(const struct checker *c, const struct ingredient *line)
     return false;
 }
 
-/* "Put in that teaspoon of salt": a measure that was spoken of before. */
+/* "Put in that teaspoon of salt", "four grains of allspice": a measure that was spoken of before, or
+ * one that no rule knows. */
 static bool measured(const struct checker *c, const struct ingredient *line)
 {
     for (size_t i = line->id; i > 1 && i + NEXT_WORDS > line->id; i--) {
         if (c->r->words.at[i].tag == TAG_OF)
-            return c->r->words.at[i - 1].tag == TAG_UNIT;
+            return i + 1 == line->words.first || c->r->words.at[i - 1].tag == TAG_UNIT;
         if (i < line->id && c->r->words.at[i].after >= AFTER_COMMA)
             return false;
         if (i < line->id && c->r->words.at[i].tag == TAG_FOOD)
@@ -90,6 +93,48 @@ static bool is_verb(const struct checker *c, const struct ingredient *line)
            && c->r->words.at[line->id + 1].tag == TAG_IT;
 }
 
+/* Whether the word is a number of no line, and counts no time. */
+static bool is_loose(const struct checker *c, size_t word)
+{
+    static const unsigned char NUMBERS[] = {TAG_NUMBER, TAG_ONES, TAG_TEENS,
+                                            TAG_TENS,   TAG_DOZEN, TAG_FRACTION};
+    const struct word *w = &c->r->words.at[word];
+    if (!memchr(NUMBERS, w->tag, sizeof NUMBERS))
+        return false;
+    for (size_t i = 0; i < c->dish->ingredients.count; i++)
+        if (c->dish->ingredients.at[i].words.first <= word
+            && word <= c->dish->ingredients.at[i].words.last)
+            return false;
+    const struct span behind = {word + 1, word + 2};
+    return behind.last >= c->r->words.count
+           || !(span_has_tag(c->r, behind, TAG_TIME) || span_has_tag(c->r, behind, TAG_DEGREE));
+}
+
+/* Whether a loose number stands at word `next`, or behind one word that tells of a food or a
+ * measure; `step` is 1 or -1. */
+static bool number_from(const struct checker *c, size_t next, size_t step)
+{
+    static const unsigned char BETWEEN[] = {TAG_UNIT, TAG_COUNTER, TAG_STATE,   TAG_DONE,
+                                            TAG_SIZE, TAG_HEDGE,   TAG_FULLNESS};
+    const struct word *words = c->r->words.at;
+    for (size_t i = next; i < c->r->words.count && i != next + 2 * step; i += step) {
+        if (words[step == 1 ? i - 1 : i].after >= AFTER_STOP)
+            return false;
+        if (is_loose(c, i))
+            return true;
+        if (!memchr(BETWEEN, words[i].tag, sizeof BETWEEN))
+            return false;
+    }
+    return false;
+}
+
+/* "Half teaspoon roasted fennel", "curry leaf two": a number beside the food, which no rule put to
+ * it: how much goes in was said. */
+static bool number_beside(const struct checker *c, const struct ingredient *line)
+{
+    return number_from(c, line->words.first - 1, (size_t) -1) || number_from(c, line->id + 1, 1);
+}
+
 /* "In go the peppers", that were spoken of before: how many there are was said then, or is missed
  * there. */
 #define BEFORE_WORDS 400
@@ -110,10 +155,35 @@ static bool known_before(const struct checker *c, const struct ingredient *line)
     return false;
 }
 
+/* "The": not "your", which cooks say of what nobody has seen yet. */
+static bool says_the(const struct word *w)
+{
+    return w->tag == TAG_THE && w->entry && !(w->entry->marks & MARK_OF(names));
+}
+
+/* "The tomatoes": spoken of as known, if by another name; "the nutmeg" may be one that every kitchen
+ * has. */
+static bool spoken_as_known(const struct checker *c, const struct ingredient *line)
+{
+    const uint64_t shelf = MARK_OF(spice) | MARK_OF(salt) | MARK_OF(herb) | MARK_OF(fat);
+    const size_t first = line->words.first;
+    return !(line->entry && line->entry->marks & shelf)
+           && (says_the(&c->r->words.at[first]) || (first && says_the(&c->r->words.at[first - 1])));
+}
+
+/* "Peanuts if nobody minds": the eaters settle it. */
+static bool where_wanted(const struct checker *c, const struct ingredient *line)
+{
+    return line->id + 1 < c->r->words.count && c->r->words.at[line->id + 1].tag == TAG_IF
+           && c->r->words.at[line->id].after < AFTER_STOP;
+}
+
 /* Whether the talk around the food tells how much of it, or that none goes in. */
 bool amount_told(const struct checker *c, const struct ingredient *line)
 {
     return is_verb(c, line) || resumed(c, line->id) || is_asked(c, line) || measured(c, line)
            || known_elsewhere(c, line) || known_before(c, line) || amount_behind(c, line)
+           || number_beside(c, line) || spoken_as_known(c, line)
+           || where_wanted(c, line)
            || (line->id && c->r->words.at[line->id - 1].tag == TAG_NOT);
 }

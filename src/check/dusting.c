@@ -18,15 +18,14 @@ static const struct entry *food_in(const struct checker *c, struct span words)
     return NULL;
 }
 
-/* The seasoning of another part of the dish stands farther off. */
-#define PART_WORDS 50
+/* Whether the dish's list has the food of these words, or has it near them. */
 static bool has_line(const struct dish *d, struct text kind, size_t word)
 {
     for (size_t i = 0; i < d->ingredients.count; i++) {
         const struct ingredient *line = &d->ingredients.at[i];
-        bool far = line->words.first > word + PART_WORDS; /* what goes in later has the amount */
+        bool far = line->words.first > word + OTHER_PART_WORDS; /* what goes in later has the amount */
         bool here = line->id == word && (!line->amount.known || far);
-        if (!here && line->id + PART_WORDS > word && line->id < word + PART_WORDS
+        if (!here && line->id + OTHER_PART_WORDS > word && line->id < word + OTHER_PART_WORDS
             && text_share_part(line->kind, kind, ' '))
             return true;
     }
@@ -97,15 +96,6 @@ static bool told_near(const struct dish *d, const struct entry *food, struct spa
     return false;
 }
 
-/* "Do you want flour on the table? A dusting." */
-#define VAGUE_WORDS 4
-static bool vaguely(const struct checker *c, size_t last)
-{
-    struct span where, behind = {last + 1, last + VAGUE_WORDS};
-    return behind.last < c->r->words.count
-           && said_find(&c->sayings, c->r, "vague_after", behind, &where);
-}
-
 /* "Flour the board", "butter a tin": more of it goes in than the dough or the batter had, and
  * nobody said how much. */
 void find_dusting(struct checker *c)
@@ -120,7 +110,7 @@ void find_dusting(struct checker *c)
                 || c->r->words.at[where.first].scope & SCOPE_NOT_DONE)
                 continue;
             struct subject_of what = {c->r->words.at[where.first].start, where, entry_shown(food)};
-            if (vaguely(c, where.last))
+            if (dusted_vaguely(c, where.last))
                 REPORT_PLAIN(c, vague_amount, what);
             else
                 REPORT_PLAIN(c, no_amount, what);

@@ -48,6 +48,20 @@ static bool put_in(const struct checker *c, const struct ingredient *line)
     return false;
 }
 
+/* "Salt", "salt and pepper": said alone, it goes in. */
+bool only_seasons(const struct checker *c, const struct ingredient *line)
+{
+    const struct word *w = food_word(c, line);
+    for (size_t i = line->id; w && i + 2 >= line->id; i--) {
+        const struct word *before = &c->r->words.at[i];
+        if (before->entry && before->tag == TAG_FOOD && before->entry->marks & MARK_OF(salt))
+            return i == line->id || (line->entry && line->entry->marks & MARK_OF(spice));
+        if (!i || (i < line->id && before->tag != TAG_AND))
+            return false;
+    }
+    return false;
+}
+
 /* Whether the food is spoken of where a step puts it in; a mention in passing tells nothing. */
 bool goes_in(const struct checker *c, const struct ingredient *line)
 {

@@ -152,13 +152,27 @@ static bool only_begins(const struct ingredient *other, const struct ingredient 
 
 /* Whether another line that may be the same food says how much: "chicken" after "eight chicken
  * thighs", "peaches" after "three ripe peaches". */
+static bool tells_amount(const struct ingredient *other, const struct ingredient *line)
+{
+    return other != line && (other->amount.known || other->to_taste)
+           && (text_equal(other->kind, line->kind)
+               || (one_names_both(other->food, line->food) && !only_begins(other, line)));
+}
+
 bool amount_elsewhere(const struct dish *d, const struct ingredient *line)
+{
+    for (size_t i = 0; i < d->ingredients.count; i++)
+        if (tells_amount(&d->ingredients.at[i], line))
+            return true;
+    return false;
+}
+
+bool amount_near(const struct dish *d, const struct ingredient *line)
 {
     for (size_t i = 0; i < d->ingredients.count; i++) {
         const struct ingredient *other = &d->ingredients.at[i];
-        if (other != line && (other->amount.known || other->to_taste)
-            && (text_equal(other->kind, line->kind)
-                || (one_names_both(other->food, line->food) && !only_begins(other, line))))
+        if (tells_amount(other, line) && other->id < line->id + OTHER_PART_WORDS
+            && other->id + OTHER_PART_WORDS > line->id)
             return true;
     }
     return false;

@@ -89,6 +89,9 @@ bool one_names_both(struct text a, struct text b);
 /* Whether another line of the dish that may be the same food says how much: "chicken" after "eight
  * chicken thighs". */
 bool amount_elsewhere(const struct dish *d, const struct ingredient *line);
+/* The same within OTHER_PART_WORDS: the seasoning of another part of the dish stands farther off. */
+#define OTHER_PART_WORDS 50
+bool amount_near(const struct dish *d, const struct ingredient *line);
 /* "The turkey" where another dish has two pounds of it: what lies between dishes is spoken of as
  * known. The line must be spoken, not the cook's own. */
 bool known_elsewhere(const struct checker *c, const struct ingredient *line);
@@ -101,6 +104,8 @@ bool lacks_unit(const struct checker *c, const struct ingredient *line);
 /* "Black pepper, plenty", "salt, by eye": whether what is vague stands behind the line's food;
  * `*where` is the food up to there. */
 bool vague_behind(const struct checker *c, const struct ingredient *line, struct span *where);
+/* "Flour on the board, a little": the same behind words that end at `last`. */
+bool dusted_vaguely(const struct checker *c, size_t last);
 /* "Half a teaspoon of, hang on, what is this jar. Smoked paprika.": whether the food of an amount
  * that breaks off at word `last` is said soon, by itself; and whether that word is such a food. */
 bool resumes(const struct checker *c, size_t last);

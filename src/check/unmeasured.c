@@ -39,11 +39,18 @@ static bool is_own_mixture(const struct checker *c, const struct ingredient *lin
                         &where);
 }
 
+/* A part's seasoning is its own: salt in the dough says nothing of the salt on the fish. */
+static bool amount_known(const struct checker *c, const struct ingredient *line)
+{
+    return only_seasons(c, line) ? amount_near(c->dish, line) : amount_elsewhere(c->dish, line);
+}
+
 static bool needs_amount(const struct checker *c, const struct ingredient *line)
 {
     return !line->amount.known && !line->to_taste && !line->optional
            && line->role == ROLE_INGREDIENT && !names_kind(line) && !in_passing(c, line)
-           && goes_in(c, line) && !amount_elsewhere(c->dish, line) && !is_place(c, line)
+           && (goes_in(c, line) || only_seasons(c, line)) && !amount_known(c, line)
+           && !is_place(c, line)
            && !is_own_mixture(c, line) && !said_with(c, "laid_out", line->words)
            && !(food_word(c, line) && amount_told(c, line));
 }

@@ -11,6 +11,8 @@
 const struct word *food_word(const struct checker *c, const struct ingredient *line);
 /* Whether the food is spoken of where something puts it in; a mention in passing tells nothing. */
 bool goes_in(const struct checker *c, const struct ingredient *line);
+/* "Salt", and "salt and pepper". */
+bool only_seasons(const struct checker *c, const struct ingredient *line);
 /* "Pour all of that into the flour": the food is where something else goes, and in already. */
 bool is_place(const struct checker *c, const struct ingredient *line);
 /* "My sister puts peas in hers": nothing goes in there. */

@@ -1,5 +1,7 @@
 /* check/vague_behind.c: a vague amount that stands behind its food.
  * SPDX-License-Identifier: MIT */
+#include <string.h>
+
 #include "check/report.h"
 
 /* "Black pepper. Plenty.", "pearl sugar on the top, a little bit", "salt, by eye": what is vague
@@ -27,6 +29,15 @@ static bool told_behind(const struct checker *c, const struct ingredient *line, 
     return true;
 }
 
+/* "A little, and tip it out", "some on top": what follows is no food of which it is some. */
+static bool ends_there(const struct checker *c, size_t word)
+{
+    static const unsigned char NEXT[] = {TAG_DOWN, TAG_FOR, TAG_INTO, TAG_AND, TAG_SO, TAG_THERE};
+    const struct word *w = &c->r->words.at[word];
+    return w->after >= AFTER_COMMA || word + 1 >= c->r->words.count
+           || memchr(NEXT, w[1].tag, sizeof NEXT);
+}
+
 bool vague_behind(const struct checker *c, const struct ingredient *line, struct span *where)
 {
     const size_t last = c->dish->words.last;
@@ -35,13 +46,25 @@ bool vague_behind(const struct checker *c, const struct ingredient *line, struct
         return true;
     for (size_t i = line->id + 1; i <= most; i++) {
         const struct word *w = &c->r->words.at[i];
-        unsigned char next = i < last ? w[1].tag : TAG_OTHER;
         if (names_other(w, line))
             return false;
         if (w->tag != TAG_VAGUE)
             continue;
         *where = (struct span){line->id, i};
-        return w->after >= AFTER_COMMA || next == TAG_DOWN || next == TAG_FOR || next == TAG_INTO;
+        return ends_there(c, i);
     }
     return false;
+}
+
+/* "Do you want flour on the table? A dusting.", "flour on the board, a little". */
+#define DUST_WORDS 4
+bool dusted_vaguely(const struct checker *c, size_t last)
+{
+    struct span where, behind = {last + 1, last + DUST_WORDS};
+    if (behind.last >= c->r->words.count)
+        return false;
+    for (size_t i = behind.first; i <= behind.last && c->r->words.at[i].tag != TAG_FOOD; i++)
+        if (c->r->words.at[i].tag == TAG_VAGUE)
+            return ends_there(c, i);
+    return said_find(&c->sayings, c->r, "vague_after", behind, &where);
 }

@@ -64,7 +64,7 @@ cinnamon			ground cinnamon | cinnamon powder | canela | mexican cinnamon | cassi
 @marks spice
 cinnamon stick			cinnamon bark | cinnamon quill | cassia bark	noun
 @marks uncounted spice
-nutmeg			ground nutmeg | whole nutmeg | nut meg
+nutmeg			ground nutmeg | whole nutmeg
 mace			ground mace | blade mace | blade of mace
 # "clove" is first the clove of garlic (units.lex).
 ground clove	clove		ground cloves | clove powder

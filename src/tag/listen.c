@@ -34,7 +34,7 @@ static bool strong_enough(const struct hearing *h, struct text strength,
     if (slot->always || slot->nouns)
         return text_is(strength, "always") || (slot->nouns && text_is(strength, "noun"));
     bool weak = text_is(strength, "weak"), faint = text_is(strength, "faint");
-    if (h->wary && (weak || faint))
+    if (h->wary && (weak || faint) && !slot->certain)
         return false;
     return !(weak || faint) || slot->sure || (slot->again && !slot->strong)
            || (weak && meant->tag == TAG_FOOD && times_heard(h, meant));

@@ -117,7 +117,8 @@ static bool slot_read(struct hearing_slot *slot, struct arena *a, const struct t
     if (!ratio_finite(trust) || trust.under != 1 || trust.over < 0 || trust.over > 100)
         return problem(p, at, "trust is a whole number from 0 to 100");
     slot->trust = (unsigned) trust.over;
-    slot->sure = text_is(table_cell(t, row, 5), "sure");
+    slot->certain = text_is(table_cell(t, row, 5), "certain");
+    slot->sure = slot->certain || text_is(table_cell(t, row, 5), "sure");
     slot->nouns = text_is(table_cell(t, row, 5), "noun");
     slot->always = text_is(table_cell(t, row, 5), "always");
     slot->strong = text_is(table_cell(t, row, 5), "strong");

@@ -28,6 +28,7 @@ struct hearing_slot {
     uint64_t marks;          /* a candidate with one of them fits better */
     unsigned trust; /* the largest distance, in hundredths, that is taken; 0: only listed pairs */
     bool sure;      /* leaves little doubt: even ordinary words may be listed pairs here */
+    bool certain;   /* leaves none: they may be so in captions that are written with care, too */
     bool nouns;     /* takes only pairs whose captioned word no cook handles ("leak") */
     bool always;    /* takes only pairs whose captioned word is never meant ("pharaoh") */
     bool again;     /* only for a pair that was heard in a better place of the same recording */

@@ -5,6 +5,7 @@
 
 /* In so many sentences before its cooking a dish is named. */
 #define TALK_MOST 16
+#define DISHES_NEAR 8
 
 static bool is_same_word(const struct word *a, const struct word *b)
 {
@@ -42,7 +43,7 @@ static bool says_name_of(const struct naming *n, size_t i, size_t d, bool whole)
 {
     const struct span name = n->best[d];
     const struct word *words = n->r->words.at;
-    if (name.first > name.last || n->f[i].closes > 0)
+    if (name.first > name.last)
         return false;
     whole |= words[name.last].tag == TAG_FOOD;
     for (size_t w = whole ? name.first : name.last; w <= name.last; w++)
@@ -59,22 +60,25 @@ static bool names_it(const struct naming *n, size_t i, size_t d, size_t dishes)
     return says_name_of(n, i, d, true) && telling_words(n, n->best[d]) > 1;
 }
 
-static size_t names_of(const struct naming *n, size_t i, size_t dishes)
+/* Whether it names another of the dishes that began near that one. */
+static bool names_another(const struct naming *n, size_t i, size_t dish, size_t dishes)
 {
-    size_t found = 0;
-    for (size_t d = 0; d < dishes; d++)
-        found += says_name_of(n, i, d, false);
-    return found;
+    size_t from = dish > DISHES_NEAR ? dish - DISHES_NEAR : 0;
+    for (size_t d = from; d < dishes && d <= dish + DISHES_NEAR; d++)
+        if (d != dish && says_name_of(n, i, d, false))
+            return true;
+    return false;
 }
 
-/* The first sentence from `floor` on that names the dish of stretch `k`, and it alone: a run-down
- * of all dishes begins none. */
+/* The first sentence from `floor` on, where the dish before it ended, that names the dish of
+ * stretch `k`, and it alone: a run-down of all dishes begins none. */
 static size_t first_named(const struct naming *n, size_t k, size_t floor, size_t dishes)
 {
     size_t first = n->s[k].first;
     size_t from = first - floor > TALK_MOST ? first - TALK_MOST : floor;
     for (size_t i = from; i < first; i++)
-        if (names_it(n, i, n->dish[k], dishes) && names_of(n, i, dishes) == 1)
+        if (!(floor > 0 && n->f[i].closes > 0) && names_it(n, i, n->dish[k], dishes)
+            && !names_another(n, i, n->dish[k], dishes))
             return i;
     return first;
 }

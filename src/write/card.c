@@ -243,6 +243,7 @@ bool cards_write(const struct recording *r, const struct writing *w, struct buff
     }
     if (first)
         problem_note(p, (struct place){.file = r->file},
-                     "no dish was found in it, so there is no card");
+                     "no dish was found in it, so there is no card; where one is cooked, "
+                     "--as-one-dish takes all of it for one");
     return true;
 }

@@ -10,6 +10,8 @@
 /* A dish that was left is judged by so many of its last sentences; it waits by the last few. */
 #define LEFT_SENTENCES 6
 #define WAIT_SENTENCES 3
+/* In so many sentences a dish is announced. */
+#define CALLED_SENTENCES 3
 /* So often back a thing is looked for. */
 #define BACK_TIMES 8
 /* A few sentences tell little: as if so many more told nothing. */
@@ -33,6 +35,12 @@ static bool is_name(struct span name)
     return name.first <= name.last;
 }
 
+/* A name with a dish's word, not a food's alone. */
+static bool is_kind(const struct wholes *w, struct span name)
+{
+    return is_name(name) && title_weight(w->r, name) > 1;
+}
+
 /* ---- the recording */
 
 /* Names that announce a dish; a cook who says the same one again announces no other. */
@@ -42,7 +50,7 @@ static size_t announced(const struct wholes *w)
     size_t found = 0;
     for (size_t i = 0; i < w->r->sentences.count; i++) {
         const struct span name = w->f[i].opening_title;
-        if (w->f[i].opens < ANNOUNCED || !is_name(name) || title_weight(w->r, name) < 2)
+        if (w->f[i].opens < ANNOUNCED || !is_kind(w, name))
             continue;
         found += !is_name(before) || !titles_alike(w->r, before, name);
         before = name;
@@ -102,6 +110,18 @@ static double silence_before(const struct wholes *w, size_t sentence)
 {
     const struct word *first = &w->r->words.at[w->r->sentences.at[sentence].first];
     return first > w->r->words.at ? fmax(0, first->start - first[-1].end) : 0;
+}
+
+/* Whether what begins with that sentence is announced by a name that is not that dish's. */
+static bool is_called_otherwise(const struct wholes *w, const struct whole *one, size_t first)
+{
+    for (size_t i = first; i < w->r->sentences.count && i < first + CALLED_SENTENCES; i++) {
+        const struct span name = w->f[i].opening_title;
+        if (w->f[i].opens >= ANNOUNCED && is_kind(w, name)
+            && !(is_name(one->name) && titles_alike(w->r, name, one->name)))
+            return true;
+    }
+    return false;
 }
 
 static void find_other(const struct wholes *w, const struct whole *other, double *x)
@@ -205,7 +225,10 @@ void find_alike(const struct wholes *w, size_t a, size_t b, double *x)
     x[ALIKE_IS_FIRST] = a == 0;
     find_left(w, a, b, x);
     find_other(w, other, x);
+    x[ALIKE_OTHER_CALLED] = is_called_otherwise(w, one, other->first);
     x[ALIKE_BOTH_NAMED] = is_name(one->name) && is_name(other->name);
+    x[ALIKE_BOTH_KINDS] = is_kind(w, one->name) && is_kind(w, other->name)
+                          && !titles_alike(w->r, one->name, other->name);
     x[ALIKE_BOTH_GO] = affinity_between(&one->about, &other->about);
     x[ALIKE_BOTH_CLASH] = clash_of(one, other);
     find_things_of(w, a, b, x);

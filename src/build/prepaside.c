@@ -181,26 +181,13 @@ static size_t between_commas(const struct builder *b, size_t i)
 
 size_t aside_end(const struct builder *b, size_t i)
 {
-    size_t end = one_like_that(b, i);
-    if (!end)
-        end = which_kind(b, i);
-    if (!end)
-        end = which_part(b, i);
-    if (!end)
-        end = done_how(b, i);
-    if (!end)
-        end = part_before_done(b, i);
-    if (!end)
-        end = goes_in(b, i);
-    if (!end)
-        end = from_a_place(b, i);
-    if (!end)
-        end = so_much_each(b, i);
-    if (!end)
-        end = each_one(b, i);
-    if (!end)
-        end = in_there(b, i);
-    return end ? end : between_commas(b, i);
+    static size_t (*const ASIDES[])(const struct builder *b, size_t i) = {
+        one_like_that, which_kind,   which_part, done_how, part_before_done, goes_in,
+        from_a_place,  so_much_each, each_one,   in_there, between_commas};
+    size_t end = 0;
+    for (size_t n = 0; n < sizeof ASIDES / sizeof *ASIDES && !end; n++)
+        end = ASIDES[n](b, i);
+    return end;
 }
 
 /* "... that I've just chopped", "which I diced up": who did it, before the participle at once; in

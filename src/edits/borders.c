@@ -114,6 +114,21 @@ static struct dish *new_dish(struct change *c, const struct span *spans, size_t 
     return d;
 }
 
+/* `none_left`: why not, where another dish would lose all its words. */
+static bool gain(struct change *c, struct dish *d, struct span words, const char *none_left)
+{
+    if (!can_take(c->r, d, words))
+        return no_place(c, none_left);
+    take_from_all(c->r, d, words);
+    give(c->r, d, &words, 1);
+    return true;
+}
+
+static bool lose(struct change *c, struct dish *d, struct span words)
+{
+    return take_from(c->r, d, words) || no_place(c, "nothing would be left of the dish");
+}
+
 static bool move_start(struct change *c, struct dish *d, size_t word)
 {
     const struct sentence *s = sentence_of(c->r, word);
@@ -121,14 +136,8 @@ static bool move_start(struct change *c, struct dish *d, size_t word)
     if (first == old)
         return true;
     if (first > old)
-        return take_from(c->r, d, (struct span){old, first - 1})
-               || no_place(c, "nothing would be left of the dish");
-    struct span words = {first, old - 1};
-    if (!can_take(c->r, d, words))
-        return no_place(c, "nothing would be left of the dish before it");
-    take_from_all(c->r, d, words);
-    give(c->r, d, &words, 1);
-    return true;
+        return lose(c, d, (struct span){old, first - 1});
+    return gain(c, d, (struct span){first, old - 1}, "nothing would be left of the dish before it");
 }
 
 static bool move_end(struct change *c, struct dish *d, size_t word)
@@ -138,14 +147,8 @@ static bool move_end(struct change *c, struct dish *d, size_t word)
     if (last == old)
         return true;
     if (last < old)
-        return take_from(c->r, d, (struct span){last + 1, old})
-               || no_place(c, "nothing would be left of the dish");
-    struct span words = {old + 1, last};
-    if (!can_take(c->r, d, words))
-        return no_place(c, "nothing would be left of the dish after it");
-    take_from_all(c->r, d, words);
-    give(c->r, d, &words, 1);
-    return true;
+        return lose(c, d, (struct span){last + 1, old});
+    return gain(c, d, (struct span){old + 1, last}, "nothing would be left of the dish after it");
 }
 
 bool apply_dish_border(struct change *c)

@@ -167,45 +167,29 @@ static void put_yield(struct page *g, const struct yield *y)
     json_close(&g->j, '}');
 }
 
-static void put_spans(struct page *g, const struct dish *d)
+static void put_span(struct page *g, const struct span *s)
 {
-    json_key(&g->j, "spans");
-    json_open(&g->j, '[');
-    for (size_t i = 0; i < d->spans.count; i++) {
-        struct span s = d->spans.at[i];
-        json_open(&g->j, '{');
-        review_put_words(g, s);
-        json_key_seconds(&g->j, "start", g->r->words.at[s.first].start);
-        json_key_seconds(&g->j, "end", g->r->words.at[s.last].end);
-        json_close(&g->j, '}');
-    }
-    json_close(&g->j, ']');
+    json_open(&g->j, '{');
+    review_put_words(g, *s);
+    json_key_seconds(&g->j, "start", g->r->words.at[s->first].start);
+    json_key_seconds(&g->j, "end", g->r->words.at[s->last].end);
+    json_close(&g->j, '}');
 }
 
-static void put_allergens(struct page *g, const struct dish *d)
+static void put_allergen(struct page *g, const struct allergen *a)
 {
-    json_key(&g->j, "allergens");
-    json_open(&g->j, '[');
-    for (size_t i = 0; i < d->allergens.count; i++) {
-        json_open(&g->j, '{');
-        json_key_text(&g->j, "name", d->allergens.at[i].name);
-        json_key_bool(&g->j, "check_label", d->allergens.at[i].check_label);
-        json_close(&g->j, '}');
-    }
-    json_close(&g->j, ']');
+    json_open(&g->j, '{');
+    json_key_text(&g->j, "name", a->name);
+    json_key_bool(&g->j, "check_label", a->check_label);
+    json_close(&g->j, '}');
 }
 
-static void put_cautions(struct page *g, const struct dish *d)
+static void put_caution(struct page *g, const struct caution *c)
 {
-    json_key(&g->j, "cautions");
-    json_open(&g->j, '[');
-    for (size_t i = 0; i < d->cautions.count; i++) {
-        json_open(&g->j, '{');
-        json_key_text(&g->j, "text", d->cautions.at[i].text);
-        json_key_text(&g->j, "source", d->cautions.at[i].source);
-        json_close(&g->j, '}');
-    }
-    json_close(&g->j, ']');
+    json_open(&g->j, '{');
+    json_key_text(&g->j, "text", c->text);
+    json_key_text(&g->j, "source", c->source);
+    json_close(&g->j, '}');
 }
 
 static void put_dish(struct page *g, const struct dish *d)
@@ -218,7 +202,7 @@ static void put_dish(struct page *g, const struct dish *d)
     review_put_words(g, d->words);
     json_key_seconds(&g->j, "start", d->start);
     json_key_seconds(&g->j, "end", d->end);
-    put_spans(g, d);
+    JSON_LIST(&g->j, "spans", &d->spans, put_span, g);
     put_yield(g, &d->yield);
     JSON_LIST(&g->j, "lines", &d->ingredients, put_line, g);
     JSON_LIST(&g->j, "steps", &d->steps, put_step, g);
@@ -226,8 +210,8 @@ static void put_dish(struct page *g, const struct dish *d)
     put_time(g, "cook", &d->cook);
     put_time(g, "rest", &d->rest);
     put_time(g, "total", &d->total);
-    put_allergens(g, d);
-    put_cautions(g, d);
+    JSON_LIST(&g->j, "allergens", &d->allergens, put_allergen, g);
+    JSON_LIST(&g->j, "cautions", &d->cautions, put_caution, g);
     review_put_edited(g, EDIT_dish_set, TARGET_DISH, d->id);
     json_close(&g->j, '}');
 }

@@ -109,6 +109,8 @@ degree	degree
 fahrenheit	F		f | °f
 celsius	C		centigrade | c | °c
 fan	fan		hot air | hot air oven | forced air | circulating air | fan forced | fan oven | convection | fan assisted
+# An oven without a fan: its numbers are those of either scale.
+fan off	still		with the fan off | no fan | without the fan | without fan | without a fan | not fan | non fan | conventional | conventional oven | no convection
 
 @tag GAS
 gas mark	gas		gas | gas number | regulo

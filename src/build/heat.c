@@ -25,9 +25,16 @@
 #define BARE_MOST 600
 #define WATER_LEAST 25
 
-static bool is_celsius(const struct entry *scale)
+/* "Fan", "no fan": names the oven and no scale; it is said where dials are in Celsius, unless the
+ * number is none of those. */
+static bool is_oven(const struct entry *scale)
 {
-    return scale && (text_is(entry_value(scale), "C") || text_is(entry_value(scale), "fan"));
+    return scale && (text_is(entry_value(scale), "fan") || text_is(entry_value(scale), "still"));
+}
+
+bool is_celsius(const struct entry *scale)
+{
+    return scale && (text_is(entry_value(scale), "C") || is_oven(scale));
 }
 
 /* What speaks for either scale, by how much. */
@@ -60,7 +67,7 @@ static void count_temperature(const struct recording *r, const struct match *m, 
     if (!ratio_finite(m->low))
         return;
     bool high = ratio_compare(m->low, RATIO(OVEN_F_LEAST)) >= 0;
-    if (scale && (text_is(entry_value(scale), "F") || (high && text_is(entry_value(scale), "fan"))))
+    if (scale && (text_is(entry_value(scale), "F") || (high && is_oven(scale))))
         said->f++;
     else if (is_celsius(scale) || (scale && scale->tag == TAG_GAS))
         said->c++;
@@ -213,7 +220,7 @@ static void set_scale(struct temperature *t, const struct entry *scale, double v
         t->of = TEXT_OF("oven");
     } else if (scale) {
         t->fan = text_is(entry_value(scale), "fan");
-        t->unit = is_celsius(scale) && !(t->fan && value >= OVEN_F_LEAST) ? 'C' : 'F';
+        t->unit = is_celsius(scale) && !(is_oven(scale) && value >= OVEN_F_LEAST) ? 'C' : 'F';
     }
 }
 

@@ -9,6 +9,9 @@
 bool read_temperature(const struct builder *b, const struct chunk *c, struct temperature *out);
 /* Whether the words of chunk `c` name a scale: "fan", "Celsius". */
 bool has_scale(const struct builder *b, const struct chunk *c);
+/* Whether a scale is Celsius, or a kind of oven ("fan") that has Celsius numbers; NULL is neither.
+ */
+bool is_celsius(const struct entry *scale);
 /* The scale of the whole recording, 'F' or 'C', from its words and from the numbers that fit only
  * one. */
 char recording_scale(const struct recording *r, const struct pack *k);

@@ -2,6 +2,8 @@
  * SPDX-License-Identifier: MIT */
 #include "build/heatlimits.h"
 
+#include "build/heat.h"
+
 #include <math.h>
 
 #include "build/context.h"
@@ -18,8 +20,7 @@
 
 static bool counts_celsius(const struct builder *b, const struct entry *scale)
 {
-    return scale ? text_is(entry_value(scale), "C") || text_is(entry_value(scale), "fan")
-                 : b->scale == 'C';
+    return scale ? is_celsius(scale) : b->scale == 'C';
 }
 
 bool may_have_heat(const struct builder *b, const struct chunk *c, struct text thing)

@@ -4,6 +4,8 @@
 
 #include <string.h>
 
+#include "build/wordheat.h"
+#include "build/wordmeasure.h"
 #include "kitchen/print.h"
 #include "match/capture.h"
 #include "match/clause.h"
@@ -71,6 +73,14 @@ static bool is_counted(unsigned char tag)
     return is_measure(tag) || tag == TAG_COUNTER || tag == TAG_CONTAINER || tag == TAG_VAGUE;
 }
 
+/* "With the back of a spoon": no measure, of which there would be something. */
+static bool is_spoon(const struct builder *b, size_t i)
+{
+    const struct entry *unit = b->r->words.at[i].entry;
+    const unsigned char after = i < b->sentence->last ? b->r->words.at[i + 1].tag : TAG_SO;
+    return unit && unit->marks & MARK_OF(generic) && after != TAG_OF && after != TAG_FOOD;
+}
+
 /* "each one", "half of it", "a ball": said as a word, not counted. */
 static bool is_pronoun_one(const struct builder *b, const struct match *number)
 {
@@ -82,7 +92,7 @@ static bool is_pronoun_one(const struct builder *b, const struct match *number)
         || next > b->sentence->last)
         return ratio_equal(number->low, RATIO(1));
     if (b->r->words.at[number->words.first].tag == TAG_ARTICLE) /* "a ball", but "1 cup" */
-        return !is_measure(word_tag(b->r, b->sentence, next));
+        return !is_measure(word_tag(b->r, b->sentence, next)) || is_spoon(b, next);
     unsigned char behind = word_tag(b->r, b->sentence, next);
     return !is_counted(behind) && behind != TAG_AND;
 }
@@ -124,6 +134,15 @@ static bool is_range(const struct builder *b, const struct match *number, size_t
            && b->r->words.at[second->words.last + 1].tag == TAG_TIME;
 }
 
+/* The hyphen or comma behind word `i`. */
+static void say_join(const struct builder *b, struct prose *p, size_t i, size_t last)
+{
+    if (i < last && b->r->words.at[i].after == AFTER_HYPHEN)
+        prose_hyphen(p);
+    else if (i < last && b->r->words.at[i].after == AFTER_COMMA)
+        prose_comma(p);
+}
+
 void say_words(const struct builder *b, struct prose *p, size_t first, size_t last)
 {
     for (size_t i = first; i <= last; i++) {
@@ -131,6 +150,10 @@ void say_words(const struct builder *b, struct prose *p, size_t first, size_t la
         const struct match *number = number_from(b, i);
         if (w->filler || say_hedge(b, p, &i, last))
             continue;
+        if (say_measure(b, p, &i, last)) {
+            say_join(b, p, i, last);
+            continue;
+        }
         const struct entry *heard = heard_from(b, &i, last);
         if (heard) {
             prose_word(p, entry_shown(heard), false);
@@ -148,10 +171,7 @@ void say_words(const struct builder *b, struct prose *p, size_t first, size_t la
                 other = entry_words(w->entry);
             prose_word(p, other.length ? other : small(b, i), joins(w));
         }
-        if (i < last && b->r->words.at[i].after == AFTER_HYPHEN)
-            prose_hyphen(p);
-        else if (i < last && b->r->words.at[i].after == AFTER_COMMA)
-            prose_comma(p);
+        say_join(b, p, i, last);
     }
 }
 
@@ -178,6 +198,14 @@ static bool is_divided(const struct builder *b, const struct ingredient *line)
     return false;
 }
 
+/* "A glug of" is one entry, and ends in the word that the portion is told by. */
+static bool ends_in_of(const struct builder *b, size_t i)
+{
+    struct text of_the = step_word(b->k, "of-the");
+    return b->r->words.at[i].tag == TAG_OF
+           || text_equal(b->r->words.at[i].key, text_slice(of_the, 0, text_find(of_the, ' ', 0)));
+}
+
 void say_food(const struct builder *b, struct prose *p, const struct chunk *c, bool the)
 {
     struct span food = match_slot(c->match, SLOT_food), amount = match_slot(c->match, SLOT_amount);
@@ -195,7 +223,7 @@ void say_food(const struct builder *b, struct prose *p, const struct chunk *c, b
         amount = span_is_empty(corrected) ? amount : corrected;
         struct text of_the = step_word(b->k, "of-the");
         size_t last = amount.last;
-        while (last > amount.first && b->r->words.at[last].tag == TAG_OF)
+        while (last > amount.first && ends_in_of(b, last))
             last--;
         say_words(b, p, amount.first, last);
         prose_word(p, of_the, true);
@@ -203,46 +231,6 @@ void say_food(const struct builder *b, struct prose *p, const struct chunk *c, b
         prose_word(p, step_word(b->k, "the"), true);
     }
     say_words(b, p, food.first, food.last);
-}
-
-static bool is_taken_back(const struct recording *r, size_t first, size_t end)
-{
-    for (size_t i = first; i < end; i++)
-        if (r->words.at[i].tag == TAG_SORRY)
-            return true;
-    return false;
-}
-
-/* The step's temperature that the words of chunk `c` give, or that took their place: "four hundred,
- * sorry, three seventy-five"; NULL where it has none. */
-static const struct temperature *temperature_meant(const struct builder *b, const struct step *s,
-                                                   const struct chunk *c)
-{
-    const struct temperature *later = NULL;
-    for (size_t i = s->temperatures.count; i-- > 0;) {
-        const struct temperature *t = &s->temperatures.at[i];
-        if (t->words.first == c->first)
-            return t;
-        if (t->words.first > c->first)
-            later = t;
-    }
-    return later && is_taken_back(b->r, c->last + 1, later->words.first) ? later : NULL;
-}
-
-/* "three fifty" -> "350 °F", as it was understood; a gas mark as it was said. */
-static void say_heat(const struct builder *b, const struct step *s, struct prose *p,
-                     const struct chunk *c)
-{
-    const struct temperature *meant = temperature_meant(b, s, c);
-    for (size_t i = 0; i < s->temperatures.count; i++) {
-        const struct temperature *t = &s->temperatures.at[i];
-        if (t != meant || t->unit == 'G' || t->fan)
-            continue;
-        prose_word(p, print_number(b->r->arena, t->value, true), true);
-        prose_word(p, step_word(b->k, t->unit == 'F' ? "degree-f" : "degree-c"), false);
-        return;
-    }
-    say_words(b, p, c->first, c->last);
 }
 
 /* "Melt six tablespoons of butter and stir in four of them": four tablespoons, by the amount that

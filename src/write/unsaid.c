@@ -38,10 +38,18 @@ static bool says_of(const struct writing *w, const struct step *s, struct text o
     return false;
 }
 
+/* But a fan oven's heat and a gas mark are for those who have no other oven. */
+static bool is_needed(const struct temperature *t)
+{
+    return t->fan || t->unit == 'G';
+}
+
 bool lacks_heat(const struct writing *w, const struct step *s)
 {
-    for (size_t i = 0; i < s->temperatures.count; i++)
-        if (!says_of(w, s, s->temperatures.at[i].of))
+    for (size_t i = 0; i < s->temperatures.count; i++) {
+        const struct temperature *t = &s->temperatures.at[i];
+        if (is_needed(t) ? !says(w, s->text, t) : !says_of(w, s, t->of))
             return true;
+    }
     return false;
 }

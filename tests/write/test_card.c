@@ -219,13 +219,17 @@ static void heats_of_one_thing_are_told_once(void **state)
     made_step(&t.r, t.d, 2, 8, "Check the middle.", "");
     add_heat(&t, 74, 'C')->of = TEXT_OF("inside");
     add_heat(&t, 165, 'F')->of = TEXT_OF("inside");
-    made_step(&t.r, t.d, 3, 12, "Start hot, then lower it.", "");
+    made_step(&t.r, t.d, 3, 10, "Heat the oven to 190 °C.", "");
+    add_heat(&t, 190, 'C');
+    add_heat(&t, 5, 'G');
+    made_step(&t.r, t.d, 4, 12, "Start hot, then lower it.", "");
     add_heat(&t, 3, 'G');
     add_heat(&t, 220, 'C');
     add_heat(&t, 63, 'C')->of = TEXT_OF("inside");
     const char *out = card_text(&t);
     assert_non_null(strstr(out, "    Oven 200 °C (400 °F), 180 °C (350 °F) fan, gas mark 6\n"));
     assert_non_null(strstr(out, "    Inside 74 °C (165 °F)\n"));
+    assert_non_null(strstr(out, "    Oven 190 °C (375 °F), gas mark 5\n"));
     assert_non_null(strstr(
         out, "    Oven gas mark 3 (325 °F, 165 °C), 220 °C (425 °F), inside 63 °C (145 °F)\n"));
     t.w.units = UNITS_METRIC;

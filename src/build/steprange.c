@@ -93,7 +93,9 @@ static struct text object_form(const struct writer *w, size_t i, size_t end)
     struct text form = step_word(w->b->k, "object");
     unsigned char next = i + 1 < end ? w->b->chunks.at[i + 1].tag : 0;
     bool does = next == TAG_ACTION || next == TAG_BE || next == TAG_WILL || next == TAG_HAVE;
-    bool subject = c->scope & SCOPE_UNTIL || c->first != c->last || in_reason(w, i) || does;
+    bool warns = i + 1 < end && i && w->b->chunks.at[i - 1].tag == TAG_OR; /* "or they burn" */
+    bool subject =
+        c->scope & SCOPE_UNTIL || c->first != c->last || in_reason(w, i) || does || warns;
     bool object = i && w->b->chunks.at[i - 1].tag == TAG_ACTION && !does
                   && said_verb(w->b, i - 1).action.length;
     if ((!subject || object) && text_equal(said->key, step_word(w->b->k, "subject")))

@@ -1,6 +1,6 @@
 /* build/stepverb.c: a clause with its verb put first.
  * SPDX-License-Identifier: MIT */
-#include "build/writer.h"
+#include "build/stephead.h"
 
 /* The thing spoken of before a verb that it goes with: "the garlic goes in". `end` when there is
  * none. */
@@ -272,9 +272,18 @@ void write_verb(struct writer *w, size_t begin, size_t verb, size_t end)
     if (!v.takes)
         flush_pending(w);
     say_lead(w, begin, v.subject);
+    size_t head = w->p.length;
     if (!say_head(w, &v))
         return;
+    if (!v.takes)
+        v.rest = skip_said(w, v.rest, end, head);
+    bool added = !v.takes && is_whole(w, v.c, head) && say_added(w, &v.rest, end);
     say_its_object(w, &v);
-    say_link(w, &v);
+    if (!added && !(v.c->tag == TAG_ACTION && ends_in_place(w, head)))
+        say_link(w, &v);
+    size_t heat = skip_said(w, v.rest, end, head);
+    if (heat > v.rest && !added)
+        (void) say_added(w, &heat, end);
+    v.rest = heat;
     say_rest(w, v.c, v.action, v.rest, end);
 }

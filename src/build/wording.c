@@ -206,6 +206,14 @@ static bool ends_in_of(const struct builder *b, size_t i)
            || text_equal(b->r->words.at[i].key, text_slice(of_the, 0, text_find(of_the, ' ', 0)));
 }
 
+/* "Teaspoon of salt" is one, but not "teaspoon and a half of". */
+static bool lacks_one(const struct builder *b, struct span amount)
+{
+    const struct match *m = chunk_match(b->r, b->sentence, amount, RULE_amount);
+    return b->r->words.at[amount.first].tag == TAG_UNIT
+           && (!m || (ratio_equal(m->low, RATIO(1)) && ratio_equal(m->high, RATIO(1))));
+}
+
 void say_food(const struct builder *b, struct prose *p, const struct chunk *c, bool the)
 {
     struct span food = match_slot(c->match, SLOT_food), amount = match_slot(c->match, SLOT_amount);
@@ -225,6 +233,8 @@ void say_food(const struct builder *b, struct prose *p, const struct chunk *c, b
         size_t last = amount.last;
         while (last > amount.first && ends_in_of(b, last))
             last--;
+        if (lacks_one(b, amount))
+            prose_word(p, print_number(b->r->arena, RATIO(1), false), false);
         say_words(b, p, amount.first, last);
         prose_word(p, of_the, true);
     } else if (the) {

@@ -53,8 +53,8 @@ bool amount_behind(const struct checker *c, const struct ingredient *line)
     return false;
 }
 
-/* "Put in that teaspoon of salt", "four grains of allspice": a measure that was spoken of before, or
- * one that no rule knows. */
+/* "Put in that teaspoon of salt", "four grains of allspice": a measure that was spoken of before,
+ * or one that no rule knows. */
 static bool measured(const struct checker *c, const struct ingredient *line)
 {
     for (size_t i = line->id; i > 1 && i + NEXT_WORDS > line->id; i--) {
@@ -96,7 +96,7 @@ static bool is_verb(const struct checker *c, const struct ingredient *line)
 /* Whether the word is a number of no line, and counts no time. */
 static bool is_loose(const struct checker *c, size_t word)
 {
-    static const unsigned char NUMBERS[] = {TAG_NUMBER, TAG_ONES, TAG_TEENS,
+    static const unsigned char NUMBERS[] = {TAG_NUMBER, TAG_ONES,  TAG_TEENS,
                                             TAG_TENS,   TAG_DOZEN, TAG_FRACTION};
     const struct word *w = &c->r->words.at[word];
     if (!memchr(NUMBERS, w->tag, sizeof NUMBERS))
@@ -161,8 +161,8 @@ static bool says_the(const struct word *w)
     return w->tag == TAG_THE && w->entry && !(w->entry->marks & MARK_OF(names));
 }
 
-/* "The tomatoes": spoken of as known, if by another name; "the nutmeg" may be one that every kitchen
- * has. */
+/* "The tomatoes": spoken of as known, if by another name; "the nutmeg" may be one that every
+ * kitchen has. */
 static bool spoken_as_known(const struct checker *c, const struct ingredient *line)
 {
     const uint64_t shelf = MARK_OF(spice) | MARK_OF(salt) | MARK_OF(herb) | MARK_OF(fat);
@@ -183,7 +183,6 @@ bool amount_told(const struct checker *c, const struct ingredient *line)
 {
     return is_verb(c, line) || resumed(c, line->id) || is_asked(c, line) || measured(c, line)
            || known_elsewhere(c, line) || known_before(c, line) || amount_behind(c, line)
-           || number_beside(c, line) || spoken_as_known(c, line)
-           || where_wanted(c, line)
+           || number_beside(c, line) || spoken_as_known(c, line) || where_wanted(c, line)
            || (line->id && c->r->words.at[line->id - 1].tag == TAG_NOT);
 }

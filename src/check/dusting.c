@@ -23,7 +23,8 @@ static bool has_line(const struct dish *d, struct text kind, size_t word)
 {
     for (size_t i = 0; i < d->ingredients.count; i++) {
         const struct ingredient *line = &d->ingredients.at[i];
-        bool far = line->words.first > word + OTHER_PART_WORDS; /* what goes in later has the amount */
+        bool far =
+            line->words.first > word + OTHER_PART_WORDS; /* what goes in later has the amount */
         bool here = line->id == word && (!line->amount.known || far);
         if (!here && line->id + OTHER_PART_WORDS > word && line->id < word + OTHER_PART_WORDS
             && text_share_part(line->kind, kind, ' '))

@@ -89,7 +89,8 @@ bool one_names_both(struct text a, struct text b);
 /* Whether another line of the dish that may be the same food says how much: "chicken" after "eight
  * chicken thighs". */
 bool amount_elsewhere(const struct dish *d, const struct ingredient *line);
-/* The same within OTHER_PART_WORDS: the seasoning of another part of the dish stands farther off. */
+/* The same within OTHER_PART_WORDS: the seasoning of another part of the dish stands farther off.
+ */
 #define OTHER_PART_WORDS 50
 bool amount_near(const struct dish *d, const struct ingredient *line);
 /* "The turkey" where another dish has two pounds of it: what lies between dishes is spoken of as

@@ -50,8 +50,8 @@ static bool needs_amount(const struct checker *c, const struct ingredient *line)
     return !line->amount.known && !line->to_taste && !line->optional
            && line->role == ROLE_INGREDIENT && !names_kind(line) && !in_passing(c, line)
            && (goes_in(c, line) || only_seasons(c, line)) && !amount_known(c, line)
-           && !is_place(c, line)
-           && !is_own_mixture(c, line) && !said_with(c, "laid_out", line->words)
+           && !is_place(c, line) && !is_own_mixture(c, line)
+           && !said_with(c, "laid_out", line->words)
            && !(food_word(c, line) && amount_told(c, line));
 }
 

@@ -179,7 +179,7 @@ nests of			nest of | cakes of | bundles of dried
 
 @tag STATE
 @forms none
-cold		prep	ice cold | fridge cold | really cold | very cold | cold from the fridge | straight from the fridge | straight out of the fridge | well chilled
+cold		prep	ice cold | stone cold | fridge cold | really cold | very cold | cold from the fridge | straight from the fridge | straight out of the fridge | well chilled
 room temperature		prep	at room temperature | room temp | at room temp | come to room temperature
 lukewarm		prep	tepid | hand hot | blood temperature | body temperature | slightly warm | hand warm
 hot		prep	piping hot | boiling hot | just boiled

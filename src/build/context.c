@@ -2,6 +2,7 @@
  * SPDX-License-Identifier: MIT */
 #include "build/context.h"
 
+#include "build/cooling.h"
 #include "build/implied.h"
 #include "build/inoven.h"
 #include "build/instruction.h"

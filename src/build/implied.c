@@ -2,6 +2,7 @@
  * SPDX-License-Identifier: MIT */
 #include "build/implied.h"
 
+#include "build/cooling.h"
 #include "build/heat.h"
 #include "build/instruction.h"
 #include "build/stepjoin.h"

@@ -217,7 +217,8 @@ static void say_food_in(struct writer *w, const struct clause_verb *v)
 static bool say_head(struct writer *w, struct clause_verb *v)
 {
     if (says_let(w, v)) {
-        say_let(w, v->subject, v->verb, entry_value(v->c->entry), v->takes);
+        say_let(w, v->subject, v->verb, v->said.split ? v->action : entry_value(v->c->entry),
+                v->takes);
         v->takes = false;
     } else if (v->said.split && is_food_word(v->c)) {
         say_food_in(w, v);

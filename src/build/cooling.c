@@ -103,15 +103,20 @@ bool is_iced(const struct builder *b, size_t verb)
     return false;
 }
 
-/* "It must be stone cold", "they have to be cool": what was cooked has to wait for it. */
+/* "It must be", "they have to be", at chunk `i`; not "the cream must be". */
+static bool must_be(const struct builder *b, size_t i)
+{
+    const struct chunk *c = &b->chunks.at[i];
+    return c->tag == TAG_BE && i && (c - 1)->tag == TAG_WILL && is_step_word(b, c - 1, "must")
+           && (i == 1 || (c - 2)->tag == TAG_IT || (c - 2)->tag == TAG_THE);
+}
+
 size_t find_cold_wait(const struct builder *b)
 {
-    for (size_t i = 2; i < b->chunks.count && last_heat(b); i++)
-        if (is_step_word(b, &b->chunks.at[i], "cooled") && is_done(&b->chunks.at[i])
-            && b->chunks.at[i - 1].tag == TAG_BE && b->chunks.at[i - 2].tag == TAG_WILL
-            && is_step_word(b, &b->chunks.at[i - 2], "must")
-            && (i < 3 || b->chunks.at[i - 3].tag == TAG_IT || b->chunks.at[i - 3].tag == TAG_THE))
-            return i;
+    for (size_t i = 2; i < b->chunks.count; i++)
+        if (must_be(b, i - 1) && is_step_word(b, &b->chunks.at[i], "cooled")
+            && is_done(&b->chunks.at[i]))
+            return last_heat(b) ? i : NOWHERE; /* what was cooked has to wait for it */
     return NOWHERE;
 }
 
@@ -134,14 +139,12 @@ bool is_racked(const struct builder *b, uint64_t heat, size_t verb)
 
 size_t find_rack(const struct builder *b)
 {
-    for (size_t i = 1; i < b->chunks.count && last_heat(b) & MARK_OF(ovens); i++) {
-        size_t in = i - 1;
-        if (!is_rack(b, i))
-            continue;
-        if (in && (b->chunks.at[in].tag == TAG_THE || b->chunks.at[in].tag == TAG_ARTICLE))
-            in--;
-        if (b->chunks.at[in].tag == TAG_INTO && begins_so(b, in))
-            return i;
+    for (size_t in = 0; in + 1 < b->chunks.count; in++) {
+        const unsigned char next = b->chunks.at[in + 1].tag;
+        const size_t i = in + 1 + (next == TAG_THE || next == TAG_ARTICLE);
+        if (b->chunks.at[in].tag == TAG_INTO && i < b->chunks.count && is_rack(b, i)
+            && begins_so(b, in))
+            return last_heat(b) & MARK_OF(ovens) ? i : NOWHERE;
     }
     return NOWHERE;
 }

@@ -3,6 +3,7 @@
 #include "build/implied.h"
 
 #include "build/cooling.h"
+#include "build/floured.h"
 #include "build/heat.h"
 #include "build/instruction.h"
 #include "build/stepjoin.h"
@@ -38,7 +39,7 @@ size_t find_line(const struct builder *b, unsigned scope, bool plain)
 {
     for (size_t i = 0; i < b->chunks.count; i++) {
         const struct chunk *c = &b->chunks.at[i];
-        if (c->tag != TAG_LINE || !c->match || !is_done(c))
+        if (c->tag != TAG_LINE || !c->match || !is_done(c) || is_on_board(b, i))
             continue;
         if (plain ? c->match->rule->kind == RULE_line && !(c->scope & ASIDE) : c->scope & scope)
             return i;
@@ -214,7 +215,7 @@ bool lists_before_verb(const struct builder *b)
         if (is_verb(b, i) && !(chunk_marks(c) & other))
             return false;
         if (c->tag == TAG_LINE && c->match && is_done(c) && c->match->rule->kind == RULE_line
-            && !(c->scope & ASIDE))
+            && !(c->scope & ASIDE) && !is_on_board(b, i))
             return !b->r->punctuated || !clause_marks(b, i);
     }
     return false;

@@ -1,5 +1,6 @@
 /* build/stepname.c: what "it" is, where a step begins with it and the step before tells.
  * SPDX-License-Identifier: MIT */
+#include "build/floured.h"
 #include "build/writer.h"
 #include "match/capture.h"
 
@@ -23,7 +24,7 @@ static size_t named_before(const struct writer *w, size_t verb)
 {
     size_t found = verb;
     for (size_t i = 0; i < verb; i++) {
-        if (!is_named(&w->b->chunks.at[i]))
+        if (!is_named(&w->b->chunks.at[i]) || is_on_board(w->b, i))
             continue;
         if (found < verb)
             return verb;

@@ -1,6 +1,7 @@
 /* build/steptemplate.c: sentences without a verb -> the pack's templates, filled with what was
  * heard.
  * SPDX-License-Identifier: MIT */
+#include "build/floured.h"
 #include "build/writer.h"
 
 static bool say_time(struct writer *w)
@@ -183,6 +184,8 @@ static bool waits_for_verb(const struct writer *w)
         puts |= has_marks(w, i, MARK_OF(puts)) && !has_marks(w, i, MARK_OF(finishes));
         heats |= has_marks(w, i, MARK_OF(heats));
     }
+    for (size_t i = w->begin; i < w->end && puts; i++)
+        puts = !is_on_board(w->b, i); /* "flour on the board, tip it out": not the flour */
     return puts && w->pending_count && !(heats && says_tag(w, w->begin, w->end, TAG_VESSEL))
            && !says_tag(w, w->begin, w->end, TAG_DURATION)
            && !says_tag(w, w->begin, w->end, TAG_UNTIL);

@@ -68,7 +68,7 @@ bits	piece	plural generic
 
 @tag CONTAINER
 can	can		tin
-jar	jar		half pint jar | pint jar | quart jar | jam jar
+jar	jar		half pint jar | pint jar | quart jar | jam jar | one pint jar | one quart jar
 packet	packet		package | pack | pouch | sachet | envelope | pkg | sleeve
 bottle	bottle		stubby | stubbie | longneck | flagon
 bag	bag
@@ -76,6 +76,9 @@ box	box
 carton	carton		brick pack
 tub	tub		punnet | container
 tube	bottle
+@forms none
+half pints	half pint	plural
+@forms noun
 
 @tag LENGTH
 inch	inch

@@ -31,7 +31,8 @@ static bool is_denied(const struct builder *b, size_t i)
 {
     while (i-- > b->sentence->first) {
         unsigned char tag = b->r->words.at[i].tag;
-        if (tag == TAG_AND || tag == TAG_SO || b->r->words.at[i].after >= AFTER_COMMA)
+        if (tag == TAG_AND || tag == TAG_SO || b->r->words.at[i].after >= AFTER_COMMA
+            || b->r->words.at[i].filler) /* "who don't know, um, this is for four" */
             return false;
         if (tag == TAG_NOT)
             return true;
@@ -86,8 +87,8 @@ static bool is_of_all(const struct recording *r, const struct match *m)
 /* Words of these rules only count or name what is there. */
 static bool only_counts(struct text option)
 {
-    static const char *const options[] = {"weak", "pieces", "dish",   "kind",
-                                          "end",  "number", "measure"};
+    static const char *const options[] = {"weak", "pieces", "dish",    "kind",
+                                          "end",  "number", "measure", "stamped"};
     for (size_t i = 0; i < sizeof options / sizeof *options; i++)
         if (text_is(option, options[i]))
             return true;

@@ -213,6 +213,14 @@ static bool pieces_hold(const struct builder *b, const struct match *m, const st
     return verb && verb->marks & (MARK_OF(cuts) | MARK_OF(light) | MARK_OF(prep));
 }
 
+/* "Cut out twelve with the cutter." */
+static bool stamped_holds(const struct builder *b, const struct match *m, const struct entry *e)
+{
+    const struct entry *verb = entry_at(b->r, match_slot(m, SLOT_action));
+    (void) e;
+    return verb && verb->marks & MARK_OF(cuts) && ratio_compare(m->low, RATIO(PIECES_LEAST)) >= 0;
+}
+
 /* Vessels count where people eat from them; what is cut into pieces first of all goes in: "take a
  * chicken and cut it in eight pieces". */
 static bool weak_holds(const struct builder *b, const struct match *m, const struct entry *e)
@@ -240,10 +248,11 @@ static const struct {
     const char *option;
     holds *holds;
 } conditions[] = {
-    {"slices", slices_hold}, {"dish", dish_holds},     {"kind", kind_holds},
-    {"end", end_holds},      {"for", for_holds},       {"measure", measure_holds},
-    {"after", after_holds},  {"named", named_holds},   {"pieces", pieces_hold},
-    {"weak", weak_holds},    {"answer", answer_holds}, {"number", number_holds},
+    {"slices", slices_hold},    {"dish", dish_holds},     {"kind", kind_holds},
+    {"end", end_holds},         {"for", for_holds},       {"measure", measure_holds},
+    {"after", after_holds},     {"named", named_holds},   {"pieces", pieces_hold},
+    {"weak", weak_holds},       {"answer", answer_holds}, {"number", number_holds},
+    {"stamped", stamped_holds},
 };
 
 bool yield_counts(const struct builder *b, const struct match *m)

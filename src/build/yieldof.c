@@ -128,6 +128,15 @@ struct text piece_name(const struct entry *e)
     return ends_so(shown, kind) ? text_last_word(kind) : text_last_word(shown);
 }
 
+/* "That does three dozen": eaters are not counted so. */
+static bool is_by_the_dozen(const struct recording *r, const struct match *m)
+{
+    const struct span number = match_slot(m, SLOT_number);
+    return !span_is_empty(number) && number.first < number.last
+           && r->words.at[number.last].tag == TAG_DOZEN && yield_serves(r, m)
+           && !(r->words.at[number.last].entry->marks & MARK_OF(approx));
+}
+
 bool yield_needs_title(const struct builder *b, const struct match *m)
 {
     struct text option = m->rule->option;
@@ -135,7 +144,8 @@ bool yield_needs_title(const struct builder *b, const struct match *m)
     bool part = e && e->tag == TAG_PART && e->marks & MARK_OF(plural); /* "it makes four patties" */
     return (!e || part)
            && (yield_counts_pieces(b->r, m) || text_is(option, "cut") || text_is(option, "pieces")
-               || text_is(option, "made") || text_is(option, "named") || text_is(option, "number"));
+               || text_is(option, "made") || text_is(option, "named") || text_is(option, "number")
+               || text_is(option, "stamped") || is_by_the_dozen(b->r, m));
 }
 
 bool is_portioned(const struct builder *b)
@@ -157,7 +167,7 @@ static bool yield_cuts_whole(const struct builder *b, const struct match *m)
 
 bool yield_needs_pieces(const struct builder *b, const struct match *m)
 {
-    return text_is(m->rule->option, "named")
+    return text_is(m->rule->option, "named") || text_is(m->rule->option, "stamped")
            || (text_is(m->rule->option, "number") && !is_portioned(b))
            || (text_is(m->rule->option, "pieces") && !yield_cuts_whole(b, m));
 }

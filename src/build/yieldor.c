@@ -26,6 +26,15 @@ static const struct match *number_from(const struct builder *b, size_t i)
     return last || !is_counted_otherwise(b->r->words.at[found->words.last + 1].tag) ? found : NULL;
 }
 
+/* The number of "six, eight if there's children", from word `i` on; 0: none. */
+static size_t before_if(const struct builder *b, size_t i)
+{
+    const struct word *at = b->r->words.at;
+    size_t last = b->sentence->last;
+    const struct match *m = i <= last && at[i - 1].after == AFTER_COMMA ? number_from(b, i) : NULL;
+    return m && m->words.last < last && at[m->words.last + 1].tag == TAG_IF ? i : 0;
+}
+
 /* The word behind "or", a little behind the match; 0: none. */
 static size_t behind_or(const struct builder *b, const struct match *m)
 {
@@ -43,7 +52,9 @@ static size_t behind_or(const struct builder *b, const struct match *m)
 
 void yield_with_other(const struct builder *b, const struct match *m, struct ratio *high)
 {
-    size_t number = behind_or(b, m);
+    size_t number = before_if(b, m->words.last + 1);
+    if (!number)
+        number = behind_or(b, m);
     const struct match *other = number ? number_from(b, number) : NULL;
     if (!other || !ratio_equal(m->low, m->high) || !ratio_finite(other->high))
         return;

@@ -36,15 +36,40 @@ static struct step *add_step(struct builder *b, size_t word)
     return s;
 }
 
+/* Whether any action of the step, by the rules or by the odds, has one of these marks. */
+static bool does(const struct builder *b, const struct step *s, uint64_t marks)
+{
+    for (size_t i = 0; i < s->actions.count + s->told.count; i++) {
+        const size_t told = i - s->actions.count;
+        const struct entry *e =
+            action_entry(b->k, i < s->actions.count ? s->actions.at[i] : s->told.at[told]);
+        if (e && e->marks & marks)
+            return true;
+    }
+    return false;
+}
+
+/* "Cover the dough. Oven at four twenty-five.": an oven's heat is none of what is done without one.
+ */
+static bool is_apart(const struct builder *b, const struct step *s, const struct chunk *c,
+                     uint64_t with)
+{
+    struct temperature t;
+    return c->tag == TAG_HEATED && s->actions.count + s->told.count && !does(b, s, with)
+           && read_temperature(b, c, &t) && text_is(t.of, "oven");
+}
+
 /* A time or a temperature without a verb ("twenty minutes in the oven") belongs to the sentence's
  * step, else to the dish's last one when it is near, else it makes a step of its own. */
 static struct step *step_for(struct builder *b, struct step *open, const struct chunk *c)
 {
+    const uint64_t cooks = MARK_OF(heats) | MARK_OF(ovens) | MARK_OF(changes);
     if (open)
-        return open;
+        return is_apart(b, open, c, cooks | MARK_OF(puts)) ? add_step(b, c->first) : open;
     struct step *last = b->dish->steps.count ? &b->dish->steps.at[b->dish->steps.count - 1] : NULL;
     bool spent = c->tag == TAG_DURATION && is_spent(b, (size_t) (c - b->chunks.at));
-    if (last && (spent || b->r->words.at[c->first].start - last->end < 15))
+    if (last && (spent || b->r->words.at[c->first].start - last->end < 15)
+        && !is_apart(b, last, c, cooks))
         return last;
     return add_step(b, c->first);
 }

@@ -120,6 +120,12 @@ static size_t find_oven(const struct builder *b)
     return NOWHERE;
 }
 
+/* The oven's heat, but where it is turned down. */
+static size_t find_still_oven(const struct builder *b)
+{
+    return find_lowered(b) == NOWHERE ? find_oven(b) : NOWHERE;
+}
+
 /* The chunk of what is salted. */
 static size_t find_salt(const struct builder *b)
 {

@@ -70,6 +70,8 @@ size_t find_cold(const struct builder *b); /* the fridge of "fridge, an hour", "
 size_t find_pan_heat(const struct builder *b);
 size_t find_fat_pan(const struct builder *b);
 size_t find_thermometer(const struct builder *b);
+/* The "down" of "then down to one seventy". */
+size_t find_lowered(const struct builder *b);
 
 /* impliedsalt.c. "And salt, a teaspoon": salt alone in what is being cooked. "Salt and pepper on
  * both sides." */

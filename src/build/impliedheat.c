@@ -110,3 +110,25 @@ size_t find_thermometer(const struct builder *b)
     }
     return NOWHERE;
 }
+
+/* "Then down to one seventy", "oven down to one eighty": a heat that is less than before, with no
+ * verb that says so. */
+size_t find_lowered(const struct builder *b)
+{
+    for (size_t i = 0; i + 2 < b->chunks.count; i++) {
+        const struct chunk *c = &b->chunks.at[i];
+        if (c->tag != TAG_OTHER || c[1].tag != TAG_TO || !is_step_word(b, c, "lowers"))
+            continue;
+        const unsigned char before = i ? c[-1].tag : (unsigned char) TAG_SO;
+        const bool begins = before == TAG_SO || before == TAG_AND || before == TAG_OVEN
+                            || b->r->words.at[c[-1].last].after >= AFTER_COMMA;
+        size_t n = i + 2;
+        while (n + 1 < b->chunks.count
+               && (b->chunks.at[n].tag == TAG_HEDGE || b->chunks.at[n].tag == TAG_ARTICLE))
+            n++;
+        const unsigned char heat = b->chunks.at[n].tag;
+        if (begins && (heat == TAG_HEATED || heat == TAG_HEAT) && is_done(&b->chunks.at[n]))
+            return last_heat(b) ? i : NOWHERE;
+    }
+    return NOWHERE;
+}

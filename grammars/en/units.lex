@@ -207,7 +207,7 @@ to taste	to taste		as per taste | as per your taste | as per your liking | to yo
 at least	at least		a minimum of | minimum of | minimum | a minimum | no less than | not less than | no fewer than | or more | or longer | and up | at the very least | at the least | upwards of | or even longer | or even more
 
 @tag ATMOST
-at most	at most		up to | a maximum of | maximum of | maximum | a maximum | max | no more than | not more than | at the most | no longer than | not longer than | tops | or less | or fewer | at the very most
+at most	at most		up to | a maximum of | maximum of | maximum | a maximum | max | no more than | not more than | at the most | no longer than | not longer than | tops | or less | or fewer | at the very most | at the outside | at the absolute most
 
 # "One spoon", "half spoon": the second reading of a tool, which repair.rules chooses behind a number.
 @tag UNIT

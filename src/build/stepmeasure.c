@@ -158,7 +158,9 @@ static bool has_been(const struct builder *b, size_t index)
     for (size_t i = index; i-- > 0 && index - i <= BEEN_CHUNKS;) {
         const struct chunk *k = &c->at[i];
         if (is_step_word(b, k, "been"))
-            return b->dish->steps.count > 0 && chunk_tag(c, index + 1) != TAG_INTO;
+            return b->dish->steps.count > 0
+                   && (chunk_tag(c, index + 1) != TAG_INTO
+                       || chunk_tag(c, index + 2) == TAG_HEAT); /* "on high" is no place */
         if (k->tag == TAG_FOR || k->tag == TAG_ACTION || k->tag == TAG_DOING || k->tag == TAG_OVEN
             || k->tag == TAG_PLACE || k->tag == TAG_VESSEL
             || b->r->words.at[k->last].after >= AFTER_COMMA)
@@ -180,6 +182,20 @@ static bool is_up(const struct builder *b, size_t index)
     return false;
 }
 
+/* "Okay, four hours on.", "fifty minutes on the clock": how long it was. */
+static bool is_elapsed(const struct builder *b, size_t index)
+{
+    const struct chunks *c = &b->chunks;
+    const size_t on = index + 1;
+    if (on >= c->count || !b->dish->steps.count || !is_step_word(b, &c->at[on], "elapsed")
+        || b->r->words.at[c->at[index].last].after >= AFTER_COMMA)
+        return false;
+    if (on + 1 == c->count || b->r->words.at[c->at[on].last].after >= AFTER_COMMA)
+        return true;
+    return c->at[on + 1].tag == TAG_THE && on + 2 < c->count
+           && is_step_word(b, &c->at[on + 2], "clock");
+}
+
 /* "Use it within an hour": by when, not how long. */
 static bool is_deadline(const struct builder *b, size_t index)
 {
@@ -190,7 +206,7 @@ static bool is_deadline(const struct builder *b, size_t index)
 static bool is_no_length(const struct builder *b, size_t index)
 {
     const struct chunks *c = &b->chunks;
-    if (is_up(b, index) || has_been(b, index))
+    if (is_up(b, index) || has_been(b, index) || is_elapsed(b, index))
         return true;
     return (index + 1 < c->count && is_step_word(b, &c->at[index + 1], "passed"))
            || (index > 0 && is_step_word(b, &c->at[index - 1], "every")) || is_owned(b, index)

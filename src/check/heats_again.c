@@ -130,6 +130,37 @@ static bool alternative(const struct checker *c, const struct temperature *a,
            || !(bakes(c, sentence_of(c->r, b->words.first)) || remarked(c, b));
 }
 
+/* "Four hundred for an hour": how long stands beside the heat, the nearest; NULL: nobody says. */
+#define TIME_WORDS 6
+static const struct match *time_beside(const struct checker *c, const struct temperature *t)
+{
+    const struct match *nearest = NULL;
+    size_t least = TIME_WORDS + 1;
+    const size_t until = sentence_until(c->r, t->words.last + TIME_WORDS);
+    for (size_t i = sentence_from(c->r, t->words.first); i < until; i++) {
+        const struct sentence *s = &c->r->sentences.at[i];
+        for (size_t n = s->match_first; n < s->match_first + s->match_count; n++) {
+            const struct match *m = &c->r->matches.at[n];
+            size_t away = m->words.first > t->words.last ? m->words.first - t->words.last
+                          : t->words.first > m->words.last ? t->words.first - m->words.last
+                                                           : 0;
+            if (m->rule->kind == RULE_duration && away < least) {
+                nearest = m;
+                least = away;
+            }
+        }
+    }
+    return nearest;
+}
+
+/* Two heats that each have their time are of two things, one after the other. */
+static bool two_bakes(const struct checker *c, const struct temperature *a,
+                      const struct temperature *b)
+{
+    const struct match *time = time_beside(c, a), *other = time_beside(c, b);
+    return time && other && time != other && !remarked(c, b);
+}
+
 /* "Bake at 350" after "oven at 375", and nothing said that turns it down. */
 static const struct temperature *unturned(const struct checker *c, const heat_list *heats, size_t n)
 {
@@ -140,7 +171,8 @@ static const struct temperature *unturned(const struct checker *c, const heat_li
     if (!other || other->unit != t->unit || other->fan != t->fan
         || said_with(c, "turns_heat", t->words)
         || (said_with(c, "turns_heat", other->words) && !said_with(c, "turns_on", other->words))
-        || alternative(c, other, t))
+        || span_has_tag(c->r, other->words, TAG_CLOCK) || alternative(c, other, t)
+        || two_bakes(c, other, t))
         return NULL;
     bool warms = celsius(c, t) < WARM_C || celsius(c, other) < WARM_C;
     return !warms

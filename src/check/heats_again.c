@@ -134,20 +134,17 @@ static bool alternative(const struct checker *c, const struct temperature *a,
 #define TIME_WORDS 6
 static const struct match *time_beside(const struct checker *c, const struct temperature *t)
 {
-    const struct match *nearest = NULL;
-    size_t least = TIME_WORDS + 1;
-    const size_t until = sentence_until(c->r, t->words.last + TIME_WORDS);
-    for (size_t i = sentence_from(c->r, t->words.first); i < until; i++) {
-        const struct sentence *s = &c->r->sentences.at[i];
-        for (size_t n = s->match_first; n < s->match_first + s->match_count; n++) {
-            const struct match *m = &c->r->matches.at[n];
-            size_t away = m->words.first > t->words.last ? m->words.first - t->words.last
-                          : t->words.first > m->words.last ? t->words.first - m->words.last
-                                                           : 0;
-            if (m->rule->kind == RULE_duration && away < least) {
-                nearest = m;
-                least = away;
-            }
+    const struct match *nearest = NULL, *m;
+    size_t first = t->words.first, last = t->words.last, least = TIME_WORDS + 1;
+    struct span near = {first > TIME_WORDS ? first - TIME_WORDS : 0, last + TIME_WORDS};
+    struct matches times = matches_among(c->r, near, KIND_OF(duration));
+    while ((m = matches_next(&times))) {
+        size_t away = m->words.first > last   ? m->words.first - last
+                      : m->words.last < first ? first - m->words.last
+                                              : 0;
+        if (away < least) {
+            nearest = m;
+            least = away;
         }
     }
     return nearest;

@@ -2523,6 +2523,12 @@ pickles
 kimchi
 sauerkraut
 pesto
+labneh
+tapenade
+ajvar
+challah
+gnocchi
+ravioli
 lemonade
 eggnog	cocktail
 chai

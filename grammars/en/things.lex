@@ -714,6 +714,239 @@ far breton
 financier
 madeleine
 canele
+chop suey
+johnny marzetti
+rumbledethumps
+pease pudding
+lobscouse			scouse
+pan haggerty			panackelty
+stargazy pie
+homity pie
+cawl
+glamorgan sausage
+crempog
+teisen lap
+clootie dumpling
+skirlie
+fadge
+stottie cake
+singing hinny
+sally lunn
+spotted dick
+jam roly poly			roly poly
+knickerbocker glory
+arctic roll
+battenberg			battenberg cake
+simnel cake
+queen of puddings
+coronation chicken
+beef olives
+mulligatawny
+cauliflower cheese
+rocky road
+daube
+choucroute garnie			choucroute
+croque madame
+gougeres
+pain perdu
+celeri remoulade			celeriac remoulade
+salade lyonnaise
+quenelle
+ile flottante			floating island
+riz au lait
+crepe suzette			crepes suzette
+gateau basque
+kouign amann
+pithivier
+paris brest
+religieuse
+buche de noel
+galette des rois
+vichyssoise
+aligot
+vitello tonnato
+involtini
+spezzatino
+bollito misto
+pappa al pomodoro
+pasta al forno
+pasta e ceci
+pasta e patate
+bagna cauda
+farinata
+piadina
+cantucci
+zeppole
+cannoli
+sfogliatelle
+struffoli
+castagnaccio
+torta della nonna
+torta caprese
+fritto misto
+parmigiana			eggplant parmesan | eggplant parmigiana | aubergine parmigiana | melanzane alla parmigiana
+risi e bisi
+brasato
+torrijas
+tortilla de patatas
+pisto
+caldo gallego
+albondigas
+ajoblanco			ajo blanco
+fideua
+bunuelo
+polvorones
+arroz negro
+arroz al horno
+bacalhau a bras
+cataplana
+francesinha
+pastel de nata			pasteis de nata
+arroz doce
+caldeirada
+kaiserschmarrn
+kasespatzle			kaesespaetzle
+tafelspitz
+wiener schnitzel
+rote grutze
+kartoffelsalat
+semmelknodel
+konigsberger klopse
+eintopf
+labskaus
+zwiebelkuchen
+pfannkuchen
+apfelstrudel
+sachertorte
+linzer torte
+stollen
+lebkuchen
+vanillekipferl
+bircher muesli			birchermuesli
+zopf
+kottbullar
+semla
+kladdkaka
+princess cake
+lohikeitto
+karjalanpiirakka			karelian pie | karelian pasty
+korvapuusti
+pulla
+uunipuuro
+rieska
+kalakukko
+farikal
+lapskaus
+raspeball
+sveler
+rommegrot
+risalamande			ris a la mande
+aebleskiver			ebleskiver
+rugbrod
+kjotsupa
+plokkfiskur
+stamppot
+hutspot
+erwtensoep
+bitterballen
+poffertjes
+oliebollen
+pannenkoeken
+boterkoek
+stroopwafel
+hachee
+waterzooi
+stoofvlees
+moules frites
+appeltaart
+barszcz
+kapusniak
+placki ziemniaczane			placki
+makowiec
+sernik
+paczki
+faworki
+pierniki
+mizeria
+zapiekanka
+svickova
+bramboraky
+kulajda
+porkolt
+gulyas
+dobos torte
+turos csusza
+mititei
+sarmale
+ciorba
+papanasi
+cozonac
+banitsa
+shopska salad
+tarator
+kavarma
+cevapi			cevapcici
+pljeskavica
+sarma
+gibanica
+djuvec
+palacinke
+potica
+kremsnita
+cepelinai
+saltibarsciai
+kugelis
+varenyky
+pampushky
+deruny
+banosh
+nalysnyky
+syrnyky
+kutia
+okroshka
+rassolnik
+draniki
+kulebyaka
+pirozhki
+vatrushka
+medovik
+oladi
+kholodets
+chakhokhbili
+chakapuli
+ajapsandali
+badrijani			badrijani nigvzit
+pkhali
+kharcho
+lobiani
+mercimek corbasi
+iskender kebab			iskender
+karniyarik
+hunkar begendi
+acili ezme			ezme
+cilbir
+mucver
+sigara boregi
+pilav
+cig kofte
+sutlac
+kunefe
+pogaca
+kuru fasulye
+gigantes plaki			gigantes
+dakos
+horiatiki
+revithia
+papoutsakia
+galaktoboureko
+loukoumades
+koulourakia
+kourabiedes
+melomakarona
+tsoureki
+magiritsa
+flaounes
+afelia
 # America, north and south
 burgoo
 brunswick stew
@@ -777,6 +1010,121 @@ aji de gallina
 anticucho
 pastel de choclo
 pebre
+scrapple
+goetta
+muffuletta
+maque choux
+dirty rice
+red beans and rice
+tomato pie
+peach melba
+hummingbird cake
+chess pie			buttermilk chess pie
+shoofly pie
+pandowdy			apple pandowdy
+indian pudding
+anadama bread
+scotcharoo
+puppy chow
+ants on a log
+frito pie
+king ranch chicken
+tater tot hotdish			hotdish
+sopapilla
+chile con queso
+charro beans			frijoles charros
+memela
+mollete
+enfrijoladas
+entomatadas
+chile verde			chili verde
+chile colorado
+caldo de res
+caldo de pollo
+sopa de fideo
+sopa de lima
+papadzules
+panucho
+salbute
+aguachile
+torta ahogada
+rajas con crema
+calabacitas
+capirotada
+pan de muerto
+champurrado
+atole
+agua de jamaica
+agua fresca			aguas frescas
+horchata
+curtido
+casamiento
+gallo pinto
+baleada
+nacatamal
+olla de carne
+bandeja paisa
+patacon
+changua
+pabellon criollo
+hallaca
+cachapa
+tequeno
+llapingacho
+encebollado
+seco de pollo
+fanesca
+papa a la huancaina
+arroz chaufa
+tacu tacu
+carapulcra
+rocoto relleno
+saltena
+silpancho
+pique macho
+charquican
+sopaipilla
+humita
+choripan
+matambre
+provoleta
+chipa
+sopa paraguaya
+feijao tropeiro
+baiao de dois
+acaraje
+bobo de camarao
+escondidinho
+galinhada
+pamonha
+canjica
+beijinho
+quindim
+pudim
+cocada
+oil down
+buss up shut
+macaroni pie
+cou cou
+pepperpot			pepper pot
+metemgee
+cook up rice
+saltfish buljol			buljol
+saltfish fritters
+mannish water
+fried festival
+gizzada
+sweet potato pone			cassava pone
+griot
+soup joumou
+bouyon
+mangu
+vaca frita
+congri			arroz congri
+alcapurria
+bacalaitos
+tembleque
+coquito
 # Africa and the Middle East
 jollof rice			jollof | party jollof
 fried plantain			dodo | kelewele | alloco
@@ -858,6 +1206,121 @@ salad shirazi			shirazi salad
 bademjan			khoresh bademjan | kashk bademjan
 khoresh			khoresht
 sholeh zard
+mutabbal			mutabal
+makdous
+fatteh
+shish barak
+masgouf
+quzi
+mandi
+harees
+jareesh
+saleeg
+thareed
+margoog
+balaleet
+luqaimat
+malawach
+kubaneh
+burekas
+sufganiyot
+lekach
+charoset
+batata harra
+maakouda
+abgoosht
+borani
+mast khiar
+adas polo
+baghali polo
+lubia polo
+sabzi polo
+ranginak
+kabuli pulao			qabili palau
+bolani
+ashak
+lagman			laghman
+beshbarmak
+samsa
+baursak
+manti			manty
+rfissa
+tanjia
+bissara
+chakchouka
+mechouia
+lablabi
+kamounia
+chorba
+mhadjeb
+makroud
+baghrir
+sellou
+ghriba
+sfenj
+taktouka
+red red
+palm nut soup
+banku
+hausa koko
+zobo
+sobolo
+bissap
+domoda
+benachin
+ndole
+saka saka
+moambe
+ayamase
+ofada stew
+ewa agoyin
+ewa riro
+gbegiri
+edikang ikong
+afang soup
+banga soup
+nkwobi
+asaro
+zigni
+kitfo
+ayib
+genfo
+chechebsa
+firfir
+key wat
+himbasha
+nyama choma
+mukimo
+maharagwe			maharage
+mchicha
+wali wa nazi
+viazi karai
+mishkaki
+luwombo
+isombe
+bariis
+canjeero
+umngqusho			samp and beans
+mieliepap
+pap en wors
+sosatie
+bredie			tomato bredie
+roosterkoek
+koeksister
+hertzoggie
+pampoenkoekies
+geelrys
+sousboontjies
+braaibroodjie
+smoorsnoek
+amagwinya
+seswaa
+nshima
+ifisashi
+matapa
+romazava
+ravitoto
+rougail
 # South Asia
 sambar			sambhar
 rasam
@@ -914,6 +1377,103 @@ barfi			burfi
 ladoo			laddu
 rasmalai
 payasam
+podimas
+usili
+sundal
+puliyodarai			puliyogare
+bisi bele bath
+vangi bath
+pongal			ven pongal
+rava kesari
+pesarattu
+paniyaram
+murukku
+bonda
+mysore pak
+kuzhambu			vatha kuzhambu | mor kuzhambu
+pachadi
+gojju
+neer dosa
+akki roti
+kori gassi
+erissery
+pulissery
+theeyal
+mezhukkupuratti
+puttu
+idiyappam			string hopper
+kadala curry
+meen moilee			fish moilee
+pathiri
+ishtu
+chammanthi
+dum aloo
+dal tadka
+kadhi pakora
+sarson ka saag
+makki ki roti			makki di roti
+karahi chicken			chicken karahi | lamb karahi
+aloo paratha
+aloo tikki
+aloo gosht
+aloo keema
+litti chokha
+shukto
+maacher jhol
+kosha mangsho
+aloo posto
+begun bhaja
+luchi
+cholar dal
+mishti doi
+sandesh
+rasgulla			rosogolla
+pitha
+khichuri			bhuna khichuri
+dalma
+santula
+pakhala
+chhena poda
+misal pav			misal
+thalipeeth
+sabudana khichdi
+sabudana vada
+batata vada
+puran poli
+shrikhand
+modak
+pitla
+zunka bhakri			zunka
+bhakri
+bharli vangi
+sol kadhi			solkadhi
+koshimbir
+usal
+akuri
+khaman
+muthia
+sev tameta
+khandvi
+dal dhokli
+gatte ki sabzi
+dal baati			dal bati
+ker sangri
+laal maas
+kachori
+cafreal
+bebinca
+alle belle
+thukpa
+dal bhat
+sel roti
+ema datshi
+kiribath
+ambul thiyal
+lamprais
+parippu
+mallung
+wattalapam
+chikki
 # East and southeast Asia
 dan dan noodles
 zhajiangmian
@@ -995,7 +1555,173 @@ nuoc cham
 fish amok
 lok lak
 mohinga
-# Australia and New Zealand
+gong bao chicken
+suan la fen
+liangpi
+roujiamo
+youtiao
+jianbing
+cheung fun
+har gow
+lu rou fan
+three cup chicken
+gua bao
+hong shao rou
+dongpo pork
+fish fragrant eggplant			fish fragrant aubergine
+tomato and egg
+smashed cucumber salad
+tanghulu
+tangyuan
+zongzi
+mooncake
+nian gao
+mantou
+baozi
+sunomono
+goma ae			gomaae
+soboro
+nasu dengaku			dengaku
+nimono
+kinpira gobo			kinpira
+ohitashi
+chikuzenni
+oden
+tonjiru
+zosui
+ochazuke
+takikomi gohan
+omurice
+hayashi rice
+korokke
+kushikatsu
+takoyaki
+zaru soba
+hiyashi chuka
+tantanmen
+tsukune
+shogayaki
+buri daikon
+daigaku imo
+dorayaki
+taiyaki
+anmitsu
+daifuku
+castella
+tsukemono
+asazuke
+jjajangmyeon
+jjamppong
+naengmyeon
+kalguksu
+sujebi
+tteokguk
+mandu
+miyeokguk
+yukgaejang
+samgyetang
+seolleongtang
+galbitang
+gamjatang
+jjigae			budae jjigae
+bossam
+jeyuk bokkeum
+myeolchi bokkeum
+gamja jorim
+dubu jorim
+jangjorim
+kongnamul			kongnamul muchim
+sigeumchi namul
+oi muchim
+gyeran mari
+gyeran jjim
+hobakjuk
+songpyeon
+sikhye
+bingsu
+dakgangjeong
+sambal goreng
+sambal udang
+opor ayam
+sayur lodeh
+sayur asem
+urap
+perkedel			perkedel jagung
+bakwan			bakwan jagung
+orek tempe			tempe orek
+nasi kuning
+ayam geprek
+ayam penyet
+ayam betutu
+pecel
+karedok
+ketoprak
+martabak
+klepon
+kue lapis
+bubur candil
+bubur ayam
+kolak
+cendol
+pempek
+gudeg
+rujak			rojak
+mee rebus
+mee siam
+hokkien mee
+asam pedas
+ayam masak merah
+kuih
+nasi kerabu
+otak otak
+popiah
+chai tow kway
+nam tok
+gaeng som
+panang curry			panang
+pad prik king
+pad woon sen
+khao pad
+khao man gai
+kai jeow
+moo ping
+sai oua
+bun rieu
+banh cuon
+banh bao
+banh canh
+mi quang
+hu tieu
+bo kho
+bo luc lac			shaking beef
+canh chua
+ga kho
+cha ca
+do chua
+samlor
+num banh chok
+ohn no khao swe
+lahpet thoke
+lugaw
+arroz caldo
+bistek
+afritada
+mechado
+dinuguan
+pinakbet
+bicol express
+chicken inasal			inasal
+tapsilog
+kutsinta
+bibingka
+palitaw
+ginataan
+champorado
+buko pandan
+maja blanca
+ensaymada
+embutido
+# Australia, New Zealand and the Pacific
 zucchini slice
 chocolate slice			hedgehog slice | vanilla slice | jelly slice
 fairy bread
@@ -1004,6 +1730,22 @@ curried sausages
 apricot chicken
 tuna mornay			mornay
 savoury mince			savory mince
+caramel slice
+ginger crunch
+lolly cake
+louise cake
+afghan biscuit
+hokey pokey
+sapasui
+palusami
+pani popo			panipopo
+ika mata
+kokoda
+laulau			lau lau
+loco moco
+spam musubi			musubi
+haupia
+kalua pork
 
 # --- eaters ---
 @tag EATER

@@ -187,6 +187,16 @@ static void title_recipe(struct recording *r, const struct kitchen *k,
         d->title = capitalised(r, title);
 }
 
+struct text said_title(struct recording *r, const struct kitchen *k, const struct profile *profile,
+                       const struct dish *d, struct text said)
+{
+    struct dish called = *d;
+    called.title = said;
+    called.title_said = true;
+    title_recipe(r, k, profile, &called);
+    return called.title;
+}
+
 bool title_recipes(struct recording *r, const struct kitchen *k, const struct profile *profile)
 {
     for (size_t i = 0; i < r->dishes.count; i++) {

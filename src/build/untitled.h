@@ -10,6 +10,9 @@
  * makes a title. Arena. */
 struct text made_title(const struct recording *r, const struct kitchen *k,
                        const struct profile *profile, const struct dish *d);
+/* What it would be called where somebody called it so: "leek soup" for "soup". Arena. */
+struct text said_title(struct recording *r, const struct kitchen *k, const struct profile *profile,
+                       const struct dish *d, struct text said);
 /* After build_recipes, since it is by what goes into a dish. A title that was said stays. */
 bool title_recipes(struct recording *r, const struct kitchen *k, const struct profile *profile);
 

@@ -3,17 +3,15 @@
 #include "split/candidate.h"
 
 #include "base/arena.h"
+#include "split/nametable.h"
 
 /* Words of a name, and of a noun phrase that is looked through: more in a row are no phrase. */
 #define NAME_WORDS 6
 #define PHRASE_WORDS 12
 /* A joined name, "sausages with apple and sage", has one word more. */
 #define JOINED_WORDS 7
-#define STEM_LEAST 3
-#define ODD 0x9E3779B97F4A7C15u /* 2^64 / golden ratio */
 /* Room to begin with, for so many words of talk. */
 #define WORDS_A_PLACE 5
-#define ROOM_LEAST ((size_t) 256)
 
 /* Whether a word of the tag stands in a name: IN_NAME, or MAY_BE where the rest of it says so. */
 enum { NOT_IN_NAME, IN_NAME, MAY_BE };
@@ -32,18 +30,21 @@ static bool may_be_noun(const struct word *w)
 {
     if (w->tag == TAG_OTHER)
         return !w->entry;
-    return (w->tag == TAG_ACTION && w->entry && w->entry->marks & MARK_OF(heats))
+    return (w->tag == TAG_ACTION && w->entry && w->entry->words_count == 1
+            && w->entry->marks & MARK_OF(heats))
            || entry_as(w->readings, TAG_DISH);
+}
+
+/* "Turned into", of more words than a participle before a noun has, but for "deep fried". */
+static bool is_long_verb(const struct entry *e)
+{
+    return e && e->tag == TAG_DONE && e->words_count > 1 && !(e->marks & MARK_OF(heats));
 }
 
 static inline bool stands_in_name(const struct word *w)
 {
-    return in_name[w->tag] && !w->filler && (in_name[w->tag] == IN_NAME || may_be_noun(w));
-}
-
-static bool joins_names(unsigned char tag)
-{
-    return tag == TAG_WITH || tag == TAG_AND || tag == TAG_OF || tag == TAG_INTO;
+    return in_name[w->tag] && !w->filler && !is_long_verb(w->entry)
+           && (in_name[w->tag] == IN_NAME || may_be_noun(w));
 }
 
 /* "The secret of karaage" is no dish; "leg of lamb" is. */
@@ -69,7 +70,7 @@ static bool is_unknown_verb(const struct recording *r, size_t first)
 static bool may_begin(const struct recording *r, struct span phrase, size_t first)
 {
     const struct word *w = &r->words.at[first];
-    return (first == phrase.first || w[-1].tag != TAG_INSIDE) && !tells_of(r, first)
+    return !w->filler && (first == phrase.first || w[-1].tag != TAG_INSIDE) && !tells_of(r, first)
            && !is_unknown_verb(r, first) && !(w->tag == TAG_OTHER && text_ends(w->key, "'s"))
            && !(w->tag == TAG_DONE && w->entry && w->entry->marks & MARK_OF(light));
 }
@@ -85,6 +86,8 @@ static bool is_verb(const struct recording *r, size_t i)
 /* What no name ends with. */
 static bool may_end(const struct word *w, bool alone)
 {
+    if (w->filler)
+        return false;
     if (w->tag != TAG_INSIDE && entry_as(w->readings, TAG_DISH))
         return true; /* "tart", though it is first of all how something tastes */
     switch (w->tag) {
@@ -106,65 +109,6 @@ static bool may_end(const struct word *w, bool alone)
     }
 }
 
-/* "Buns" and "bun" are the same. */
-static uint64_t stem_hash(struct text key)
-{
-    char last = key.length ? key.at[key.length - 1] : 0,
-         before = key.length > 1 ? key.at[key.length - 2] : 0;
-    bool plural =
-        key.length > STEM_LEAST && last == 's' && before != 's' && before != 'u' && before != 'i';
-    return text_hash(text_slice(key, 0, key.length - plural));
-}
-
-/* Of a name with one word more; words that join are none. */
-static uint64_t longer_hash(uint64_t hash, const struct word *w)
-{
-    return joins_names(w->tag) || w->filler ? hash : hash * ODD + stem_hash(w->key);
-}
-
-uint64_t name_hash(const struct recording *r, struct span words)
-{
-    uint64_t hash = 0;
-    for (size_t i = words.first; i <= words.last; i++)
-        hash = longer_hash(hash, &r->words.at[i]);
-    return hash;
-}
-
-/* The slot of the table in which the hash is, or would be. */
-static size_t slot_of(const struct candidates *c, uint64_t hash)
-{
-    size_t slot = (size_t) (hash ^ hash >> 29) & (c->room - 1);
-    while (c->table[slot] && c->all.at[c->table[slot] - 1].hash != hash)
-        slot = (slot + 1) & (c->room - 1);
-    return slot;
-}
-
-const struct candidate *candidate_find(const struct candidates *c, uint64_t hash)
-{
-    size_t slot = slot_of(c, hash);
-    return c->table[slot] ? &c->all.at[c->table[slot] - 1] : NULL;
-}
-
-static void grow_table(struct candidates *c)
-{
-    c->room = c->room ? 2 * c->room : ROOM_LEAST;
-    c->table = arena_alloc(c->r->arena, c->room * sizeof *c->table);
-    for (size_t n = 0; n < c->all.count; n++)
-        c->table[slot_of(c, c->all.at[n].hash)] = n + 1;
-}
-
-size_t candidate_number(struct candidates *c, uint64_t hash)
-{
-    if (2 * c->all.count >= c->room)
-        grow_table(c);
-    size_t slot = slot_of(c, hash);
-    if (!c->table[slot]) {
-        LIST_ADD(c->r->arena, &c->all)->hash = hash;
-        c->table[slot] = c->all.count;
-    }
-    return c->table[slot] - 1;
-}
-
 static void add_place(struct candidates *c, struct span words, struct span phrase, uint64_t hash,
                       size_t sentence)
 {
@@ -173,6 +117,8 @@ static void add_place(struct candidates *c, struct span words, struct span phras
     size_t dish = c->dish[sentence];
     *LIST_ADD(c->r->arena, &c->places) = (struct saying){words, phrase, number};
     n->times++;
+    n->capital |=
+        c->r->words.at[words.first].capital && words.first > c->r->sentences.at[sentence].first;
     if (dish != NO_DISH && n->last != dish + 1) {
         n->dishes++; /* dishes that take turns are counted again */
         n->last = dish + 1;
@@ -201,10 +147,20 @@ static void add_parts_of(struct candidates *c, struct span phrase, size_t starts
     }
 }
 
-/* "The tagine's lamb": what follows is told of it. */
+/* "The tagine's lamb": what follows is told of it; "shepherd's pie" is one entry. */
 static bool is_contracted(const struct word *w)
 {
-    return w->entry && text_ends(w->text, "'s") && !text_ends(entry_words(w->entry), "'s");
+    return w->tag != TAG_INSIDE && w->entry && text_ends(w->text, "'s")
+           && !text_ends(entry_words(w->entry), "'s");
+}
+
+/* The next word behind `i` but what is said while thinking, or twice over. */
+static size_t behind_filler(const struct recording *r, const struct sentence *s, size_t i)
+{
+    size_t next = i + 1;
+    while (next < s->last && r->words.at[next].filler && r->words.at[next].after < AFTER_COMMA)
+        next++;
+    return next;
 }
 
 /* The noun phrase that begins at word `i`. */
@@ -212,8 +168,12 @@ static struct span phrase_at(const struct recording *r, const struct sentence *s
 {
     size_t last = i;
     while (last < s->last && last - i < PHRASE_WORDS && r->words.at[last].after < AFTER_COMMA
-           && !is_contracted(&r->words.at[last]) && stands_in_name(&r->words.at[last + 1]))
-        last++;
+           && !is_contracted(&r->words.at[last])) {
+        size_t next = behind_filler(r, s, last);
+        if (next > s->last || !stands_in_name(&r->words.at[next]))
+            break;
+        last = next;
+    }
     return (struct span){i, last};
 }
 
@@ -285,10 +245,7 @@ struct candidates candidates_find(const struct recording *r, const struct pack *
     c.from = arena_alloc(r->arena, (r->sentences.count + 1) * sizeof *c.from);
     LIST_RESERVE(r->arena, &c.places, r->words.count / WORDS_A_PLACE + 1);
     LIST_RESERVE(r->arena, &c.all, r->words.count / WORDS_A_PLACE + 1);
-    c.room = ROOM_LEAST;
-    while (c.room < c.all.room)
-        c.room *= 2;
-    grow_table(&c);
+    name_table_open(&c);
     for (size_t i = 0; i < r->sentences.count; i++) {
         c.from[i] = c.places.count;
         find_places(&c, i);

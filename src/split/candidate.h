@@ -39,11 +39,13 @@ struct candidate {
     size_t times;  /* in the recording */
     size_t dishes; /* in so many dishes */
     size_t last;   /* of these the last, plus one */
+    bool capital;  /* somewhere its first word has a capital, though not first in its sentence */
     /* The dish for which it was last looked at, plus one, and what was found in that. */
     size_t dish;
     size_t home;           /* times */
     size_t barred;         /* of these, where no name ends (nameend.h) */
     size_t cut;            /* of these, as a part of a longer noun phrase */
+    size_t away;           /* of these, where it is told of, or stands beside, and is not made */
     size_t fuller;         /* longer names that end with it, with what tells more before it */
     struct span words;     /* where it is said first there */
     struct said_bits said; /* of all these places */

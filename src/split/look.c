@@ -8,6 +8,9 @@
 #define AHEAD_SENTENCES 5
 #define BEHIND_SENTENCES 3
 
+/* A story, a supposition, what stands instead, what is served beside. */
+#define AWAY_SCOPES (SCOPE_UNREAL | SCOPE_SUPPOSED | SCOPE_INSTEAD | SCOPE_BESIDE)
+
 /* Whether sentence `i`, which is in no dish, stands right before or behind dish `d`. */
 static bool is_near(const struct candidates *c, size_t d, size_t i)
 {
@@ -23,7 +26,7 @@ static bool is_near(const struct candidates *c, size_t d, size_t i)
 static void begin_look(struct candidate *n, size_t d, struct span words)
 {
     n->dish = d + 1;
-    n->home = n->barred = n->cut = n->fuller = 0;
+    n->home = n->barred = n->cut = n->away = n->fuller = 0;
     n->words = words;
     n->said = (struct said_bits){{0, 0}};
 }
@@ -35,6 +38,7 @@ static void look_at(struct candidates *c, size_t d, const struct saying *p, stru
         begin_look(n, d, p->words);
     n->home++;
     n->barred += no_name_ends(c->r, p->words.last);
+    n->away += (c->r->words.at[p->words.last].scope & AWAY_SCOPES) != 0;
     n->cut += p->words.first > p->phrase.first || p->words.last < p->phrase.last;
     n->said.at[0] |= said.at[0];
     n->said.at[1] |= said.at[1];

@@ -141,6 +141,8 @@ static bool leads_to_name(const struct word *w)
     case TAG_OPENER:
     case TAG_OTHER:
     case TAG_INSIDE:
+    case TAG_STATE:
+    case TAG_SIZE:
         return true;
     default:
         return w->filler;
@@ -247,8 +249,10 @@ struct said_bits said_of(const struct candidates *c, const struct saying *p,
     if (r->words.at[p->words.last].capital && p->words.last > s->first)
         add(&b, SAID_CAPITAL);
     add_both(&b);
-    if (scope & (SCOPE_UNREAL | SCOPE_SUPPOSED | SCOPE_INSTEAD))
+    if (scope & SCOPE_UNREAL)
         add(&b, SAID_UNREAL);
+    if (scope & (SCOPE_SUPPOSED | SCOPE_INSTEAD))
+        add(&b, SAID_SUPPOSED);
     if (scope & SCOPE_NEGATED)
         add(&b, SAID_NEGATED);
     if (scope & SCOPE_BESIDE)

@@ -17,16 +17,22 @@ static const struct entry *dish_reading(const struct word *w)
     return w->tag == TAG_DISH ? w->entry : entry_as(w->readings, TAG_DISH);
 }
 
-/* A word that no rule cares about, which several candidates have. */
-static enum trait unlisted_word(const struct candidates *c, const struct word *w)
+/* What a word that no rule cares about is, which several candidates have. */
+static enum plain_kind unlisted_word(const struct candidates *c, const struct word *w)
 {
-    static const enum trait trait[] = {
-        [NO_PLAIN_WORD] = TRAIT_STRANGE, [PLAIN_WORD] = TRAIT_KNOWN, [PROPER_NAME] = TRAIT_PROPER};
     unsigned char *kind = &c->plain_kind[w - c->r->words.at];
     if (!*kind)
         *kind = (unsigned char) (1 + plain_kind_of(&c->plain, w->key));
-    return trait[*kind - 1];
+    return (enum plain_kind)(*kind - 1);
 }
+
+static const unsigned char TRAIT_OF_LAST[] = {
+    [NO_PLAIN_WORD] = TRAIT_STRANGE, [PLAIN_WORD] = TRAIT_KNOWN,   [PROPER_NAME] = TRAIT_PROPER,
+    [BEGINS_TITLES] = TRAIT_KNOWN,   [ENDS_TITLES] = TRAIT_TITLED, [IN_TITLES] = TRAIT_TITLED};
+static const unsigned char TRAIT_OF_BEFORE[] = {
+    [NO_PLAIN_WORD] = TRAIT_OF_STRANGE, [PLAIN_WORD] = TRAIT_OF_KNOWN,
+    [PROPER_NAME] = TRAIT_OF_PROPER,    [BEGINS_TITLES] = TRAIT_OF_TITLED,
+    [ENDS_TITLES] = TRAIT_OF_KNOWN,     [IN_TITLES] = TRAIT_OF_TITLED};
 
 static enum trait last_word(const struct candidates *c, const struct word *w)
 {
@@ -45,7 +51,7 @@ static enum trait last_word(const struct candidates *c, const struct word *w)
     case TAG_ACTION:
         return TRAIT_ACTION;
     case TAG_OTHER:
-        return unlisted_word(c, w);
+        return TRAIT_OF_LAST[unlisted_word(c, w)];
     default:
         return TRAIT_THING;
     }
@@ -78,10 +84,6 @@ static const unsigned char TRAIT_OF_TAG[TAG_CODES] = {
     [TAG_INTO] = TRAIT_INTO,         [TAG_THE] = TRAIT_THE,
     [TAG_ARTICLE] = TRAIT_THE};
 
-static const unsigned char TRAIT_OF_UNLISTED[TRAITS] = {[TRAIT_PROPER] = TRAIT_OF_PROPER,
-                                                        [TRAIT_KNOWN] = TRAIT_OF_KNOWN,
-                                                        [TRAIT_STRANGE] = TRAIT_OF_STRANGE};
-
 /* A word before the last. */
 static void add_word(const struct candidates *c, const struct word *w, enum trait last, double *x)
 {
@@ -93,7 +95,9 @@ static void add_word(const struct candidates *c, const struct word *w, enum trai
     if (w->tag == TAG_DONE || w->tag == TAG_ACTION) /* "roast carrots" */
         x[marks & MARK_OF(heats) ? TRAIT_COOKED : TRAIT_DONE] = 1;
     if (w->tag == TAG_OTHER)
-        x[TRAIT_OF_UNLISTED[unlisted_word(c, w)]] = 1;
+        x[TRAIT_OF_BEFORE[unlisted_word(c, w)]] = 1;
+    if (w->tag == TAG_ACTION && !entry_as(w->readings, TAG_DONE))
+        x[TRAIT_OF_VERB] = 1;
     if (text_ends(w->key, "'s"))
         x[TRAIT_OWNED] = 1;
 }
@@ -116,7 +120,7 @@ static void add_first(const struct candidates *c, const struct word *w, double *
         x[TRAIT_DONE_FIRST] = 1;
         break;
     case TAG_OTHER:
-        x[TRAIT_OTHER_FIRST] = unlisted_word(c, w) == TRAIT_KNOWN;
+        x[TRAIT_OTHER_FIRST] = unlisted_word(c, w) == PLAIN_WORD;
         break;
     default:
         break;
@@ -226,8 +230,13 @@ static void add_counts(const struct candidates *c, const struct candidate *n, do
     x[TRAIT_SHARE] = n->times ? (double) n->home / (double) n->times : 0;
     x[TRAIT_ELSEWHERE] = (double) (others < 3 ? others : 3) / 3;
     x[TRAIT_CUT] = n->home ? (double) n->cut / (double) n->home : 0;
+    x[TRAIT_PERSON] = n->capital && (x[TRAIT_STRANGE] > 0 || x[TRAIT_PROPER] > 0);
+    x[TRAIT_AWAY] = n->home && n->away == n->home;
     if (n->home && n->cut == n->home)
         add(said, SAID_PARTLY);
+    if ((has(said, SAID_FIRST) || has(said, SAID_BEGIN) || has(said, SAID_AHEAD))
+        && (has(said, SAID_END) || has(said, SAID_LAST) || has(said, SAID_BEHIND)))
+        add(said, SAID_BOTH_ENDS);
     if (n->home > 1)
         add(said, SAID_TWICE);
     if (n->home > 2)
@@ -236,6 +245,18 @@ static void add_counts(const struct candidates *c, const struct candidate *n, do
         add(said, SAID_CHOSEN);
         x[TRAIT_SURELY] = c->chosen_weight;
     }
+}
+
+/* How many foods stand right behind another one. */
+static double foods_listed(const struct recording *r, struct span name)
+{
+    double listed = 0;
+    for (size_t i = name.first + 1; i <= name.last; i++) {
+        size_t first = r->words.at[i].entry_first;
+        listed += r->words.at[i].tag == TAG_FOOD && first > name.first
+                  && r->words.at[first - 1].tag == TAG_FOOD;
+    }
+    return listed;
 }
 
 enum name_kind name_traits(const struct candidates *c, const struct candidate *n, double *x,
@@ -260,6 +281,7 @@ enum name_kind name_traits(const struct candidates *c, const struct candidate *n
     x[TRAIT_ENTRY] = words > 1 && end->entry_first <= n->words.first;
     for (size_t i = n->words.first; i < end->entry_first; i++)
         add_word(c, &at[i], last, x);
+    x[TRAIT_LISTED] = foods_listed(c->r, n->words);
     add_first(c, &at[n->words.first], x);
     add_food_marks(end, x);
     x[TRAIT_OWNER] = text_ends(end->key, "'s");

@@ -45,15 +45,19 @@ struct printing {
     const char *file;
     size_t dish;
     struct recording *r;
+    const struct kitchen *kitchen;
     struct stretch first; /* of the dish */
+    size_t number;        /* in the recording */
 };
 
-/* What the title would be: "soup" is filled up with the dish's main food. */
+/* What the title would be: "soup" is filled up with the dish's main food, or what is made of it. */
 static void print_words(const struct printing *p, const struct candidates *c,
                         const struct candidate *n, bool kind)
 {
     struct text title =
         kind ? fuller_name(p->r, c->f, p->first, n->words) : title_text(p->r, n->words);
+    if (p->number != NO_DISH)
+        title = said_title(p->r, p->kitchen, NULL, &p->r->dishes.at[p->number], title);
     printf("%.*s", TEXT(title));
 }
 
@@ -170,7 +174,7 @@ static void print_talk(struct recording *r, const struct pack *k, const struct k
         number[d] = NO_DISH;
     make_recipes(r, k, f, &n, number);
     for (size_t d = 0; d < DISHES_MOST; d++) {
-        struct printing p = {r->file, d, r, {0, 0, 0}};
+        struct printing p = {r->file, d, r, kitchen, {0, 0, 0}, number[d]};
         for (size_t i = stretches; i-- > 0;)
             if (dish[i] == d)
                 p.first = s[i];

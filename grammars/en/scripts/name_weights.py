@@ -38,6 +38,8 @@ PENALTY = 20.0
 GOLD_COUNTS, HARD_COUNTS = 6.0, 2.0
 HARD_SETS = {f"recordings/{name}" for name in ("ninth", "tenth", "eleventh", "twelfth", "thirteenth")}
 LIKE = 0.8  # as tests/corpus/score has it
+# "Black beans" is nearly black bean chilli; the whole name is to be chosen where it is said.
+EXACTLY, NEARLY_COUNTS = 0.999, 0.4
 WEIGHTS = "src/split/name.def"
 NONE = "NONE=1"  # as name_units has it before a title that is made
 KINDS = "DFXL"  # the columns of SAID, as name_units prints them
@@ -126,10 +128,12 @@ class Dish:
     """A dish's possible names: words, what speaks for each (name -> count), whether each is right, and whether what is made is."""
 
     def __init__(self, group, titles):
-        self.group, self.titles, self.words, self.counts, self.right, self.made = group, titles, [], [], [], False
+        self.group, self.titles, self.words, self.counts, self.right, self.made = group, titles, [], [], [], 0.0
 
     def is_right(self, words):
-        return any(SCORE.token_f1(SCORE.tokens(title), SCORE.tokens(words)) >= LIKE for title in self.titles)
+        """1 for a title of the gold, less for one that is nearly it, 0 for any other."""
+        likeness = max(SCORE.token_f1(SCORE.tokens(title), SCORE.tokens(words)) for title in self.titles)
+        return 1.0 if likeness >= EXACTLY else NEARLY_COUNTS if likeness >= LIKE else 0.0
 
     def add(self, words, counts):
         if counts == NONE:
@@ -205,7 +209,7 @@ def test(sets, names):
             counts, begins, _ = matrix(left_out, names)
             scores = counts @ weights
             best = [int(numpy.argmax(scores[a:b])) for a, b in zip(begins, begins[1:])]
-            shown.append(sum([*dish.right, dish.made][n] for n, dish in zip(best, left_out)))
+            shown.append(sum([*dish.right, dish.made][n] > 0 for n, dish in zip(best, left_out)))
         print(f"{group:<20} {len([d for d in sets[0] if d.group == group])} dishes: {shown[0]} right, by our borders {shown[1]}")
 
 

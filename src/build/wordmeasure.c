@@ -16,16 +16,16 @@ struct measure {
     struct ratio low, high; /* of that unit */
 };
 
-/* The match of that kind that begins at word `i` and ends by `last`; NULL when there is none. */
-static const struct match *match_from(const struct builder *b, enum rule_kind kind, size_t i,
-                                      size_t last)
+/* The length of time or the amount that begins at word `i` and ends by `last`; NULL when there is
+ * none. The place is compared first: it differs in most. */
+static const struct match *match_from(const struct builder *b, size_t i, size_t last)
 {
-    for (size_t n = 0; n < b->sentence->match_count; n++) {
-        const struct match *m = &b->r->matches.at[b->sentence->match_first + n];
-        if (m->rule->kind == kind && m->words.first == i && m->words.last <= last
-            && ratio_finite(m->low) && ratio_finite(m->high))
+    const struct match *m = &b->r->matches.at[b->sentence->match_first];
+    const struct match *end = m + b->sentence->match_count;
+    for (; m < end; m++)
+        if (m->words.first == i && (m->rule->kind == RULE_duration || m->rule->kind == RULE_amount)
+            && m->words.last <= last && ratio_finite(m->low) && ratio_finite(m->high))
             return m;
-    }
     return NULL;
 }
 
@@ -37,10 +37,9 @@ static bool lacks_plural(const struct builder *b, const struct measure *m, size_
            && (end == last || word_tag(b->r, b->sentence, end + 1) == TAG_OF);
 }
 
-static bool find_amount(const struct builder *b, size_t i, size_t last, struct measure *m)
+static bool is_odd_amount(const struct builder *b, size_t last, struct measure *m)
 {
-    m->match = match_from(b, RULE_amount, i, last);
-    struct span unit = m->match ? match_slot(m->match, SLOT_unit) : (struct span){1, 0};
+    struct span unit = match_slot(m->match, SLOT_unit);
     m->unit = span_is_empty(unit) ? NULL : entry_at(b->r, unit);
     if (!m->unit || m->unit->tag != TAG_UNIT || unit.first != unit.last)
         return false;
@@ -59,10 +58,9 @@ static bool has_one_unit(const struct builder *b, const struct measure *m)
 }
 
 /* "An hour and a half", "half an hour", "a minute or two". */
-static bool find_length(const struct builder *b, size_t i, size_t last, struct measure *m)
+static bool is_odd_length(const struct builder *b, struct measure *m)
 {
-    m->match = match_from(b, RULE_duration, i, last);
-    struct span unit = m->match ? match_slot(m->match, SLOT_time) : (struct span){1, 0};
+    struct span unit = match_slot(m->match, SLOT_time);
     m->unit = span_is_empty(unit) ? NULL : entry_at(b->r, unit);
     if (!m->unit || m->unit->tag != TAG_TIME || !has_one_unit(b, m))
         return false;
@@ -103,8 +101,10 @@ static void say_leading(const struct builder *b, struct prose *p, struct span wo
 
 bool say_measure(const struct builder *b, struct prose *p, size_t *i, size_t last)
 {
-    struct measure m;
-    if (!find_length(b, *i, last, &m) && !find_amount(b, *i, last, &m))
+    struct measure m = {.match = match_from(b, *i, last)};
+    if (!m.match
+        || !(m.match->rule->kind == RULE_duration ? is_odd_length(b, &m)
+                                                  : is_odd_amount(b, last, &m)))
         return false;
     struct text unit = count_in(b, &m);
     say_leading(b, p, m.match->words);

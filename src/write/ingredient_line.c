@@ -29,13 +29,41 @@ static struct text join(const struct writing *w, struct text a, struct text b)
     return arena_format(w->scratch, "%.*s %.*s", TEXT(a), TEXT(b));
 }
 
+enum { WRITING_WORDS, WRITING_WRITTEN }; /* of the table food-writing */
+
+/* Where the words stand in the name, whole; its length where they do not. */
+static size_t find_words(struct text name, struct text words)
+{
+    for (size_t i = 0; i + words.length <= name.length; i = text_find(name, ' ', i) + 1) {
+        const size_t end = i + words.length;
+        if (text_equal(text_slice(name, i, end), words)
+            && (end == name.length || name.at[end] == ' '))
+            return i;
+    }
+    return name.length;
+}
+
+struct text food_written(const struct writing *w, struct text name)
+{
+    const struct table *t = pack_table(w->kitchen->pack, "food-writing");
+    for (size_t row = 0; t && row < t->rows; row++) {
+        struct text words = table_cell(t, row, WRITING_WORDS);
+        size_t at = find_words(name, words);
+        if (at < name.length)
+            name = arena_format(w->scratch, "%.*s%.*s%.*s", (int) at, name.at,
+                                TEXT(table_cell(t, row, WRITING_WRITTEN)),
+                                TEXT(text_slice(name, at + words.length, name.length)));
+    }
+    return name;
+}
+
 struct text food_name(const struct writing *w, const struct ingredient *in,
                       const struct amount *amount)
 {
     struct text name = food_counted(w->kitchen, w->scratch, in, amount);
     for (size_t i = 0; i < in->alternatives.count; i++)
         name = PHRASE_2(w, card_or, name, in->alternatives.at[i]);
-    return name;
+    return food_written(w, name);
 }
 
 static bool is_one_word(struct text t)

@@ -9,6 +9,9 @@
  * amounts added up. */
 struct text ingredient_line(const struct writing *w, const struct ingredient *in,
                             const struct shopping_line *sum);
+/* A food's name as print has it: "Greek yogurt", "self-raising flour"; rows of the table
+ * food-writing. The scratch arena's, or `name` itself. */
+struct text food_written(const struct writing *w, struct text name);
 /* "red onion" or "red onions", as its amount and what was said ask for. */
 struct text food_name(const struct writing *w, const struct ingredient *in,
                       const struct amount *amount);

@@ -57,10 +57,10 @@ static struct text item_food(const struct writing *w, const struct shop_item *it
         struct ingredient plain = *in;
         plain.alternatives.count = 0;
         struct text name = food_name(w, &plain, sum);
-        if (!text_equal(name, in->food))
+        if (!text_equal(name, food_written(w, in->food)))
             return name;
     }
-    return item->food;
+    return food_written(w, item->food);
 }
 
 /* A sum may be an amount that nobody can measure: "1.0625 teaspoons". */

@@ -55,6 +55,19 @@ static void fractions_and_packages(void **state)
     assert_line(&t, can, "1 can (400 g) coconut milk");
 }
 
+/* In lexicons and in JSON a food is in small letters; a card is printed. */
+static void names_are_written_as_print_has_them(void **state)
+{
+    struct one t = one_open(state);
+    assert_line(&t, made_line(&t.r, t.d, 1, "", "greek yogurt", "1", "1", "cup"),
+                "1 cup Greek yogurt");
+    assert_line(&t, made_line(&t.r, t.d, 2, "", "self raising flour", "3", "3", "cup"),
+                "3 cups self-raising flour");
+    assert_line(&t, made_line(&t.r, t.d, 3, "", "french fry", "9", "9", ""), "9 French fries");
+    assert_line(&t, made_line(&t.r, t.d, 4, "", "englishman bean", "1", "1", "cup"),
+                "1 cup englishman bean");
+}
+
 static void notes_at_the_end_of_a_line(void **state)
 {
     struct one t = one_open(state);
@@ -134,7 +147,7 @@ static void what_is_said_in_the_plural_is_printed_so(void **state)
     assert_line(&t, made_line(&t.r, t.d, 2, "a cup of oat", "oat", "1", "1", "cup"), "1 cup oat");
     struct ingredient *bean =
         made_line(&t.r, t.d, 3, "black-eyed\nbeans", "black eyed bean", "1", "1", "pound");
-    assert_line(&t, bean, "1 pound black eyed beans");
+    assert_line(&t, bean, "1 pound black-eyed beans");
 }
 
 /* "A prawn curry. The prawns, half a kilo." Of a lemon's slices there are several, of lemons not. A
@@ -362,6 +375,7 @@ int main(void)
     const struct CMUnitTest tests[] = {
         cmocka_unit_test_teardown(amount_then_food_then_preparation, open_reset),
         cmocka_unit_test_teardown(fractions_and_packages, open_reset),
+        cmocka_unit_test_teardown(names_are_written_as_print_has_them, open_reset),
         cmocka_unit_test_teardown(notes_at_the_end_of_a_line, open_reset),
         cmocka_unit_test_teardown(a_line_begins_with_a_capital_in_any_script, open_reset),
         cmocka_unit_test_teardown(the_same_food_in_one_part_is_one_divided_line, open_reset),

@@ -14,6 +14,7 @@
 #include "build/prepodds.h"
 #include "build/preheat.h"
 #include "build/steptext.h"
+#include "build/talk.h"
 #include "match/matches.h"
 
 /* Verbs with which a food goes in though no amount is said of it. */
@@ -252,6 +253,7 @@ bool build_recipes(struct recording *r, const struct pack *k, struct problems *p
                                 .prep_foods = pack_table(k, "prep-foods"),
                                 .memo = arena_alloc(r->arena, sizeof(struct verb_memo)),
                                 .phrasals = phrasals_load(r->arena, k),
+                                .talk = r->dishes.count ? talk_points(r) : 0,
                                 .scale = recording_scale(r, k),
                                 .drops_units = drops_units(r)};
     for (size_t i = 0; i < r->dishes.count; i++) {

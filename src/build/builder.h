@@ -58,6 +58,7 @@ struct builder {
     char scale;        /* of the recording's ovens: 'F' or 'C' */
     bool rundown;      /* foods listed in this sentence go in later */
     size_t rundown_at; /* the word that says so */
+    double talk;       /* log odds that nothing is cooked in the recording */
     double last_said;  /* seconds: when the last ingredient was spoken of */
     bool cooks;        /* this sentence has an instruction or an amount */
     bool asked;        /* the sentence before was a question */

@@ -20,6 +20,7 @@ struct way {
     size_t all_steps;           /* of the dish */
     bool said_before;           /* a line before it has this food */
     uint64_t verb, verb_behind; /* marks of the verb before it in its sentence, and behind it */
+    double talk;                /* log odds that nothing is cooked in the recording */
     bool article, the, measured, in_title, is_part, is_dish, punctuated;
 };
 
@@ -145,6 +146,7 @@ static struct way way_of(const struct builder *b, size_t index)
     struct way w = {.line = line,
                     .ordinal = index,
                     .all = b->dish->ingredients.count,
+                    .talk = b->talk,
                     .all_steps = b->dish->steps.count,
                     .article = at(b, line->words.first)->tag == TAG_ARTICLE,
                     .the = at(b, line->words.first)->tag == TAG_THE,

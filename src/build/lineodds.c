@@ -85,12 +85,12 @@ static double points(const struct builder *b, const struct line_case *c)
     return sum;
 }
 
-/* What was learned is how whole dishes are told: of one that is shorter the rules alone judge. */
-#define WORDS_LEAST 40
+/* What was learned is how recordings tell of dishes: of a shorter one the rules alone judge. */
+#define WORDS_LEAST 60
 
 static bool is_likely(const struct builder *b, size_t index)
 {
-    const bool whole = b->dish->words.last - b->dish->words.first >= WORDS_LEAST;
+    const bool whole = b->r->words.count >= WORDS_LEAST;
     struct line_case c;
     find_line_case(b, index, &c);
     return b->line_odds && whole ? points(b, &c) > LEAST[c.way] : c.way != LINE_ASKED;

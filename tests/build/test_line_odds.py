@@ -16,7 +16,8 @@ PROGRAM = os.path.join(os.environ.get("B", os.path.join(ROOT, "build")), "dishta
 TABLE = os.path.join(ROOT, "grammars", "en", "line-odds.tsv")
 WEIGHTS = os.path.join(ROOT, "src", "build", "lineodds.def")
 STEW = ("We're making a leek stew today. Three leeks, sliced, and two carrots, diced, go in the pot with a tablespoon of oil. "
-        "Fry them for ten minutes, then add a litre of stock and simmer it for half an hour. ")
+        "Fry them for ten minutes, then add a litre of stock and simmer it for half an hour. "
+        "Don't hurry it, keep the lid on, and stir it now and again so that nothing sticks to the bottom. It smells lovely. ")
 FOODS = ["leek", "carrot", "oil", "stock"]
 # (said behind the stew, the foods that it has more)
 UTTERANCES = (
@@ -24,6 +25,13 @@ UTTERANCES = (
     ("At the end two tablespoons of cream go in.", ["cream"]),
     ("Parsley on top.", ["parsley"]),
 )
+SHELF = ("Hello, we're back from the coast, and I said I'd answer a few of you while I go through this shelf. It has been two years, I think. "
+         "That's six tins of beans, and I've had them since we moved. My brother sends me two kilos of rice every year, and I give it to the "
+         "school. He's asked me what I'd do with it, and I don't know what I'd do with it. Somebody wants to know how I make my fish pie. "
+         "It was four potatoes and a pint of milk, it's in the one we did at Easter, and I'm not going to do it for you now. That's a pound "
+         "of flour, and it's three years old, so that goes to the hens. I'd have eight or nine people here on a Friday when we lived in the "
+         "town, and I bought ten pounds of butter for that week. We'd be here till midnight. I'm going to be at my sister's for a month, so "
+         "there'll be nothing from me till then, and I hope you're all well. It's been good to have you here. ")
 # Log odds, in hundredths, that no other weights make up for.
 SURE = 9000
 
@@ -70,14 +78,18 @@ class LineOdds(unittest.TestCase):
             with self.subTest(said):
                 self.assertEqual(foods(STEW + said), FOODS + more)
 
+    def test_only_talk(self):
+        """Foods with amounts, in a recording in which nothing is cooked."""
+        self.assertLess(len(foods(SHELF)), 2)
+
     def test_both_ways(self):
         """What the rules have is taken away, and what they leave open is added."""
         for food, odds, wanted in (("leek", -SURE, FOODS[1:]), ("barley", SURE, [*FOODS, "barley"])):
             with tempfile.TemporaryDirectory() as folder:
                 self.assertEqual(foods(STEW + "There goes the barley.", *with_weight(folder, food, odds)), wanted)
 
-    def test_short_dishes(self):
-        """A few words are no whole dish: the rules alone judge them."""
+    def test_short_recordings(self):
+        """A few words are no recording of a dish: the rules alone judge them."""
         with tempfile.TemporaryDirectory() as folder:
             self.assertEqual(foods("Three leeks, sliced, and fry them.", *with_weight(folder, "leek", -SURE)), ["leek"])
 

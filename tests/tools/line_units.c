@@ -1,8 +1,9 @@
 /* tools/line_units.c: what line-odds.tsv and the weights of src/build/lineodds.def are made from
  * (grammars/en/scripts/line_odds.py). line_units TRANSCRIPT...: a line a food that was spoken of:
  * the line's id, when it was said, the food, how the rules have it, and what speaks for it and
- * against it, each after a tab. A line "# NAME" begins a recording.
+ * against it, each after a tab. A line "# NAME" begins a recording, and one "T" counts its tags.
  * SPDX-License-Identifier: MIT */
+#include <limits.h>
 #include <setjmp.h>
 #include <stdio.h>
 #include <stdlib.h>
@@ -11,6 +12,7 @@
 #include "build/beside.h"
 #include "build/lineodds.h"
 #include "recipe_reader.h"
+#include "split/talked.h"
 
 static const char *const FACT_NAMES[] = {
 #define FACT(name, known, bare, asked, holds, what) #name,
@@ -61,6 +63,19 @@ static void print_case(const struct line_case *c)
     print_words(c);
 }
 
+/* How many of the recording's words have each tag. */
+static void print_tags(const struct recording *r)
+{
+    size_t counts[UCHAR_MAX + 1] = {0};
+    for (size_t i = 0; i < r->words.count; i++)
+        counts[r->words.at[i].tag]++;
+    printf("T\t%zu", r->words.count);
+    for (int t = 2; t <= UCHAR_MAX; t++)
+        if (counts[t] && t != TAG_INSIDE)
+            printf("\t%s %zu", tag_name((unsigned char) t), counts[t]);
+    printf("\n");
+}
+
 /* Stands in for the library's: the rules alone decide. */
 void judge_lines(struct builder *b)
 {
@@ -72,8 +87,35 @@ void judge_lines(struct builder *b)
     }
 }
 
+/* Stands in for the library's: what foods are like in mere talk is to be learned too. */
+bool is_only_talk(const struct wholes *w)
+{
+    (void) w;
+    return false;
+}
+
+/* Also one in which no dish is found tells how talk has its words. */
+static void read_recording(struct talk_reader *reader, const char *name)
+{
+    struct recording r = {.file = name};
+    struct problems p = {0};
+    if (!arena_open(&reader->arena))
+        return;
+    printf("# %s\n", name);
+    if (talk_read(reader, &r)) {
+        print_tags(&r);
+        if (split_dishes(&r, reader->pack, &p))
+            build_recipes(&r, reader->pack, &p);
+    }
+    arena_reset(&reader->arena);
+}
+
 int main(int argc, char **argv)
 {
-    read_all_recipes(argc - 1, argv + 1, false);
+    struct talk_reader reader;
+    bool ready = talk_reader_open(&reader);
+    for (int n = 1; ready && n < argc; n++)
+        read_recording(&reader, argv[n]);
+    talk_reader_close(&reader);
     return 0;
 }

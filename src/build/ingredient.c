@@ -233,22 +233,6 @@ static void add_new_line(struct builder *b, const struct said_food *f, bool agai
         carry_back(b, f->index, &f->said);
 }
 
-/* "Chickens" may be weighed as chicken, and "sauces" are of one bottle each; prawns are not. */
-static bool are_several(const struct entry *food)
-{
-    const uint64_t stuff =
-        MARK_OF(uncounted) | MARK_OF(poultry) | MARK_OF(meat) | MARK_OF(ground) | MARK_OF(fish);
-    return food && food->marks & MARK_OF(plural) && !(food->marks & stuff);
-}
-
-/* "A stock cube", "one pandan leaf": its name ends in what counts. */
-static bool is_one_piece(const struct builder *b, const struct ingredient *line)
-{
-    struct text last = text_last_word(line->food);
-    const struct entry *counter = entry_as(pack_find(b->k, last, NULL), TAG_COUNTER);
-    return counter && last.length < line->food.length && ratio_equal(line->amount.max, RATIO(1));
-}
-
 static void take_food(struct builder *b, const struct said_food *f)
 {
     struct ingredient *old = line_of(b, f);
@@ -276,9 +260,7 @@ static void take_food(struct builder *b, const struct said_food *f)
     } else {
         return;
     }
-    struct ingredient *line = last_line(b);
-    line->several |= are_several(f->entry);
-    line->no_unit = line->no_unit && (f->said.unsized || !is_one_piece(b, line));
+    note_pieces(b, last_line(b), f->entry, &f->said);
 }
 
 void build_line(struct builder *b, const struct chunk *c, size_t index)

@@ -78,6 +78,29 @@ void say_line(const struct builder *b, struct ingredient *line, const struct chu
         line->said = last;
 }
 
+/* "Chickens" may be weighed as chicken, and "sauces" are of one bottle each; prawns are not. */
+static bool are_several(const struct entry *food)
+{
+    const uint64_t stuff =
+        MARK_OF(uncounted) | MARK_OF(poultry) | MARK_OF(meat) | MARK_OF(ground) | MARK_OF(fish);
+    return food && food->marks & MARK_OF(plural) && !(food->marks & stuff);
+}
+
+/* "A stock cube", "one pandan leaf": its name ends in what counts. */
+static bool is_one_piece(const struct builder *b, const struct ingredient *line)
+{
+    struct text last = text_last_word(line->food);
+    const struct entry *counter = entry_as(pack_find(b->k, last, NULL), TAG_COUNTER);
+    return counter && last.length < line->food.length && ratio_equal(line->amount.max, RATIO(1));
+}
+
+void note_pieces(const struct builder *b, struct ingredient *line, const struct entry *food,
+                 const struct said_amount *said)
+{
+    line->several |= are_several(food);
+    line->no_unit = line->no_unit && (said->unsized || !is_one_piece(b, line));
+}
+
 struct ingredient *add_line(struct builder *b, const struct chunk *c, struct span food,
                             const struct entry *entry, struct text name)
 {

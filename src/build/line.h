@@ -11,6 +11,9 @@ double said_at(const struct builder *b, size_t word);
 bool is_left_out(const struct chunk *c);
 /* The last line spoken of; NULL for none. */
 struct ingredient *last_line(const struct builder *b);
+/* Whether the food is said of several, and whether a number alone counts its pieces. */
+void note_pieces(const struct builder *b, struct ingredient *line, const struct entry *food,
+                 const struct said_amount *said);
 /* The line is what chunk `c` says: its words, its second. */
 void say_line(const struct builder *b, struct ingredient *line, const struct chunk *c);
 /* A new line of the dish; valid until the next one is added. */

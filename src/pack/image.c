@@ -1,5 +1,6 @@
 /* pack/image.c: what the loader has read -> one block. Sections first, whose sizes are known; then
- * the texts, each once, its length before it, in the order in which they are first asked for.
+ * the texts, each once, its length before it: those of tables that are asked about each word, then
+ * the others in the order in which they are first asked for.
  * SPDX-License-Identifier: MIT */
 #include "pack/image_maker.h"
 
@@ -46,7 +47,7 @@ static void pool_length(struct maker *m, uint32_t length)
     pool_byte(m, length < TEXT_LONG ? (unsigned char) length : TEXT_LONG);
 }
 
-static size_t pooled(struct maker *m, struct text t)
+size_t image_pool_text(struct maker *m, struct text t)
 {
     struct key *key = index_put(&m->l->arena, &m->texts, t);
     if (!key->first) {
@@ -63,7 +64,7 @@ static size_t pooled(struct maker *m, struct text t)
 void image_put_text(struct maker *m, struct ref *to, struct text t)
 {
     size_t from = (size_t) ((char *) to - m->block);
-    size_t at = m->sections + pooled(m, t.at ? t : TEXT_EMPTY);
+    size_t at = m->sections + image_pool_text(m, t.at ? t : TEXT_EMPTY);
     if (at + t.length + 1 > PACK_BYTES) /* with its NUL */
         longjmp(m->l->arena.full, 1);
     to->at = (int32_t) ((ptrdiff_t) at - (ptrdiff_t) from);
@@ -135,25 +136,48 @@ static void put_key(struct maker *m, struct image_key *slots, size_t room, const
     slots[i].value = value;
 }
 
-static uint32_t word_value(const struct key *key)
-{
-    return key->first * 2 + (key->more ? WORD_MORE : 0);
-}
-
-static uint32_t run_value(const struct key *key)
-{
-    return key->first;
-}
-
 /* A third of the slots stay free. */
-static void put_index(struct maker *m, struct section *s, const struct index *x,
-                      uint32_t (*value)(const struct key *))
+static size_t slots_for(size_t texts)
 {
-    size_t room = x->count + x->count / 2 + 1;
+    return texts + texts / 2 + 1;
+}
+
+static void put_index(struct maker *m, struct section *s, const struct index *x)
+{
+    size_t room = slots_for(x->count);
     struct image_key *to = image_section(m, s, room, sizeof *to);
     for (size_t i = 0; to && i < x->room; i++)
         if (x->slots[i].at)
-            put_key(m, to, room, &x->slots[i], value(&x->slots[i]));
+            put_key(m, to, room, &x->slots[i], x->slots[i].first);
+}
+
+static void put_word(uint32_t *slots, size_t room, const struct key *from, size_t number)
+{
+    size_t i = slot_first(from->hash, room);
+    while (slots[i])
+        i = slot_next(i, room);
+    slots[i] = word_slot_value(from->hash, number, from->more);
+}
+
+/* Beginnings that are no entry's words have the numbers behind the entries'. */
+static void put_words(struct maker *m, struct image *out)
+{
+    const struct index *x = &m->l->words;
+    const size_t room = slots_for(x->count), entries = m->l->entries.count;
+    size_t mere = 0, put = 0;
+    for (size_t i = 0; i < x->room; i++)
+        mere += x->slots[i].at && !x->slots[i].first;
+    if (entries + mere >= WORDS_MOST)
+        longjmp(m->l->arena.full, 1);
+    uint32_t *to = image_section(m, &out->words, room, sizeof *to);
+    struct ref *beginnings = image_section(m, &out->beginnings, mere, sizeof *beginnings);
+    for (size_t i = 0; to && i < x->room; i++) {
+        const struct key *key = &x->slots[i];
+        if (key->at && !key->first)
+            image_put_text(m, &beginnings[put], (struct text){key->at, key->length});
+        if (key->at)
+            put_word(to, room, key, key->first ? key->first - 1 : entries + put++);
+    }
 }
 
 /* Every word of the foods of several words, told to `each` in order. */
@@ -198,7 +222,7 @@ static void put_inner(struct maker *m, struct image *out)
         each_inner(m, &x, list_inner, list);
     for (size_t i = 0; list && i < x.room; i++)
         x.slots[i].first -= x.slots[i].more;
-    put_index(m, &out->inner, &x, run_value);
+    put_index(m, &out->inner, &x);
 }
 
 /* Where each tag's part of the list begins; at the end, how long the list is. */
@@ -223,6 +247,7 @@ static void put_pronounced(struct maker *m, struct image *out)
         struct pronounced *p = &to[begins[from->tag]++];
         p->letters = sound_letters(from->sounds);
         image_put_text(m, &p->sounds, from->sounds);
+        image_put_text(m, &p->value, m->l->entries.at[from->entry].value);
         p->entry = from->entry;
         p->tag = from->tag;
         p->length = (unsigned char) from->sounds.length;
@@ -250,7 +275,7 @@ static void put_all(struct maker *m)
     struct image none = {0}, *out = image_section(m, &self, 1, sizeof *out);
     out = out ? out : &none;
     put_entries(m, out);
-    put_index(m, &out->words, &m->l->words, word_value);
+    put_words(m, out);
     put_inner(m, out);
     put_pronounced(m, out);
     put_tables(m, out);
@@ -264,6 +289,7 @@ void *image_make(struct loader *l, heard_list heard)
     m.sections = m.used;
     m.used = 0;
     m.block = arena_alloc(&l->arena, m.sections);
+    image_pool_asked(&m);
     put_all(&m);
     void *whole = malloc(m.sections + m.pool_length);
     if (!whole)

@@ -17,8 +17,9 @@ struct image {
     uint32_t bytes;               /* of the block */
     struct section numbers;       /* struct ratio: those of entries, each once */
     struct section entries;       /* struct entry */
-    struct section words;         /* struct image_key: all words and beginnings of entries; see
-                                   * WORD_MORE */
+    struct section words;         /* uint32_t, word_slot_value(): the words of all entries, and
+                                   * beginnings of them */
+    struct section beginnings;    /* struct ref: those that are no entry's words */
     struct section inner;         /* struct image_key: single words of longer names of foods; value
                                    * is where their run begins in inner_entries */
     struct section inner_entries; /* uint32_t: runs of numbers of entries, each behind its length */
@@ -33,10 +34,6 @@ struct image_key {
     struct ref text;
     uint32_t hash, value;
 };
-
-/* The value of a word: twice the number of its first reading, from 1, or 0 for a mere beginning of
- * entries; and this bit, where a longer entry begins so. */
-#define WORD_MORE 1u
 
 /* Open addressing: where a hash is looked for first, and where next. Rooms are no powers of two,
  * since pages that are half empty take memory all the same. */
@@ -57,7 +54,7 @@ struct image_table {
                                    * with the first two cells, where most first cells have several
                                    * rows */
     struct section nexts;         /* uint32_t: 1 + the next row with the same first cell; none where
-                                   * no two rows have the same */
+                                   * all rows that have the same stand together */
 };
 
 struct image_rule {
@@ -81,6 +78,25 @@ static inline bool slot_may_hold(uint32_t slot, uint32_t hash)
 static inline size_t slot_row(uint32_t slot)
 {
     return (slot & ROWS_MOST) - 1;
+}
+
+/* A word's slot: 1 + the number of its first reading, or, behind those, of the beginning that it
+ * is; whether a longer entry begins so; and eight bits of the hash, so that the texts of other
+ * words, which lie all over the pack, are hardly looked at. Free: 0. */
+#define WORD_BITS 24
+#define WORD_MORE (1u << (WORD_BITS - 1))
+#define WORDS_MOST (WORD_MORE - 1)
+static inline uint32_t word_slot_value(uint32_t hash, size_t number, bool more)
+{
+    return hash << WORD_BITS | (more ? WORD_MORE : 0) | (uint32_t) (number + 1);
+}
+static inline bool word_slot_may_be(uint32_t slot, uint32_t hash)
+{
+    return slot >> WORD_BITS == (hash & 0xff);
+}
+static inline size_t word_slot_number(uint32_t slot)
+{
+    return (slot & WORDS_MOST) - 1;
 }
 
 uint32_t key_hash(struct text t);

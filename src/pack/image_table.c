@@ -72,28 +72,55 @@ static struct section put_row_keys(struct maker *m, const struct listed_table *t
     return s;
 }
 
-/* From the last row on, so that each finds the one behind it; how many have one. */
-static size_t link_rows(uint32_t *nexts, uint32_t *slots, size_t room, const struct listed_table *t)
+/* How many rows have another one with the same first cell behind them, and how many of those stand
+ * right before it. */
+struct linked {
+    size_t rows, together;
+};
+
+/* From the last row on, so that each finds the one behind it. */
+static struct linked link_rows(uint32_t *nexts, uint32_t *slots, size_t room,
+                               const struct listed_table *t)
 {
-    size_t linked = 0;
+    struct linked linked = {0, 0};
     for (size_t row = t->rows; row-- > 0;) {
         uint32_t *slot = row_slot(slots, room, t, row, 1);
         nexts[row] = *slot ? (uint32_t) slot_row(*slot) + 1 : 0;
-        linked += *slot != 0;
+        linked.rows += *slot != 0;
+        linked.together += *slot && slot_row(*slot) == row + 1;
         *slot = row_slot_value(hash_of_row(t, row, 1), row);
     }
     return linked;
 }
 
-/* `*linked`: how many rows have another one behind them. */
-static struct section put_nexts(struct maker *m, const struct listed_table *t, size_t *linked)
+/* Tables that weigh words have several rows for many of them. */
+static bool is_asked_often(struct maker *m, const struct listed_table *t)
+{
+    size_t room = row_slots_for(t->rows);
+    uint32_t *nexts = arena_alloc(&m->l->arena, (t->rows + 1) * sizeof *nexts);
+    uint32_t *slots = arena_alloc(&m->l->arena, room * sizeof *slots);
+    return link_rows(nexts, slots, room, t).rows * 4 >= t->rows;
+}
+
+void image_pool_asked(struct maker *m)
+{
+    for (size_t i = 0; i < m->l->tables.count; i++) {
+        const struct listed_table *t = &m->l->tables.at[i];
+        bool asked = is_asked_often(m, t);
+        for (size_t n = 0; asked && n < t->rows * t->columns; n++)
+            image_pool_text(m, t->cells[n].at ? t->cells[n] : TEXT_EMPTY);
+    }
+}
+
+static struct section put_nexts(struct maker *m, const struct listed_table *t,
+                                struct linked *linked)
 {
     struct section s = {0};
     size_t room = row_slots_for(t->rows);
     uint32_t *nexts = arena_alloc(&m->l->arena, (t->rows + 1) * sizeof *nexts);
     uint32_t *slots = arena_alloc(&m->l->arena, room * sizeof *slots);
     *linked = link_rows(nexts, slots, room, t);
-    if (!*linked)
+    if (linked->together == linked->rows)
         return s;
     uint32_t *to = image_section(m, &s, t->rows, sizeof *to);
     if (to)
@@ -103,7 +130,7 @@ static struct section put_nexts(struct maker *m, const struct listed_table *t, s
 
 void image_put_table(struct maker *m, struct image_table *to, const struct listed_table *t)
 {
-    size_t linked;
+    struct linked linked;
     if (t->rows > ROWS_MOST)
         longjmp(m->l->arena.full, 1);
     struct image_table made = {.columns = (uint32_t) t->columns, .rows = (uint32_t) t->rows};
@@ -111,7 +138,7 @@ void image_put_table(struct maker *m, struct image_table *to, const struct liste
     made.cells = put_texts(m, t->cells, t->rows * t->columns);
     made.keys = put_row_keys(m, t, 1);
     made.nexts = put_nexts(m, t, &linked);
-    if (linked * 2 >= t->rows && t->columns > 2) /* else the links lead there soon */
+    if (linked.rows * 2 >= t->rows && t->columns > 2) /* else the links lead there soon */
         made.pairs = put_row_keys(m, t, 2);
     if (!to)
         return;

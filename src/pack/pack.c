@@ -154,13 +154,36 @@ static const struct image_key *find_key(const struct image *m, struct section s,
     return NULL;
 }
 
+/* What a slot's number stands for. */
+static struct text word_text(const struct image *m, size_t number)
+{
+    const struct entry *entries = image_at(m, m->entries.at);
+    const struct ref *beginnings = image_at(m, m->beginnings.at);
+    return number < m->entries.count ? entry_words(&entries[number])
+                                     : ref_text(&beginnings[number - m->entries.count]);
+}
+
+/* 0: there is none. */
+static uint32_t find_word(const struct image *m, struct text t)
+{
+    const uint32_t *slots = image_at(m, m->words.at), hash = key_hash(t);
+    const size_t room = m->words.count;
+    size_t i = slot_first(hash, room);
+    while (slots[i]
+           && !(word_slot_may_be(slots[i], hash)
+                && text_equal(word_text(m, word_slot_number(slots[i])), t)))
+        i = slot_next(i, room);
+    return slots[i];
+}
+
 const struct entry *pack_find(const struct pack *k, struct text words, bool *more)
 {
-    const struct image_key *key = find_key(k->image, k->image->words, words);
+    uint32_t slot = words.length ? find_word(k->image, words) : 0;
     size_t count;
+    const struct entry *entries = pack_entries(k, &count);
     if (more)
-        *more = key && key->value & WORD_MORE;
-    return key && key->value / 2 ? pack_entries(k, &count) + key->value / 2 - 1 : NULL;
+        *more = slot & WORD_MORE;
+    return slot && word_slot_number(slot) < count ? &entries[word_slot_number(slot)] : NULL;
 }
 
 const struct entry *entry_as(const struct entry *e, enum tag tag)

@@ -189,7 +189,8 @@ struct table {
     size_t keys_room;
     const uint32_t *pairs; /* the same of the first two cells, where most first ones repeat */
     size_t pairs_room;
-    const uint32_t *nexts; /* 1 + the next row with the same first cell; NULL: none has one */
+    const uint32_t *nexts; /* 1 + the next row with the same first cell; NULL: those that have the
+                              same stand together */
 };
 
 struct pack;
@@ -231,7 +232,8 @@ const uint32_t *pack_foods_with(const struct pack *k, struct text word, size_t *
 struct pronounced {
     uint64_t letters; /* sound_letters(sounds) */
     struct ref sounds;
-    uint32_t entry; /* its number */
+    struct ref value; /* the entry's */
+    uint32_t entry;   /* its number */
     unsigned char tag;
     unsigned char length, letters_count; /* of the sounds; how many different ones */
 };
@@ -282,7 +284,11 @@ size_t table_find(const struct table *t, struct text key);
 /* The next row with the same first cell; table.rows when there is none. */
 static inline size_t table_next(const struct table *t, size_t row)
 {
-    return t->nexts && row < t->rows && t->nexts[row] ? t->nexts[row] - 1 : t->rows;
+    if (t->nexts)
+        return row < t->rows && t->nexts[row] ? t->nexts[row] - 1 : t->rows;
+    /* A text of the pack stands there once, so that where it stands tells which it is. */
+    return row + 1 < t->rows && table_cell(t, row, 0).at == table_cell(t, row + 1, 0).at ? row + 1
+                                                                                         : t->rows;
 }
 /* The first row whose first two cells are these; table.rows when there is none. */
 size_t table_find_pair(const struct table *t, struct text first, struct text second);

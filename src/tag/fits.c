@@ -2,7 +2,9 @@
  * SPDX-License-Identifier: MIT */
 #include "tag/fits.h"
 
-#define ROOM_LEAST 64
+/* Room that is not used costs nothing, where the arena's block is a large one: its pages come from
+ * the system as they are written to. A list that grew would leave its smaller selves behind. */
+#define ROOM_LEAST 4096
 
 /* The slot of `t`, or the free one where it would go. */
 static uint32_t *probe(const struct fits_texts *texts, struct text t)
@@ -19,6 +21,8 @@ static void grow(struct fits_texts *texts, struct arena *a)
     texts->slots = arena_alloc(a, texts->room * sizeof *texts->slots);
     for (size_t i = 0; i < texts->list.count; i++)
         *probe(texts, texts->list.at[i].text) = (uint32_t) i + 1;
+    if (!texts->list.room)
+        LIST_RESERVE(a, &texts->list, texts->room / 2);
 }
 
 static void add_text(struct fits_texts *texts, struct arena *a, struct text t, unsigned char number)

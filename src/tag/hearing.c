@@ -88,11 +88,10 @@ int times_heard(const struct hearing *h, const struct entry *e)
 void list_heard_foods(struct hearing *h)
 {
     size_t count;
-    const struct entry *entries = pack_entries(h->ear->k, &count);
     const struct pronounced *all = pack_pronounced(h->ear->k, TAG_FOOD, &count);
     LIST_CUT(&h->foods, 0);
     for (size_t i = 0; i < count; i++)
-        if (count_of(h, TAG_FOOD, entry_value(&entries[all[i].entry]).at))
+        if (count_of(h, TAG_FOOD, ref_text(&all[i].value).at))
             *LIST_ADD(h->r->arena, &h->foods) = i;
     h->foods_known = true;
 }

@@ -243,11 +243,21 @@ static enum verdict brings_about(const struct asked *q)
                : PASS;
 }
 
+/* "You don't have to peel them": it is spared. */
+static enum verdict is_spared(const struct asked *q)
+{
+    const struct chunk *before = q->c - 1;
+    return q->before == TAG_OPTIONAL && before->entry
+                   && step_words_list(q->b->k, "spares", entry_words(before->entry))
+               ? NEVER
+               : PASS;
+}
+
 /* What was said decides; the first that does not pass. */
 static enum verdict (*const heard[])(const struct asked *) = {
-    is_asked,     others_do,          only_ends,    when_done,     says_which,   names_vessel,
-    is_shortened, only_told,          may_be_eaten, says_what_for, brings_about, is_allowed,
-    is_given,     goes_with_particle, gets_into,    no_act,
+    is_spared,    is_asked,     others_do,          only_ends,    when_done,     says_which,
+    names_vessel, is_shortened, only_told,          may_be_eaten, says_what_for, brings_about,
+    is_allowed,   is_given,     goes_with_particle, gets_into,    no_act,
 };
 
 /* What is heard of it decides, else what is said before it. */

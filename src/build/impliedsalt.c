@@ -27,6 +27,22 @@ static bool is_over_it(const struct builder *b, size_t i)
                || b->r->words.at[b->chunks.at[i + 1].last].after >= AFTER_COMMA);
 }
 
+/* "A teaspoon of baking soda. A pinch of salt.": it goes on with the list of what is baked. */
+static bool lists_dough(const struct builder *b)
+{
+    const struct dish *d = b->dish;
+    if (!b->list_step || b->list_step != d->steps.count)
+        return false;
+    for (size_t i = d->ingredients.count; i-- > 0;) {
+        const struct ingredient *line = &d->ingredients.at[i];
+        if (line->id < d->steps.at[b->list_step - 1].words.first)
+            return false;
+        if (line->entry && line->entry->marks & (MARK_OF(flour) | MARK_OF(leavening)))
+            return true;
+    }
+    return false;
+}
+
 bool is_seasoning(const struct builder *b)
 {
     bool salt = false, alone = true, over = find_done(b, TAG_FINISH) != NOWHERE;
@@ -43,5 +59,5 @@ bool is_seasoning(const struct builder *b)
         if (c->tag == TAG_LINE && !(marks & (MARK_OF(salt) | MARK_OF(spice))))
             return false;
     }
-    return salt && (over || (alone && last_heat(b) & MARK_OF(heats)));
+    return salt && (over || (alone && last_heat(b) & MARK_OF(heats) && !lists_dough(b)));
 }

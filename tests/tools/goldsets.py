@@ -1,6 +1,8 @@
 """The sets of recordings with gold, as folders of tests/, in the order in which they were written. docs/accuracy.md says what each is for.
 SPDX-License-Identifier: MIT
 """
+import glob
+
 # What rules, words and weights are made with.
 READ = ("corpus", "recordings", "recordings/flawless", "recordings/second", "recordings/third", "recordings/fourth",
         "recordings/fifth", "recordings/sixth", "recordings/seventh", "recordings/eighth", "recordings/ninth",
@@ -11,3 +13,13 @@ SPLIT_READ = READ + ("recordings/thirteenth",)
 # what they find in recordings that they have not seen.
 BORDERS_READ = tuple(name for name in SPLIT_READ if name != "recordings/fourteenth")
 ALL = SPLIT_READ + ("recordings/plain", "recordings/unseen")
+# Sets by the one that was written by the same hands, with which they are left out when weights of foods are tested.
+WRITTEN_TOGETHER = {"recordings": "corpus", "recordings/flawless": "corpus", "recordings/second": "corpus",
+                    "recordings/third": "corpus", "recordings/fourth": "corpus", "recordings/sixth": "recordings/fifth",
+                    "recordings/seventh": "recordings/fifth", "recordings/eighth": "recordings/fifth",
+                    "recordings/tenth": "recordings/ninth"}
+
+
+def golds_of(name):
+    """The golds of a set, from the folder where the Makefile is."""
+    return sorted(glob.glob(f"tests/{name}/*.gold.json"))

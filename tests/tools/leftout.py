@@ -29,3 +29,16 @@ def each_set(cases, together, write, folder):
         write([case for name in goldsets.READ if together.get(name, name) != group for case in cases[name]])
         subprocess.run(["make", "-s", f"B={folder}", f"{folder}/dishtake"], stdout=subprocess.DEVNULL, check=True)
         yield from (name for name in goldsets.READ if together.get(name, name) == group)
+
+
+def each_tally(as_one, cases, write, folder):
+    """(name, tally) of each set, left out with those of the same writers, all dishes of a recording as one; "all" is the last.
+    `as_one`: tests/accuracy/as_one.py."""
+    total = as_one.score.Tally()
+    for name in each_set(cases, goldsets.WRITTEN_TOGETHER, write, folder):
+        tally = as_one.score.Tally()
+        for path in goldsets.golds_of(name):
+            tally.merge(as_one.one(f"{folder}/dishtake", path)[1])
+        total.merge(tally)
+        yield name, tally
+    yield "all", total

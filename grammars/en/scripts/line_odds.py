@@ -16,7 +16,6 @@ of its own, and restores them. Needs scikit-learn (Debian package python3-sklear
 SPDX-License-Identifier: MIT
 """
 import collections
-import glob
 import re
 import sys
 
@@ -28,12 +27,9 @@ sys.path.insert(0, "tests/tools")
 import goldsets  # noqa: E402
 import leftout  # noqa: E402
 import loader  # noqa: E402
+import logodds  # noqa: E402
 import units  # noqa: E402
 
-TOGETHER = {"recordings": "corpus", "recordings/flawless": "corpus", "recordings/second": "corpus",
-            "recordings/third": "corpus", "recordings/fourth": "corpus", "recordings/sixth": "recordings/fifth",
-            "recordings/seventh": "recordings/fifth", "recordings/eighth": "recordings/fifth",
-            "recordings/tenth": "recordings/ninth"}
 WAYS = ("known", "bare", "asked")
 SEEN, SEEN_WORD = 5, 8  # times, at least
 PENALTY = 8.0
@@ -66,10 +62,6 @@ class Food:
         self.entry = SCORE.line_of({"food": name, "at": float(at)}, {})
 
 
-def golds_of(name):
-    return sorted(glob.glob(f"tests/{name}/*.gold.json"))
-
-
 def lines_of_gold(path):
     gold = SCORE.load(path)
     dishes = SCORE.dishes_of(AS_ONE.merged(gold), gold=True)
@@ -95,7 +87,7 @@ def read_recordings(program):
     """The recordings of each set; without what is served beside a dish, which no gold's lines are counted for."""
     recordings = {}
     for name in goldsets.READ:
-        paths = {SCORE.transcript_of(path, SCORE.load(path)): path for path in golds_of(name)}
+        paths = {SCORE.transcript_of(path, SCORE.load(path)): path for path in goldsets.golds_of(name)}
         recordings[name] = [Recording(path, lines) for path, lines in units.lines_of(program, paths)]
         for recording, path in zip(recordings[name], paths.values()):
             mark_right(recording.foods, lines_of_gold(path))
@@ -116,27 +108,20 @@ def fit_weights(foods):
     """(known, bare, asked) for each fact."""
     count = collections.Counter(pair for food in foods for pair in set(pairs_of(food)))
     kept = {(fact, way) for (fact, way), times in count.items() if times >= (SEEN_WORD if fact.partition(" ")[0] in WORDS else SEEN)}
-    columns = DictVectorizer()
-    table = columns.fit_transform([{pair: 1 for pair in pairs_of(food) if pair in kept} for food in foods])
-    fit = LogisticRegression(C=1 / PENALTY, solver="liblinear", max_iter=300, random_state=0)
-    fit.fit(table, [food.right for food in foods])
-    found = dict(zip(columns.feature_names_, fit.coef_[0]))
+    rows = [{pair: 1 for pair in pairs_of(food) if pair in kept} for food in foods]
+    found, intercept = logodds.learned(rows, [food.right for food in foods], PENALTY)
     weights = {fact: [found.get((fact, "all"), 0) + found.get((fact, way), 0) for way in WAYS] for fact, _ in kept}
-    weights["ALWAYS"] = [weight + fit.intercept_[0] for weight in weights["ALWAYS"]]
+    weights["ALWAYS"] = [weight + intercept for weight in weights["ALWAYS"]]
     return {fact: [0 if abs(weight) < SMALLEST else weight for weight in ways] for fact, ways in weights.items()}
 
 
 def write_table(weights):
-    with open(TABLE, encoding="utf-8") as file:
-        head = [line for line in file if line.startswith(("#", "words\t"))]
     rows = []
     for fact, ways in weights.items():
         where, _, words = fact.partition(" ")
         if where in WORDS and words and round(100 * ways[0]):
             rows.append((words, where, round(100 * ways[0])))
-    with open(TABLE, "w", encoding="utf-8") as file:
-        file.writelines(head)
-        file.writelines("\t".join(map(str, row)) + "\n" for row in sorted(rows))
+    logodds.write_table(TABLE, "words", sorted(rows))
 
 
 def numbers(ways):
@@ -217,20 +202,10 @@ def write(recordings):
 # What they are worth ---------------------------------------------------------------------------------------------
 
 def test(recordings):
-    total = SCORE.Tally()
     with leftout.restored(TABLE, WEIGHTS, TALK):
-        for name in leftout.each_set(recordings, TOGETHER, write, "build/line-odds"):
-            tally = SCORE.Tally()
-            for path in golds_of(name):
-                tally.merge(AS_ONE.one("build/line-odds/dishtake", path)[1])
-            total.merge(tally)
-            show(name, tally)
-    show("all", total)
-
-
-def show(name, tally):
-    figures = tally.figures()
-    print(f"{name:22}", *(f"{figure.removesuffix('_f1')} {figures[figure]:.3f}" for figure in AS_ONE.FIGURES), flush=True)
+        for name, tally in leftout.each_tally(AS_ONE, recordings, write, "build/line-odds"):
+            figures = tally.figures()
+            print(f"{name:22}", *(f"{figure.removesuffix('_f1')} {figures[figure]:.3f}" for figure in AS_ONE.FIGURES), flush=True)
 
 
 def main():

@@ -12,22 +12,15 @@ them. Needs scikit-learn (Debian package python3-sklearn). The same recordings g
 SPDX-License-Identifier: MIT
 """
 import collections
-import glob
 import sys
-
-from sklearn.feature_extraction import DictVectorizer
-from sklearn.linear_model import LogisticRegression
 
 sys.path.insert(0, "tests/tools")
 import goldsets  # noqa: E402
 import leftout  # noqa: E402
 import loader  # noqa: E402
+import logodds  # noqa: E402
 import units  # noqa: E402
 
-TOGETHER = {"recordings": "corpus", "recordings/flawless": "corpus", "recordings/second": "corpus",
-            "recordings/third": "corpus", "recordings/fourth": "corpus", "recordings/sixth": "recordings/fifth",
-            "recordings/seventh": "recordings/fifth", "recordings/eighth": "recordings/fifth",
-            "recordings/tenth": "recordings/ninth"}
 SEEN, SEEN_NEAR = 4, 60  # times, at least; words before and behind it
 PENALTY = 3.0
 SMALLEST = 0.1
@@ -35,27 +28,16 @@ WORDS, FOODS, WEIGHTS = "grammars/en/prep-odds.tsv", "grammars/en/prep-foods.tsv
 AS_ONE = loader.load("tests/accuracy/as_one.py")
 SCORE = AS_ONE.score
 
-
-
-def head_of(path, first):
-    with open(path, encoding="utf-8") as file:
-        return [line for line in file if line.startswith(("#", first + "\t"))]
-
-
-MARKS = head_of(FOODS, "done")[-1].rstrip("\n").split("\t")[2:]
+MARKS = logodds.head_of(FOODS, "done")[-1].rstrip("\n").split("\t")[2:]
 
 # What is learned from --------------------------------------------------------------------------------------------
 
 
 class Case:
     def __init__(self, line):
-        self.line, self.done, given, *self.facts = line.split("\t")
+        self.line, self.done, _, *self.facts = line.split("\t")
         self.right = False
         self.facts += [f"{self.done}|{fact}" for fact in self.facts if fact == "any" or fact.removeprefix("of ") in MARKS]
-
-
-def golds_of(name):
-    return sorted(glob.glob(f"tests/{name}/*.gold.json"))
 
 
 def preps_of(path, program):
@@ -75,7 +57,7 @@ def read_cases(program_of_units, program):
     """The cases of each set."""
     cases = {}
     for name in goldsets.READ:
-        paths = {SCORE.transcript_of(path, SCORE.load(path)): path for path in golds_of(name)}
+        paths = {SCORE.transcript_of(path, SCORE.load(path)): path for path in goldsets.golds_of(name)}
         cases[name] = []
         for path, lines in units.lines_of(program_of_units, paths):
             wanted = preps_of(path, program)
@@ -90,36 +72,27 @@ def read_cases(program_of_units, program):
 def fit_weights(cases):
     count = collections.Counter(fact for case in cases for fact in set(case.facts))
     kept = {fact for fact, times in count.items() if times >= (SEEN_NEAR if fact[:5] in ("near ", "next ") else SEEN)}
-    columns = DictVectorizer()
-    table = columns.fit_transform([{fact: 1 for fact in case.facts if fact in kept} for case in cases])
-    fit = LogisticRegression(C=1 / PENALTY, solver="liblinear", max_iter=300, random_state=0)
-    fit.fit(table, [case.right for case in cases])
-    weights = dict(zip(columns.feature_names_, fit.coef_[0]))
-    weights["ALWAYS"] += fit.intercept_[0] + weights.pop("any", 0)
+    rows = [{fact: 1 for fact in case.facts if fact in kept} for case in cases]
+    weights, intercept = logodds.learned(rows, [case.right for case in cases], PENALTY)
+    weights["ALWAYS"] += intercept + weights.pop("any", 0)
     return weights
 
 
 def write_words(weights):
     rows = [(words, where, round(100 * weight)) for fact, weight in weights.items() if abs(weight) >= SMALLEST or fact[:5] == "done "
             for where, _, words in [fact.partition(" ")] if where in ("done", "near", "next", "food") and words and "|" not in fact]
-    head = head_of(WORDS, "words")
-    with open(WORDS, "w", encoding="utf-8") as file:
-        file.writelines(head)
-        file.writelines("\t".join(map(str, row)) + "\n" for row in sorted(rows))
+    logodds.write_table(WORDS, "words", sorted(rows))
 
 
 def write_foods(weights):
     """A row a preparation, a column a sort of food."""
-    head = head_of(FOODS, "done")
     rows = collections.defaultdict(dict)
     for fact, weight in weights.items():
         done, bar, of = fact.partition("|")
         if bar and abs(weight) >= SMALLEST:
             rows[done][of.removeprefix("of ")] = str(round(100 * weight))
-    with open(FOODS, "w", encoding="utf-8") as file:
-        file.writelines(head)
-        for done, cells in sorted(rows.items()):
-            file.write("\t".join([done, cells.get("any", ""), *(cells.get(mark, "") for mark in MARKS)]) + "\n")
+    logodds.write_table(FOODS, "done", [(done, cells.get("any", ""), *(cells.get(mark, "") for mark in MARKS))
+                                     for done, cells in sorted(rows.items())])
 
 
 def write_def(weights):
@@ -148,16 +121,11 @@ def write(cases):
 # What they are worth ---------------------------------------------------------------------------------------------
 
 def test(cases):
-    total = SCORE.Tally()
     with leftout.restored(WORDS, FOODS, WEIGHTS):
-        for name in leftout.each_set(cases, TOGETHER, write, "build/prep-odds"):
-            tally = SCORE.Tally()
-            for path in golds_of(name):
-                tally.merge(AS_ONE.one("build/prep-odds/dishtake", path)[1])
-            total.merge(tally)
-            print(f"{name:22} {tally.figures()['prep_f1']:.3f}", flush=True)
-    figures = total.figures()
-    print(f"{'all':22} {figures['prep_f1']:.3f}  precision {figures['prep_precision']:.3f}  recall {figures['prep_recall']:.3f}")
+        for name, tally in leftout.each_tally(AS_ONE, cases, write, "build/prep-odds"):
+            figures = tally.figures()
+            print(f"{name:22} {figures['prep_f1']:.3f}  precision {figures['prep_precision']:.3f}  "
+                  f"recall {figures['prep_recall']:.3f}", flush=True)
 
 
 def main():

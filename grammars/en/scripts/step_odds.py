@@ -13,20 +13,16 @@ scikit-learn (Debian package python3-sklearn). The same recordings give the same
 SPDX-License-Identifier: MIT
 """
 import collections
-import glob
 import json
-import os
 import re
 import subprocess
 import sys
-
-from sklearn.feature_extraction import DictVectorizer
-from sklearn.linear_model import LogisticRegression
 
 sys.path.insert(0, "tests/tools")
 import goldsets  # noqa: E402
 import leftout  # noqa: E402
 import loader  # noqa: E402
+import logodds  # noqa: E402
 import units  # noqa: E402
 
 TOGETHER = {"recordings/flawless": "recordings", "recordings/third": "recordings/second",
@@ -45,10 +41,6 @@ class Verb:
     def __init__(self, line):
         at, self.action, ordered, *self.facts = line.split("\t")
         self.at, self.ordered, self.step = float(at), ordered == "1", False
-
-
-def golds_of(name):
-    return sorted(glob.glob(f"tests/{name}/*.gold.json"))
 
 
 def steps_of(path):
@@ -72,7 +64,7 @@ def read_verbs(program):
     """The verbs of each set."""
     verbs = {}
     for name in goldsets.READ:
-        paths = {SCORE.transcript_of(path, SCORE.load(path)): path for path in golds_of(name)}
+        paths = {SCORE.transcript_of(path, SCORE.load(path)): path for path in goldsets.golds_of(name)}
         verbs[name] = []
         for path, lines in units.lines_of(program, paths):
             here = [Verb(line) for line in lines]
@@ -97,28 +89,20 @@ def fit_weights(verbs):
     count = collections.Counter(pair for verb in verbs for fact in set(verb.facts)
                                 for pair in {(fact, "other"), (fact, "ordered" if verb.ordered else "other")})
     kept = {pair for pair, times in count.items() if times >= SEEN}
-    columns = DictVectorizer()
-    table = columns.fit_transform([row_of(verb, kept) for verb in verbs])
-    fit = LogisticRegression(C=1 / PENALTY, solver="liblinear", max_iter=300, random_state=0)
-    fit.fit(table, [verb.step for verb in verbs])
-    found = dict(zip(columns.feature_names_, fit.coef_[0]))
+    found, intercept = logodds.learned([row_of(verb, kept) for verb in verbs], [verb.step for verb in verbs], PENALTY)
     weights = {fact: [found.get((fact, "ordered"), 0) + found.get((fact, "other"), 0), found.get((fact, "other"), 0)]
                for fact, _ in kept}
-    weights["ALWAYS"] = [weight + fit.intercept_[0] for weight in weights["ALWAYS"]]
+    weights["ALWAYS"] = [weight + intercept for weight in weights["ALWAYS"]]
     return {fact: [0 if abs(weight) < SMALLEST else weight for weight in pair] for fact, pair in weights.items()}
 
 
 def write_table(weights):
-    with open(TABLE, encoding="utf-8") as file:
-        head = [line for line in file if line.startswith(("#", "words\t"))]
     rows = []
     for fact, pair in weights.items():
         where, _, words = fact.partition(" ")
         if where not in KINDS and words and any(pair):
             rows.append((words, where, *(round(100 * weight) or "" for weight in pair)))
-    with open(TABLE, "w", encoding="utf-8") as file:
-        file.writelines(head)
-        file.writelines("\t".join(map(str, row)) + "\n" for row in sorted(rows, key=lambda row: row[:2]))
+    logodds.write_table(TABLE, "words", sorted(rows, key=lambda row: row[:2]))
 
 
 def beside_rows(weights):
@@ -155,7 +139,7 @@ def write(verbs):
 def figures_of(program, name):
     """Hits, steps given, steps wanted."""
     sums = [0, 0, 0]
-    for path in golds_of(name):
+    for path in goldsets.golds_of(name):
         transcript = SCORE.transcript_of(path, SCORE.load(path))
         run = subprocess.run([program, "extract", "--as-one-dish", transcript], stdout=subprocess.PIPE,
                              stderr=subprocess.DEVNULL, check=False)

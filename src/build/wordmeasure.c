@@ -8,6 +8,7 @@
 #include "kitchen/print.h"
 #include "match/capture.h"
 #include "match/clause.h"
+#include "match/matches.h"
 
 /* A measure that begins at a word, and what it counts. */
 struct measure {
@@ -17,14 +18,13 @@ struct measure {
 };
 
 /* The length of time or the amount that begins at word `i` and ends by `last`; NULL when there is
- * none. The place is compared first: it differs in most. */
+ * none. */
 static const struct match *match_from(const struct builder *b, size_t i, size_t last)
 {
-    const struct match *m = &b->r->matches.at[b->sentence->match_first];
-    const struct match *end = m + b->sentence->match_count;
-    for (; m < end; m++)
-        if (m->words.first == i && (m->rule->kind == RULE_duration || m->rule->kind == RULE_amount)
-            && m->words.last <= last && ratio_finite(m->low) && ratio_finite(m->high))
+    struct matches there = matches_of(b->r, b->sentence, KIND_OF(duration) | KIND_OF(amount));
+    there.begins = (struct span){i, i};
+    for (const struct match *m; (m = matches_next(&there));)
+        if (m->words.last <= last && ratio_finite(m->low) && ratio_finite(m->high))
             return m;
     return NULL;
 }
@@ -40,7 +40,7 @@ static bool lacks_plural(const struct builder *b, const struct measure *m, size_
 static bool is_odd_amount(const struct builder *b, size_t last, struct measure *m)
 {
     struct span unit = match_slot(m->match, SLOT_unit);
-    m->unit = span_is_empty(unit) ? NULL : entry_at(b->r, unit);
+    m->unit = entry_at(b->r, unit);
     if (!m->unit || m->unit->tag != TAG_UNIT || unit.first != unit.last)
         return false;
     m->low = m->match->low;
@@ -61,7 +61,7 @@ static bool has_one_unit(const struct builder *b, const struct measure *m)
 static bool is_odd_length(const struct builder *b, struct measure *m)
 {
     struct span unit = match_slot(m->match, SLOT_time);
-    m->unit = span_is_empty(unit) ? NULL : entry_at(b->r, unit);
+    m->unit = entry_at(b->r, unit);
     if (!m->unit || m->unit->tag != TAG_TIME || !has_one_unit(b, m))
         return false;
     struct ratio size = ratio_read(entry_value(m->unit).at, entry_value(m->unit).length);

@@ -97,13 +97,34 @@ static size_t behind_words(const struct roll *roll, struct text t, size_t count)
     return (size_t) (last.at + last.length - t.at);
 }
 
+/* The caption's last line as the file has it: "[Music]" is no part of its text. */
+static struct text last_line(const struct recording *r, const struct cue *c)
+{
+    struct text raw = text_trim(text_slice(r->source, c->raw, c->raw_end));
+    size_t begin = raw.length;
+    while (begin > 0 && raw.at[begin - 1] != '\n')
+        begin--;
+    return text_slice(raw, begin, raw.length);
+}
+
+/* Whether a line ends there, and another, or a sound, stands below it. */
+static bool ends_line(const struct recording *r, const struct cue *c, size_t at)
+{
+    if (at < c->text.length)
+        return c->text.at[at] == '\n';
+    const struct text last = last_line(r, c);
+    return last.length && last.at[0] == '[';
+}
+
 /* In a file that times its words, a line of several words without a time is one that was said
- * before, and still stands there after a pause, under "[Music]". */
+ * before, and still stands there after a pause, over "[Music]"; so is one word that is a line of
+ * its own with another below it. */
 static bool is_old_line(const struct roll *roll, const struct cue *above, const struct cue *here,
                         size_t same)
 {
     size_t end = behind_words(roll, here->text, same);
-    return roll->timed && same > 1 && same >= last_line_words(above->text)
+    return roll->timed && (same > 1 || ends_line(roll->rd->r, here, end)) && same
+           && same >= last_line_words(above->text)
            && (!here->times_count || here->times[0].offset >= end);
 }
 

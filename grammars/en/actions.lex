@@ -632,6 +632,12 @@ scraped
 knotted
 podded
 riced
+crumbed
+pulped
+chunked
+tailed
+sprouted
+wedged
 frenched
 
 # --- second readings: words that are verbs first, and things second ---

@@ -30,15 +30,10 @@ static double share(size_t part, size_t all)
     return (double) part / ((double) all + UNSURE);
 }
 
-static bool is_name(struct span name)
-{
-    return name.first <= name.last;
-}
-
 /* A name with a dish's word, not a food's alone. */
 static bool is_kind(const struct wholes *w, struct span name)
 {
-    return is_name(name) && title_weight(w->r, name) > 1;
+    return !span_is_empty(name) && title_weight(w->r, name) > 1;
 }
 
 /* ---- the recording */
@@ -52,7 +47,7 @@ static size_t announced(const struct wholes *w)
         const struct span name = w->f[i].opening_title;
         if (w->f[i].opens < ANNOUNCED || !is_kind(w, name))
             continue;
-        found += !is_name(before) || !titles_alike(w->r, before, name);
+        found += span_is_empty(before) || !titles_alike(w->r, before, name);
         before = name;
     }
     return found;
@@ -118,7 +113,7 @@ static bool is_called_otherwise(const struct wholes *w, const struct whole *one,
     for (size_t i = first; i < w->r->sentences.count && i < first + CALLED_SENTENCES; i++) {
         const struct span name = w->f[i].opening_title;
         if (w->f[i].opens >= ANNOUNCED && is_kind(w, name)
-            && !(is_name(one->name) && titles_alike(w->r, name, one->name)))
+            && (span_is_empty(one->name) || !titles_alike(w->r, name, one->name)))
             return true;
     }
     return false;
@@ -226,7 +221,7 @@ void find_alike(const struct wholes *w, size_t a, size_t b, double *x)
     find_left(w, a, b, x);
     find_other(w, other, x);
     x[ALIKE_OTHER_CALLED] = is_called_otherwise(w, one, other->first);
-    x[ALIKE_BOTH_NAMED] = is_name(one->name) && is_name(other->name);
+    x[ALIKE_BOTH_NAMED] = !span_is_empty(one->name) && !span_is_empty(other->name);
     x[ALIKE_BOTH_KINDS] = is_kind(w, one->name) && is_kind(w, other->name)
                           && !titles_alike(w->r, one->name, other->name);
     x[ALIKE_BOTH_GO] = affinity_between(&one->about, &other->about);

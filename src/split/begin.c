@@ -43,7 +43,7 @@ static bool says_name_of(const struct naming *n, size_t i, size_t d, bool whole)
 {
     const struct span name = n->best[d];
     const struct word *words = n->r->words.at;
-    if (name.first > name.last)
+    if (span_is_empty(name))
         return false;
     whole |= words[name.last].tag == TAG_FOOD;
     for (size_t w = whole ? name.first : name.last; w <= name.last; w++)

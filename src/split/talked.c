@@ -4,6 +4,8 @@
 
 #include <math.h>
 
+#include "split/evidence.h"
+
 /* What must speak for it: a dish that is lost costs more than one too many. */
 #define TALK_LEAST 0.0
 /* Of fewer sentences it cannot be told. */
@@ -80,10 +82,22 @@ void find_talked(const struct wholes *w, double *x)
     x[TALKED_WORDS] = sums.words / (all + WORDS_UNSURE);
 }
 
+/* "Today we're making a soup", and later "that's our soup": that one is cooked. */
+static bool is_made(const struct wholes *w)
+{
+    bool announced = false;
+    for (size_t i = 0; i < w->r->sentences.count; i++) {
+        announced |= w->f[i].opens >= ANNOUNCED && !span_is_empty(w->f[i].opening_title);
+        if (announced && w->f[i].closes >= CLOSE_CLEAR && !span_is_empty(w->f[i].closing_title))
+            return true;
+    }
+    return false;
+}
+
 bool is_only_talk(const struct wholes *w)
 {
     double x[TALKEDS], score = 0;
-    if (!w->dishes)
+    if (!w->dishes || is_made(w))
         return false;
     find_talked(w, x);
     for (size_t n = 0; n < TALKEDS; n++)

@@ -96,15 +96,6 @@ static bool is_likely(const struct builder *b, size_t index)
     return b->line_odds && whole ? points(b, &c) > LEAST[c.way] : c.way != LINE_ASKED;
 }
 
-/* Whether what is likely leaves the dish no food that goes in: then the odds tell nothing of it. */
-static bool leaves_none(const struct builder *b, const bool *likely)
-{
-    for (size_t n = 0; n < b->dish->ingredients.count; n++)
-        if (likely[n] && b->dish->ingredients.at[n].role != ROLE_SERVE_WITH)
-            return false;
-    return true;
-}
-
 /* What is told of one line must not hang on what becomes of those before it. */
 void judge_lines(struct builder *b)
 {
@@ -112,11 +103,9 @@ void judge_lines(struct builder *b)
     bool *likely = arena_alloc(b->r->arena, (count + 1) * sizeof *likely);
     for (size_t n = 0; n < count; n++)
         likely[n] = is_likely(b, n);
-    const bool none = leaves_none(b, likely);
     for (size_t n = 0; n < count; n++) {
         struct ingredient *line = &b->dish->ingredients.at[n];
-        line->questioned = line->role == ROLE_SERVE_WITH || none
-                               ? line->questioned && !line->amount.known
-                               : !likely[n];
+        line->questioned =
+            line->role == ROLE_SERVE_WITH ? line->questioned && !line->amount.known : !likely[n];
     }
 }

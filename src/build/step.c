@@ -49,12 +49,12 @@ static bool does(const struct builder *b, const struct step *s, uint64_t marks)
     return false;
 }
 
-/* Whether the words around a heat tell of an oven, so that it is none of the probe in the meat. */
-static bool tells_of_oven(const struct builder *b, const struct chunk *c)
+/* Whether the words around a heat tell of a thermometer: then it is the meat's. */
+static bool tells_of_probe(const struct builder *b, const struct chunk *c)
 {
     const struct sentence *s = sentence_of(b->r, c->first);
     for (size_t i = s ? s->first : 1; s && i <= s->last; i++)
-        if (b->r->words.at[i].entry && text_is(entry_value(b->r->words.at[i].entry), "oven"))
+        if (b->r->words.at[i].entry && text_is(entry_value(b->r->words.at[i].entry), "inside"))
             return true;
     return false;
 }
@@ -66,7 +66,7 @@ static bool is_apart(const struct builder *b, const struct step *s, const struct
 {
     struct temperature t;
     return c->tag == TAG_HEATED && s->actions.count + s->told.count && !does(b, s, with)
-           && read_temperature(b, c, &t) && text_is(t.of, "oven") && tells_of_oven(b, c);
+           && read_temperature(b, c, &t) && text_is(t.of, "oven") && !tells_of_probe(b, c);
 }
 
 /* A time or a temperature without a verb ("twenty minutes in the oven") belongs to the sentence's

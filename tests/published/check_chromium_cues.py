@@ -70,7 +70,8 @@ def main():
     if not browser.is_ready():
         return 0
     program = f"{browser.BUILD}/san/tests/read/test_read"
-    wanted = [case for case in cases() if "kept" not in case[0]]
+    # A browser shows rolling captions as they stand there, line for line.
+    wanted = [case for case in cases() if not re.search(r"\bkept\b|\brolling:", case[0])]
     for path in sorted(glob.glob("tests/corpus/*.vtt") + glob.glob("tests/recordings/**/*.vtt", recursive=True)):
         if os.path.basename(path) not in readers.ROLLING:
             with open(path, "rb") as file:

@@ -1,5 +1,6 @@
 /* base/pages.c
  * SPDX-License-Identifier: MIT */
+/* NOLINTNEXTLINE(bugprone-reserved-identifier): the system's own switch */
 #define _DEFAULT_SOURCE /* madvise */
 #include "base/pages.h"
 
@@ -14,7 +15,7 @@
 /* POSIX has a call of that name, of which the C library makes nothing. */
 static void give_back(uintptr_t begin, uintptr_t end)
 {
-    if (begin < end)
+    if (begin < end) /* NOLINTNEXTLINE(performance-no-int-to-ptr): pages are told by number */
         (void) madvise((void *) begin, end - begin, MADV_DONTNEED);
 }
 

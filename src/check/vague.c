@@ -57,7 +57,7 @@ static bool told_next(const struct checker *c, const struct ingredient *line)
 {
     const struct sentence *s = food_word(c, line) ? sentence_of(c->r, line->id) : NULL;
     struct matches amounts = matches_of(c->r, s, KIND_OF(amount));
-    for (const struct match *m; (m = matches_next(&amounts));) {
+    for (const struct match *m; s && (m = matches_next(&amounts));) {
         const struct word *last = &c->r->words.at[m->words.last];
         struct said_amount said;
         if (m->words.first != line->id + 1)

@@ -5,11 +5,9 @@
 #include <math.h>
 
 #include "split/evidence.h"
+#include "split/standing.h"
 #include "split/title.h"
 
-/* A dish that was left is judged by so many of its last sentences; it waits by the last few. */
-#define LEFT_SENTENCES 6
-#define WAIT_SENTENCES 3
 /* In so many sentences a dish is announced. */
 #define CALLED_SENTENCES 3
 /* So often back a thing is looked for. */
@@ -79,14 +77,14 @@ void find_all_alike(const struct wholes *w, double *x)
 static void find_left_at(const struct wholes *w, struct stretch s, size_t next, double *x)
 {
     x[ALIKE_LEFT_CLOSED] = x[ALIKE_LEFT_FINISHED] = x[ALIKE_LEFT_LATE] = x[ALIKE_LEFT_WAITS] = 0;
-    size_t first = s.last - s.first < LEFT_SENTENCES ? s.first : s.last + 1 - LEFT_SENTENCES;
+    size_t first = s.last - s.first < ENDED_SENTENCES ? s.first : s.last + 1 - ENDED_SENTENCES;
     for (size_t i = first; i < next; i++)
         if (i <= s.last || w->owner[i] == NO_DISH)
             x[ALIKE_LEFT_CLOSED] = fmax(x[ALIKE_LEFT_CLOSED], w->f[i].closes);
     for (size_t i = first; i <= s.last; i++) {
         x[ALIKE_LEFT_FINISHED] = fmax(x[ALIKE_LEFT_FINISHED], w->f[i].finished);
         x[ALIKE_LEFT_LATE] = fmax(x[ALIKE_LEFT_LATE], w->f[i].late > 0);
-        if (s.last - i < WAIT_SENTENCES)
+        if (s.last - i < TIMED_SENTENCES)
             x[ALIKE_LEFT_WAITS] = fmax(x[ALIKE_LEFT_WAITS], w->f[i].timed);
     }
 }
@@ -138,12 +136,9 @@ static void find_other(const struct wholes *w, const struct whole *other, double
 /* Whether the dish named that thing before sentence `i`. */
 static bool named_by(const struct wholes *w, const struct mention *m, size_t i, size_t dish)
 {
-    for (int n = 0; n < BACK_TIMES && m->before < i; n++) {
-        i = m->before;
-        m = &w->f[i].mentions[m->before_mention];
+    for (int n = 0; n < BACK_TIMES && (m = mention_before(w->f, m, &i)); n++)
         if (w->owner[i] == dish)
             return true;
-    }
     return false;
 }
 
@@ -151,11 +146,8 @@ static bool named_by(const struct wholes *w, const struct mention *m, size_t i, 
 static size_t first_of(const struct wholes *w, const struct mention *m, size_t i)
 {
     size_t dish = w->owner[i];
-    for (int n = 0; n < BACK_TIMES && m->before < i; n++) {
-        i = m->before;
-        m = &w->f[i].mentions[m->before_mention];
+    for (int n = 0; n < BACK_TIMES && (m = mention_before(w->f, m, &i)); n++)
         dish = w->owner[i] != NO_DISH ? w->owner[i] : dish;
-    }
     return dish;
 }
 

@@ -3,8 +3,9 @@
  * SPDX-License-Identifier: MIT */
 #include "split/begin.h"
 
-/* In so many sentences before its cooking a dish is named. */
-#define TALK_MOST 16
+#include "split/start.h"
+
+/* Of so many dishes before and behind it another may be meant. */
 #define DISHES_NEAR 8
 
 static bool is_same_word(const struct word *a, const struct word *b)

@@ -78,6 +78,16 @@ const struct mention *mention_of(const struct feature *f, struct text kind);
 /* One feature a sentence; arena. */
 struct feature *features_make(const struct recording *r, const struct pack *k);
 
+/* The mention of the same thing before `m` of sentence `*i`, which becomes that one's sentence;
+ * NULL: nobody named it lately. */
+static inline const struct mention *mention_before(const struct feature *f, const struct mention *m,
+                                                   size_t *i)
+{
+    if (m->before >= *i)
+        return NULL;
+    *i = m->before;
+    return &f[m->before].mentions[m->before_mention];
+}
 /* The name of a dish that the sentence says; first > last for none. */
 static inline struct span feature_name(const struct feature *f)
 {

@@ -14,13 +14,9 @@
 static void look_back(const struct feature *f, size_t i, const struct mention *m, size_t begin,
                       struct thing *out)
 {
-    while (m->before < i && out->times < LINK_TIMES) {
-        const struct mention *before = &f[m->before].mentions[m->before_mention];
-        i = m->before;
-        m = before;
+    while (out->times < LINK_TIMES && (m = mention_before(f, m, &i)))
         if (i < begin)
             out->before[out->times++] = (uint32_t) i;
-    }
 }
 
 void find_things(const struct feature *f, size_t count, size_t i, struct things *out)

@@ -4,8 +4,6 @@
  * SPDX-License-Identifier: MIT */
 #include "split/start.h"
 
-/* So many sentences before the first cooking a dish may begin. */
-#define TALK_MOST 16
 #define SUSTAINED_SENTENCES 5
 #define SUSTAINED_LEAST 2.5
 

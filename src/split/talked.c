@@ -9,7 +9,7 @@
 /* What must speak for it: a dish that is lost costs more than one too many. */
 #define TALK_LEAST 0.0
 /* Of fewer sentences it cannot be told. */
-#define TELLING_SENTENCES 12.0
+#define TELLING_SENTENCES 12
 /* A few things or sentences tell little: as if so many more told nothing. */
 #define UNSURE 2.0
 #define WORDS_UNSURE 5.0
@@ -23,8 +23,17 @@ static const double WEIGHTS[TALKEDS] = {
 /* What the sentences of all dishes come to. */
 struct talk_sums {
     size_t sentences, measured, talk, timed, vessel, points, questions, things, again;
-    double whole, words;
+    double whole, words, names;
 };
+
+static void add_whole(const struct whole *d, struct talk_sums *sums)
+{
+    sums->sentences += d->sentences;
+    sums->measured += d->measured;
+    sums->talk += d->talk;
+    sums->timed += d->timed;
+    sums->names += d->name_weight * (double) d->sentences;
+}
 
 /* Things, and those of them that the dish named before. */
 static void count_things(const struct wholes *w, size_t i, struct talk_sums *sums)
@@ -41,11 +50,7 @@ static void count_things(const struct wholes *w, size_t i, struct talk_sums *sum
 static void count_sentence(const struct wholes *w, size_t i, struct talk_sums *sums)
 {
     const struct feature *f = &w->f[i];
-    sums->sentences++;
     sums->whole += f->weight;
-    sums->measured += f->measured;
-    sums->talk += f->cooking <= 0;
-    sums->timed += f->timed;
     sums->vessel += f->vessel;
     sums->points += f->points;
     sums->questions += (w->r->sentences.at[i].flags & SENTENCE_QUESTION) != 0;
@@ -53,17 +58,11 @@ static void count_sentence(const struct wholes *w, size_t i, struct talk_sums *s
     count_things(w, i, sums);
 }
 
-static double names(const struct wholes *w)
-{
-    double sum = 0;
-    for (size_t d = 0; d < w->dishes; d++)
-        sum += w->of[d].name_weight * (double) w->of[d].sentences;
-    return sum;
-}
-
 void find_talked(const struct wholes *w, double *x)
 {
     struct talk_sums sums = {0};
+    for (size_t d = 0; d < w->dishes; d++)
+        add_whole(&w->of[d], &sums);
     for (size_t i = 0; i < w->r->sentences.count; i++)
         if (w->owner[i] != NO_DISH)
             count_sentence(w, i, &sums);
@@ -78,7 +77,7 @@ void find_talked(const struct wholes *w, double *x)
     x[TALKED_POINTS] = (double) sums.points / all;
     x[TALKED_QUESTION] = (double) sums.questions / all;
     x[TALKED_AGAIN] = (double) sums.again / ((double) sums.things + UNSURE);
-    x[TALKED_NAME] = names(w) / all;
+    x[TALKED_NAME] = sums.names / all;
     x[TALKED_WORDS] = sums.words / (all + WORDS_UNSURE);
 }
 
@@ -94,13 +93,21 @@ static bool is_made(const struct wholes *w)
     return false;
 }
 
+static bool is_too_short(const struct wholes *w)
+{
+    size_t sentences = 0;
+    for (size_t d = 0; d < w->dishes; d++)
+        sentences += w->of[d].sentences;
+    return sentences < TELLING_SENTENCES;
+}
+
 bool is_only_talk(const struct wholes *w)
 {
     double x[TALKEDS], score = 0;
-    if (!w->dishes || is_made(w))
+    if (is_too_short(w) || is_made(w))
         return false;
     find_talked(w, x);
     for (size_t n = 0; n < TALKEDS; n++)
         score += WEIGHTS[n] * x[n];
-    return score > TALK_LEAST && exp(x[TALKED_SENTENCES]) > TELLING_SENTENCES;
+    return score > TALK_LEAST;
 }

@@ -18,6 +18,9 @@ WRITTEN_TOGETHER = {"recordings": "corpus", "recordings/flawless": "corpus", "re
                     "recordings/third": "corpus", "recordings/fourth": "corpus", "recordings/sixth": "recordings/fifth",
                     "recordings/seventh": "recordings/fifth", "recordings/eighth": "recordings/fifth",
                     "recordings/tenth": "recordings/ninth"}
+# ... when odds of steps, and which dishes are one, are tested.
+SAME_COOKS = {"recordings/flawless": "recordings", "recordings/third": "recordings/second",
+              "recordings/fourth": "recordings/second"}
 
 
 def golds_of(name):

@@ -30,8 +30,6 @@ import turn_words  # noqa: E402
 import units  # noqa: E402
 
 WEIGHTS = "src/split/alike.def"
-TOGETHER = {"recordings/flawless": "recordings", "recordings/third": "recordings/second",
-            "recordings/fourth": "recordings/second"}
 # The others are of many dishes in turns, and hard to follow.
 PLAIN_SETS = ("corpus", "recordings", "recordings/flawless", "recordings/fourteenth")
 PLAIN = 8.0
@@ -100,7 +98,7 @@ def talk_of_share(captions):
 
 def list_talks(folder):
     """By transcript; those of labelled talks are written to the folder."""
-    talks = dict(talk_of_gold(name, path) for name in goldsets.SPLIT_READ for path in sorted(glob.glob(f"tests/{name}/*.gold.json")))
+    talks = dict(talk_of_gold(name, path) for name in goldsets.SPLIT_READ for path in goldsets.golds_of(name))
     for path in sorted(glob.glob("tests/split/shares/*.tsv")):
         captions, copy = turn_words.test_shares.read(path), os.path.join(folder, os.path.basename(path))
         turn_words.write_share(copy, captions)
@@ -129,7 +127,7 @@ class Pairs:
                     rows.append([evidence.get(name, 0.0) for name in names])
                     self.one.append(owners[a][0] == owners[b][0])
                     self.counts.append((PLAIN if talk.name in PLAIN_SETS else 1.0) * (1 + min(owners[a][1], owners[b][1])) ** 0.5)
-                    self.group.append(TOGETHER.get(talk.name, talk.name))
+                    self.group.append(goldsets.SAME_COOKS.get(talk.name, talk.name))
         self.rows, self.one, self.counts, self.group = map(numpy.array, (rows, self.one, self.counts, self.group))
 
     def fit(self, some):
@@ -164,7 +162,7 @@ def shown(talks):
 def test(talks, names, pairs):
     for group in dict.fromkeys(pairs.group):
         weights = pairs.fit(pairs.group != group)
-        held = [talk for talk in talks if TOGETHER.get(talk.name, talk.name) == group]
+        held = [talk for talk in talks if goldsets.SAME_COOKS.get(talk.name, talk.name) == group]
         print(f"{group:24} {shown(held)}, united {shown([united(talk, names, weights) for talk in held])}")
 
 

@@ -25,8 +25,6 @@ import loader  # noqa: E402
 import logodds  # noqa: E402
 import units  # noqa: E402
 
-TOGETHER = {"recordings/flawless": "recordings", "recordings/third": "recordings/second",
-            "recordings/fourth": "recordings/second"}
 SLACK = 3.0  # seconds
 SEEN = 6  # times, at least
 PENALTY = 5.0
@@ -156,7 +154,7 @@ def figures_of(program, name):
 def test(verbs):
     total = [0, 0, 0]
     with leftout.restored(TABLE, WEIGHTS):
-        for name in leftout.each_set(verbs, TOGETHER, write, "build/step-odds"):
+        for name in leftout.each_set(verbs, goldsets.SAME_COOKS, write, "build/step-odds"):
             sums = figures_of("build/step-odds/dishtake", name)
             total = [a + b for a, b in zip(total, sums)]
             print(f"{name:22} {SCORE.f1(*sums):.3f}", flush=True)

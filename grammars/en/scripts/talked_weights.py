@@ -68,7 +68,7 @@ def list_talks(folder):
     """Whether it is only talk, by transcript; talks of shares are written to the folder."""
     silent = {}
     for name in goldsets.SPLIT_READ:
-        for path in sorted(glob.glob(f"tests/{name}/*.gold.json")):
+        for path in goldsets.golds_of(name):
             with open(path, encoding="utf-8") as file:
                 gold = json.load(file)
             silent[os.path.join(os.path.dirname(path), gold["transcript"])] = not gold["dishes"]

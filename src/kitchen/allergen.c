@@ -205,6 +205,17 @@ static void drop_settled(struct dish *dish)
     LIST_CUT(&dish->allergens, kept);
 }
 
+/* "Walnut mayonnaise": the sort of it is a food, too, where the lexicon has only the mayonnaise. */
+static struct text sort_of(const struct ingredient *line)
+{
+    struct text listed = line->entry ? entry_shown(line->entry) : TEXT_EMPTY;
+    if (!listed.length || line->food.length <= listed.length + 1)
+        return TEXT_EMPTY;
+    size_t front = line->food.length - listed.length;
+    bool ends = text_equal(text_slice(line->food, front, line->food.length), listed);
+    return ends ? text_slice(line->food, 0, front - 1) : TEXT_EMPTY;
+}
+
 void find_allergens(const struct kitchen *k, struct arena *a, struct dish *dish, id_list *ask)
 {
     LIST_CUT(&dish->allergens, 0);
@@ -218,6 +229,8 @@ void find_allergens(const struct kitchen *k, struct arena *a, struct dish *dish,
             eaten.food = line->kind;
             add_food(&eaten, &asked);
         }
+        eaten.food = sort_of(line);
+        add_food(&eaten, &asked);
         for (size_t n = 0; n < line->alternatives.count; n++) {
             eaten.food = line->alternatives.at[n];
             add_food(&eaten, &asked);

@@ -83,19 +83,37 @@ struct suspect {
     bool no_word;       /* one of their words is none of the language */
 };
 
+/* "A pound of large shrimp", "a spoon of lowfat spread": what stands right before a food tells of
+ * it, however it sounds. */
+static bool tells_of_food(const struct hearing *h, const struct sentence_units *u, size_t end,
+                          const struct hearing_slot *slot)
+{
+    return end < u->count && unit_set_has(&slot->expects, TAG_FOOD)
+           && h->r->words.at[u->last[end]].tag == TAG_FOOD;
+}
+
+/* "A pound of large prawns": "large" is what it is, and no lard. */
+static bool tells_itself(const struct word *w)
+{
+    return w->tag == TAG_SIZE || w->tag == TAG_STATE || w->tag == TAG_DONE;
+}
+
 static void hear_slot(struct hearing *h, const struct sentence_units *u, struct suspect *s,
                       const struct hearing_slot *slot, struct guess *g)
 {
+    const bool tells = tells_of_food(h, u, s->end, slot);
     const struct entry *known = known_pair(h, s->asked.key, s->pair, slot);
+    const struct word *first = &h->r->words.at[u->last[s->begin]];
     if (known && (known->marks & MARK_OF(uncounted)) && one_of_them(h, u, s->begin))
         known = NULL;
-    const struct word *first = &h->r->words.at[u->last[s->begin]];
+    if (known && tells && tells_itself(first))
+        known = NULL;
     bool fits = has_reading(first, &slot->expects);
     bool other = slot->sure && !kitchen_verb(first, slot);
     if (known && (!fits || s->end - s->begin > 1 || slot->again || other)) {
         consider(g, known, -100 - (int) (s->end - s->begin));
     } else if (!h->wary && (!fits || s->end - s->begin > 1) && !slot->nouns && !slot->always
-               && !slot->strong && s->doubtful) {
+               && !slot->strong && s->doubtful && !tells) {
         if (!s->asked.as.sounds.length)
             s->asked.as = sounding_of(sounds_of(h, s->asked.key));
         struct asked asked = s->asked;

@@ -139,22 +139,44 @@ static struct ratio number_value(struct text t)
     return ratio_read(plain, n);
 }
 
+/* Whether digits are divided by a slash, plain or of fractions (U+2044). */
+static bool has_slash(struct text digits)
+{
+    size_t at = digits_end(digits, 0);
+    const struct sign *sign = at < digits.length ? sign_at(digits, at) : NULL;
+    return at < digits.length && (digits.at[at] == '/' || (sign && sign->kind == SIGN_SLASH));
+}
+
+/* The length of what joins a whole number with its fraction: a space, one that does not break, a
+ * hyphen; 0 for none. */
+static size_t joint_length(struct text t, size_t at)
+{
+    if (at + 1 >= t.length)
+        return 0;
+    const struct sign *sign = sign_at(t, at);
+    if (sign && sign->kind == SIGN_SPACE)
+        return at + strlen(sign->bytes) < t.length ? strlen(sign->bytes) : 0;
+    return t.at[at] == ' ' || t.at[at] == '-';
+}
+
 /* "1 1/2", "1-1/2" and "2 \u00be" are one number: where the part that follows ends; 0 when none
  * does. */
 static size_t mixed_end(struct text t, size_t at, struct ratio *part)
 {
     bool clock = false;
-    if (at + 1 >= t.length || (t.at[at] != ' ' && t.at[at] != '-'))
+    size_t begin = at + joint_length(t, at);
+    if (begin == at)
         return 0;
-    const struct sign *sign = sign_at(t, at + 1);
+    const struct sign *sign = sign_at(t, begin);
     if (sign && sign->kind == SIGN_FRACTION) {
         *part = ratio_make(sign->over, sign->under);
-        return at + 1 + strlen(sign->bytes);
+        return begin + strlen(sign->bytes);
     }
-    size_t end = is_digit_at(t, at + 1) ? number_end(t, at + 1, &clock) : 0;
-    *part = end ? number_value(text_slice(t, at + 1, end)) : RATIO_NONE;
+    size_t end = is_digit_at(t, begin) ? number_end(t, begin, &clock) : 0;
+    const struct text digits = text_slice(t, begin, end > begin ? end : begin);
+    *part = end ? number_value(digits) : RATIO_NONE;
     bool small = ratio_finite(*part) && part->under > 1 && part->over < part->under;
-    return small && text_find(text_slice(t, at + 1, end), '/', 0) < end - at - 1 ? end : 0;
+    return small && has_slash(digits) ? end : 0;
 }
 
 /* "11/2" is what captions make of one and a half: no kitchen says eleven halves. */
@@ -226,6 +248,20 @@ static unsigned char after_sign(struct text t, size_t at, bool first, const stru
     return first && is_digit_at(t, at + strlen(sign->bytes)) ? AFTER_HYPHEN : AFTER_COMMA;
 }
 
+/* "2 - 2 1/2", "8 \u2013 10": a dash with a space on both sides between digits; where they go on, 0
+ * for none. */
+static size_t spaced_range_end(struct text t, size_t at)
+{
+    if (at == 0 || at + 3 >= t.length || !is_digit_at(t, at - 1) || t.at[at] != ' ')
+        return 0;
+    const struct sign *sign = sign_at(t, at + 1);
+    bool dash = t.at[at + 1] == '-' || (sign && sign->kind == SIGN_DASH);
+    size_t space = at + 1 + (sign ? strlen(sign->bytes) : 1);
+    return dash && space + 1 < t.length && t.at[space] == ' ' && is_digit_at(t, space + 1)
+               ? space + 1
+               : 0;
+}
+
 /* The punctuation between this word and the next; the strongest counts. */
 static unsigned char read_after(struct text t, size_t *at)
 {
@@ -234,6 +270,11 @@ static unsigned char read_after(struct text t, size_t *at)
     if (is_ascii_letter(t, next)) { /* as nearly always */
         *at = next;
         return AFTER_SPACE;
+    }
+    size_t range = spaced_range_end(t, *at);
+    if (range > 0) {
+        *at = range;
+        return AFTER_HYPHEN;
     }
     for (size_t begin = *at; *at < t.length; (*at)++) {
         char c = t.at[*at];

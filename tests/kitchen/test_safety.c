@@ -115,6 +115,28 @@ static void test_kinds_stand_together(void **state)
                         "Contains: fish (cod, haddock), tree nuts (walnut, almond)");
 }
 
+/* common practice: what a food is the sort of counts, though the lexicon lists only the plain one. */
+static void test_sorts(void **state)
+{
+    static const struct {
+        const char *food, *listed, *contains;
+    } cases[] = {
+        {"walnut mayonnaise", "mayonnaise", "Contains: eggs, tree nuts (walnut)"},
+        {"prawn ice cream", "ice cream", "Contains: milk, crustacean shellfish (prawn)"},
+        {"plum mayonnaise", "mayonnaise", "Contains: eggs"},
+        {"mayonnaise", "mayonnaise", "Contains: eggs"},
+    };
+    struct open_kitchen *o = *state;
+    for (size_t i = 0; i < sizeof cases / sizeof *cases; i++) {
+        struct dish d = {.id = 1};
+        struct ingredient *line = add(o, &d, cases[i].food);
+        line->entry = pack_find(o->pack, text_from(cases[i].listed), NULL);
+        line->kind = text_from(cases[i].listed);
+        assert_non_null(line->entry);
+        assert_string_equal(contains(o, &d, LAW_US), cases[i].contains);
+    }
+}
+
 /* common practice: both foods of an alternative count, a kind is asked about; what is only served
  * beside does not count. */
 static void test_alternatives_and_kinds(void **state)
@@ -294,6 +316,7 @@ int main(void)
         cmocka_unit_test_teardown(test_one_line_is_named_once, open_reset),
         cmocka_unit_test_teardown(test_laws, open_reset),
         cmocka_unit_test_teardown(test_kinds_stand_together, open_reset),
+        cmocka_unit_test_teardown(test_sorts, open_reset),
         cmocka_unit_test_teardown(test_alternatives_and_kinds, open_reset),
         cmocka_unit_test(test_near_foods_have_rows),
         cmocka_unit_test_teardown(test_never_free_from, open_reset),

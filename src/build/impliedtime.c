@@ -6,6 +6,7 @@
 #include "build/heat.h"
 #include "build/instruction.h"
 #include "build/stepmeasure.h"
+#include "build/timepast.h"
 
 /* Where no verb says what waits, a longer time is how long it keeps ("three days in the fridge").
  */

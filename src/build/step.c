@@ -10,6 +10,7 @@
 #include "build/implied.h"
 #include "build/instruction.h"
 #include "build/stepmeasure.h"
+#include "build/timepast.h"
 #include "build/stepjoin.h"
 #include "build/steptext.h"
 #include "build/wording.h"

@@ -15,11 +15,4 @@ void repeat_duration(struct builder *b, const struct chunk *c);
 /* The temperature in `c`, unless it was said before; a correction takes its place. */
 void add_temperature(struct builder *b, struct step *s, const struct chunk *c);
 
-/* Whether the time in chunk `index` is one that something takes, not one that went by, or that the
- * cook has. */
-bool takes_length(const struct builder *b, size_t index);
-/* "That was half an hour", "so it took us ten minutes": the time in chunk `index` is told of a step
- * that there is already. */
-bool is_spent(const struct builder *b, size_t index);
-
 #endif

@@ -17,15 +17,22 @@ static bool is_denied_itself(const struct builder *b, size_t index)
 }
 
 /* Where captions have no stops a story reaches too far: so many chunks behind what tells it, and
- * behind what says that the time is over, it is told no more. */
+ * behind what says that the time is over, it is told no more where another clause began. */
 #define STORY_CHUNKS 6
+
+static bool begins_clause(unsigned char tag)
+{
+    return tag == TAG_AND || tag == TAG_SO || tag == TAG_YOU || tag == TAG_WILL;
+}
 
 static bool is_behind_story(const struct builder *b, size_t index)
 {
     if (b->r->punctuated)
         return false;
-    for (size_t i = index; i-- > 0 && index - i <= STORY_CHUNKS;) {
+    bool clause = false;
+    for (size_t i = index; i-- > 0 && (index - i <= STORY_CHUNKS || !clause);) {
         unsigned char tag = b->chunks.at[i].tag;
+        clause |= begins_clause(tag);
         if (tag == TAG_STORY || tag == TAG_HAVE || tag == TAG_THERE || tag == TAG_RETURN
             || tag == TAG_ME)
             return false;

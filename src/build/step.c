@@ -234,6 +234,12 @@ static struct step *read_action(struct builder *b, struct step *open, size_t i)
                        : open;
 }
 
+/* "It takes like twenty minutes", before anything went in or was done: how long all of it takes. */
+static bool is_before_all(const struct builder *b, const struct step *open)
+{
+    return !open && !b->dish->steps.count && !b->dish->ingredients.count;
+}
+
 /* What one chunk adds to the sentence's step; `tells`: some action of the sentence is a recipe's.
  */
 static struct step *read_chunk(struct builder *b, struct step *open, size_t i, struct text implied,
@@ -251,7 +257,7 @@ static struct step *read_chunk(struct builder *b, struct step *open, size_t i, s
     if (implied.length)
         open =
             add_action(b, is_cooked_again(open, c, implied) ? NULL : open, c, implied, true, true);
-    if (c->tag == TAG_DURATION && is_time_here(b, i))
+    if (c->tag == TAG_DURATION && is_time_here(b, i) && !is_before_all(b, open))
         open = step_for(b, open, c), add_duration(b, open, i);
     else if (c->tag == TAG_SIDE && c->entry && !(c->scope & SCOPE_NOT_DONE))
         repeat_duration(b, c);

@@ -87,14 +87,20 @@ static struct text count_in(const struct builder *b, struct measure *m)
     return ratio_compare(m->high, RATIO(1)) > 0 ? plural_of(b->k, b->r->arena, unit) : unit;
 }
 
-/* "Another", "about" before the number. */
-static void say_leading(const struct builder *b, struct prose *p, struct span words)
+static bool is_behind_number(const struct match *m, size_t word)
 {
-    for (size_t i = words.first; i <= words.last; i++) {
+    struct span number = match_slot(m, SLOT_number);
+    return !span_is_empty(number) && word > number.last;
+}
+
+/* "Another", "about" before the number, and "more" behind it. */
+static void say_around(const struct builder *b, struct prose *p, const struct match *m, bool behind)
+{
+    for (size_t i = m->words.first; i <= m->words.last; i++) {
         const struct word *w = &b->r->words.at[i];
-        if (w->tag == TAG_HEDGE)
+        if (w->tag == TAG_HEDGE && !behind)
             prose_word(p, step_word(b->k, "about"), true);
-        else if (w->tag == TAG_MORE)
+        else if (w->tag == TAG_MORE && is_behind_number(m, i) == behind)
             prose_word(p, w->key, true);
     }
 }
@@ -107,12 +113,13 @@ bool say_measure(const struct builder *b, struct prose *p, size_t *i, size_t las
                                                   : is_odd_amount(b, last, &m)))
         return false;
     struct text unit = count_in(b, &m);
-    say_leading(b, p, m.match->words);
+    say_around(b, p, m.match, false);
     prose_word(p, print_number(b->r->arena, m.low, false), false);
     if (!ratio_equal(m.low, m.high)) {
         prose_word(p, step_word(b->k, "to"), true);
         prose_word(p, print_number(b->r->arena, m.high, false), false);
     }
+    say_around(b, p, m.match, true);
     prose_word(p, unit, false);
     *i = m.match->words.last;
     return true;

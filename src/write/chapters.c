@@ -185,8 +185,8 @@ static void reach_least(chapter_list *list, const struct recording *r, const str
              "video hosts ask for %d chapters at least, so a dish was cut by its parts",
              CHAPTERS_LEAST);
     if (list->count < CHAPTERS_LEAST)
-        TELL(list, r, w, p, "there are only %zu chapters; video hosts ask for %d at least",
-             list->count, CHAPTERS_LEAST);
+        TELL(list, r, w, p, "chapters found: %zu; video hosts ask for %d at least", list->count,
+             CHAPTERS_LEAST);
 }
 
 /* Titles are unique: a dish that is returned to is told apart by a number. */

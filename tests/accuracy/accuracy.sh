@@ -45,6 +45,7 @@ score eleventh tests/recordings/eleventh
 score twelfth tests/recordings/twelfth
 score thirteenth tests/recordings/thirteenth
 score fourteenth tests/recordings/fourteenth
+score fifteenth tests/recordings/fifteenth
 score plain tests/recordings/plain
 score unseen tests/recordings/unseen
 echo "$passed passed, $failed failed"

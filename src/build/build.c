@@ -102,6 +102,18 @@ static void read_foods(struct builder *b, bool question)
     }
 }
 
+/* "In a small bowl you're going to need half a cup of flour": it goes in now. */
+static bool goes_in_vessel(const struct builder *b, const struct match *rundown)
+{
+    bool into = false;
+    for (size_t i = b->sentence->first; i < rundown->words.first; i++) {
+        into |= b->r->words.at[i].tag == TAG_INTO;
+        if (into && b->r->words.at[i].tag == TAG_VESSEL)
+            return true;
+    }
+    return false;
+}
+
 static void read_sentence(struct builder *b, const struct sentence *s)
 {
     b->sentence = s;
@@ -110,6 +122,8 @@ static void read_sentence(struct builder *b, const struct sentence *s)
     b->group_age++;
     name_group(b);
     const struct match *rundown = match_in(b->r, b->sentence, KIND_OF(rundown));
+    if (rundown && goes_in_vessel(b, rundown))
+        rundown = NULL;
     b->rundown = rundown;
     b->rundown_at = rundown ? rundown->words.last : 0;
     b->cooks = sentence_cooks(b);

@@ -43,10 +43,11 @@ struct builder {
     struct dish *dish;
     const struct sentence *sentence; /* the one being read */
     struct chunks chunks;            /* of that sentence */
-    struct text group;  /* the component that things go into now; empty: the dish itself */
-    size_t group_age;   /* sentences since it was named or fed */
-    struct text heated; /* what was last said to be hot: "oven" */
-    size_t heated_age;  /* sentences since */
+    struct text group; /* the component that things go into now; empty: the dish itself */
+    const struct entry *next_part; /* one that is made from the next sentence on; NULL: none */
+    size_t group_age;              /* sentences since it was named or fed */
+    struct text heated;            /* what was last said to be hot: "oven" */
+    size_t heated_age;             /* sentences since */
     const struct entry
         *pan; /* the pot or pan on the stove that was spoken of last; NULL for none */
     const struct entry *made; /* the food that was last said to be made here: the custard */

@@ -93,12 +93,32 @@ static void begin_part(struct builder *b, const struct entry *part)
     b->group_age = 0;
 }
 
+static bool has_food(const struct recording *r, struct span words)
+{
+    return span_has_tag(r, words, TAG_FOOD);
+}
+
+/* "Four spoons of butter, and that chills while we make the batter": its things are yet to come,
+ * and those of the sentence are another's. */
+static bool is_made_next(const struct builder *b, const struct match *m)
+{
+    const struct span before = {b->sentence->first, m->words.first},
+                      behind = {m->words.last, b->sentence->last};
+    return text_is(m->rule->option, "made") && has_food(b->r, before) && !has_food(b->r, behind);
+}
+
 void name_group(struct builder *b)
 {
+    begin_part(b, b->next_part);
+    b->next_part = NULL;
     begin_part(b, food_named(b));
     struct matches groups = matches_of(b->r, b->sentence, KIND_OF(group));
-    for (const struct match *m; (m = matches_next(&groups));)
-        begin_part(b, part_named(b, m));
+    for (const struct match *m; (m = matches_next(&groups));) {
+        if (is_made_next(b, m))
+            b->next_part = part_named(b, m);
+        else
+            begin_part(b, part_named(b, m));
+    }
     if (b->group_age > GROUP_SENTENCES)
         b->group = TEXT_EMPTY;
 }

@@ -3,6 +3,7 @@
 #include "build/line.h"
 
 #include "build/wording.h"
+#include "match/capture.h"
 #include "match/subject.h"
 
 /* An amount said again so soon after is the same one. */
@@ -128,6 +129,24 @@ static bool is_echoed(const struct builder *b, const struct ingredient *old, con
            && said_at(b, m->words.first) - old->at < ECHO_SECONDS;
 }
 
+/* "You need half a cup of flour for the crumbs ... two cups of flour in here": more than there was
+ * is another flour. */
+static bool is_over_all(const struct amount *all, const struct amount *now)
+{
+    return all->known && now->known && text_equal(all->unit, now->unit)
+           && ratio_compare(now->min, all->max) > 0;
+}
+
+/* "Some green onions", of which the lexicon knows that they are another kind than the onion. */
+static bool is_other_sort(const struct builder *b, const struct ingredient *old,
+                          const struct match *m)
+{
+    const struct entry *food = entry_at(b->r, match_slot(m, SLOT_food));
+    return food && food->tag == TAG_FOOD && old->entry && !(old->entry->marks & MARK_OF(generic))
+           && !text_equal(entry_value(food), old->kind)
+           && !text_equal(entry_words(food), text_last_word(old->food));
+}
+
 enum repeat judge(const struct builder *b, const struct ingredient *old, const struct match *m,
                   const struct said_amount *now, unsigned scope)
 {
@@ -140,9 +159,10 @@ enum repeat judge(const struct builder *b, const struct ingredient *old, const s
            && b->r->words.at[m->words.first].tag != TAG_FOOD;
     if (now->vague && (before == TAG_THERE || before == TAG_THE))
         return REPEAT_SAME; /* "that's a lot of sugar", "isn't that a lot of sugar" */
-    if (!said && !now->more)
-        return now->vague && !the && old->amount.known && !old->announced ? REPEAT_NEW
-                                                                          : REPEAT_SAME;
+    if (!said && !now->more) {
+        bool anew = (old->amount.known && !old->announced) || is_other_sort(b, old, m);
+        return now->vague && !the && anew ? REPEAT_NEW : REPEAT_SAME;
+    }
     if (now->more) /* "more salt, if it asks for it" */
         return said || now->vague || (!old->amount.known && !old->to_taste) ? REPEAT_NEW
                                                                             : REPEAT_SAME;
@@ -155,7 +175,7 @@ enum repeat judge(const struct builder *b, const struct ingredient *old, const s
         return REPEAT_CORRECTS; /* "a piece of ginger. Ginger, I'd say three centimetres" */
     if (!old->amount.known)
         return is_apart(old, m) ? REPEAT_NEW : REPEAT_FILLS;
-    if (old->announced || the)
+    if ((old->announced && !is_over_all(&old->amount, &now->amount)) || the)
         return REPEAT_SAME;
     if (is_echoed(b, old, m, now))
         return old->amount.unit.length ? REPEAT_SAME : REPEAT_CORRECTS;

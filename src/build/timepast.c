@@ -80,6 +80,26 @@ static bool is_elapsed(const struct builder *b, size_t index)
            && is_step_word(b, &c->at[on + 2], "clock");
 }
 
+/* So far behind the verb the time may stand: "keeps in the fridge, oh, for about three days". */
+#define KEPT_CHUNKS 7
+#define KEPT_SECONDS (12.0 * 3600)
+
+/* "They keep for three days in a tin": how long it is good, where nothing is told to be kept. */
+static bool is_kept(const struct builder *b, size_t index)
+{
+    const struct chunks *c = &b->chunks;
+    if (!c->at[index].match || ratio_double(c->at[index].match->low) < KEPT_SECONDS)
+        return false;
+    for (size_t i = index; i-- > 0 && index - i <= KEPT_CHUNKS;) {
+        const unsigned char tag = c->at[i].tag;
+        if (tag == TAG_ACTION && c->at[i].entry)
+            return step_words_list(b->k, "keeps", entry_value(c->at[i].entry));
+        if (tag == TAG_IT || tag == TAG_LINE || tag == TAG_PART || tag == TAG_DURATION)
+            return false;
+    }
+    return false;
+}
+
 /* "Use it within an hour": by when, not how long. */
 static bool is_deadline(const struct builder *b, size_t index)
 {
@@ -94,7 +114,7 @@ bool is_length(const struct builder *b, size_t index)
         return false;
     return !((index + 1 < c->count && is_step_word(b, &c->at[index + 1], "passed"))
              || (index > 0 && is_step_word(b, &c->at[index - 1], "every")) || is_owned(b, index)
-             || is_a_day(b, index) || is_deadline(b, index));
+             || is_a_day(b, index) || is_deadline(b, index) || is_kept(b, index));
 }
 
 /* A wait that is told to be over may have been a little shorter. */

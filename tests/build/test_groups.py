@@ -18,6 +18,8 @@ CASES = (
     ("Leek pie. We want pastry. Two cups of flour, half a cup of butter.", ["pastry", "pastry"]),
     ("Waffles. The syrup is a cup of sugar and half a cup of water.", ["syrup", "syrup"]),
     ("Waffles. A tub of the caramel. Two bananas.", [None, None]),
+    ("Crumble cake. For the topping you want half a cup of oats. Four spoons of butter go in and we chill it while we make the batter. Two cups of "
+     "flour, an egg.", ["topping", "topping", "batter", "batter"]),
     # what the dish is called is no part of it
     ("We're making gravy. So for the gravy. Two spoons of flour.", [None]),
     # dough is known by what is done to it, in a dish that has more in it

@@ -58,6 +58,12 @@ static bool is_together(const struct builder *b, size_t i, size_t n)
     return true;
 }
 
+/* A Dutch oven is a pot. */
+static bool is_vessel_of_words(const struct chunk *c)
+{
+    return c->tag == TAG_VESSEL && c->entry && c->entry->words_count > 1;
+}
+
 /* Whether the sentence names the thing, by one word; for the verb in chunk `verb`, if that is one.
  */
 static bool names(const struct builder *b, struct text thing, size_t verb)
@@ -67,7 +73,7 @@ static bool names(const struct builder *b, struct text thing, size_t verb)
     for (size_t i = 0; i < b->chunks.count; i++) {
         const struct chunk *c = &b->chunks.at[i];
         bool here = c->entry && text_equal(entry_value(c->entry), thing);
-        for (size_t n = c->first; n <= c->last && !here; n++)
+        for (size_t n = c->first; n <= c->last && !here && !is_vessel_of_words(c); n++)
             here = text_equal(b->r->words.at[n].key, thing);
         if (here && (verb == NOWHERE || is_together(b, verb, i)))
             return true;

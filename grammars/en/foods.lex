@@ -2585,3 +2585,9 @@ pancit bihon
 pancit canton
 lumpia
 ube halaya
+
+# --- "like a quarter cup": an amount that is not exact ---
+@tag ARTICLE
+@forms none
+@marks
+like a	a		like an

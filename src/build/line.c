@@ -101,6 +101,15 @@ void note_pieces(const struct builder *b, struct ingredient *line, const struct 
     line->no_unit = line->no_unit && (said->unsized || !is_one_piece(b, line));
 }
 
+/* Once something is in, what the cook has and needs is for what is made now. */
+static bool has_gone_in(const struct builder *b, const struct ingredient *line)
+{
+    for (const struct ingredient *old = b->dish->ingredients.at; old < line; old++)
+        if (!old->announced && !old->laid_out && old->amount.known)
+            return true;
+    return false;
+}
+
 struct ingredient *add_line(struct builder *b, const struct chunk *c, struct span food,
                             const struct entry *entry, struct text name)
 {
@@ -112,7 +121,7 @@ struct ingredient *add_line(struct builder *b, const struct chunk *c, struct spa
     line->entry = entry;
     line->rule = c->match ? text_from(c->match->rule->name) : TEXT_OF("hidden in a verb");
     line->group = b->group;
-    line->announced = b->rundown && c->first > b->rundown_at && !b->cooks;
+    line->announced = b->rundown && c->first > b->rundown_at && !b->cooks && !has_gone_in(b, line);
     return line;
 }
 

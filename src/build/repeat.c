@@ -81,7 +81,7 @@ static bool names_animal_of(const struct ingredient *line, const struct entry *f
 struct ingredient *generic_of(struct builder *b, const struct chunk *c, const struct entry *food,
                               const struct said_amount *said)
 {
-    if (!food || said->amount.known || said->vague || c->scope & SCOPE_BESIDE)
+    if (!food || said->amount.known || c->scope & SCOPE_BESIDE)
         return NULL;
     uint64_t sort = food->marks & ANIMAL;
     if (food->marks & MARK_OF(egg) && span_has_tag(b->r, c->match->words, TAG_THE)
@@ -92,6 +92,8 @@ struct ingredient *generic_of(struct builder *b, const struct chunk *c, const st
     const uint64_t other = CLASSED & ~food->marks; /* beans are no onion, though both are savory */
     for (size_t i = b->dish->ingredients.count; i-- > 0;) {
         struct ingredient *line = &b->dish->ingredients.at[i];
+        if (said->vague && !(line->amount.known && sort & ANIMAL))
+            continue; /* "a little bit of chicken" is some of the breasts */
         if (line->entry && line->entry->marks & sort && !(line->entry->marks & other)
             && (sort == MARK_OF(egg) || names_animal_of(line, food)))
             return line;

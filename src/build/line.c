@@ -121,7 +121,8 @@ struct ingredient *add_line(struct builder *b, const struct chunk *c, struct spa
     line->entry = entry;
     line->rule = c->match ? text_from(c->match->rule->name) : TEXT_OF("hidden in a verb");
     line->group = b->group;
-    line->announced = b->rundown && c->first > b->rundown_at && !b->cooks && !has_gone_in(b, line);
+    line->had = b->rundown && c->first > b->rundown_at && !b->cooks;
+    line->announced = line->had && !has_gone_in(b, line);
     return line;
 }
 

@@ -179,6 +179,8 @@ enum repeat judge(const struct builder *b, const struct ingredient *old, const s
         return is_apart(old, m) ? REPEAT_NEW : REPEAT_FILLS;
     if ((old->announced && !is_over_all(&old->amount, &now->amount)) || the)
         return REPEAT_SAME;
+    if (old->had && same_amount(&old->amount, &now->amount))
+        return REPEAT_SAME;
     if (is_echoed(b, old, m, now))
         return old->amount.unit.length ? REPEAT_SAME : REPEAT_CORRECTS;
     if (same_amount(&old->amount, &now->amount)

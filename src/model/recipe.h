@@ -50,6 +50,7 @@ struct ingredient {
     bool to_taste, optional;
     bool vague;     /* only "some", "a bit of", "a splash": amount.known may be true ("1 splash") */
     bool no_unit;   /* a number with no unit before a food that is not counted */
+    bool had;       /* "I've got twelve thighs": so many, said again, are the same ones */
     bool announced; /* from a run-down, not yet seen to go in */
     bool laid_out;  /* "I've got olives out too": for later; dropped when never spoken of again */
     bool questioned;   /* only asked about so far; dropped when no answer comes */

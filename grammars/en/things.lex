@@ -1751,7 +1751,7 @@ kalua pork
 @tag EATER
 @forms noun
 @marks
-person	serving		guest | diner | adult | kid | child | eater | hungry person | lad | teenager | grown up | pax | hungry lad | hungry kid | hungry adult | polite person | big person | normal person | mouth
+person	serving		guest | diner | bloke | adult | kid | child | eater | hungry person | lad | teenager | grown up | pax | hungry lad | hungry kid | hungry adult | polite person | big person | normal person | mouth
 @forms none
 people	serving	plural	hungry people | of us | of you | children | folks | friends | hungry eaters | big eaters | folk | hungry folk | hungry folks | grown folks | grown folk | big people | polite people | normal people | small people | hungry children | hungry men | of the family
 

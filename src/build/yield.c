@@ -53,6 +53,22 @@ static bool is_named_before_story(const struct builder *b)
     return named;
 }
 
+/* "My mother's one, and this is for six", "if somebody has parsley, so this is for four": a clause
+ * of its own shows the dish, whatever story it stands in. */
+static bool is_shown(const struct builder *b, const struct match *m)
+{
+    const struct word *at = b->r->words.at;
+    size_t first = m->words.first, i = first;
+    while (at[i].tag == TAG_INSIDE)
+        i++;
+    bool shows = at[i].tag == TAG_THERE;
+    if (at[i].tag == TAG_SERVE && first > b->sentence->first)
+        shows = at[first - 1].tag == TAG_AND || at[first - 1].tag == TAG_SO;
+    for (; shows && i <= m->words.last; i++)
+        shows = at[i].tag != TAG_STORY;
+    return shows;
+}
+
 /* Whether the words say it of this dish: not in a story, nor as another way to say it ("... or
  * it'll feed two ukulele players"). */
 static bool is_said(const struct builder *b, const struct match *m)
@@ -62,6 +78,7 @@ static bool is_said(const struct builder *b, const struct match *m)
         return false; /* "Feeds four? Feeds six?" */
     bool named = yield_serves(r, m) && b->sentence->names
                  && (!(b->sentence->flags & SENTENCE_STORY) || is_named_before_story(b));
+    named |= is_shown(b, m);
     for (size_t i = m->words.first; i <= m->words.last; i++)
         if ((r->words.at[i].scope & SCOPE_NEGATED && is_denied(b, i))
             || (r->words.at[i].scope & SCOPE_UNREAL && !named && !is_supposed_later(b, i)))
@@ -87,8 +104,8 @@ static bool is_of_all(const struct recording *r, const struct match *m)
 /* Words of these rules only count or name what is there. */
 static bool only_counts(struct text option)
 {
-    static const char *const options[] = {"weak", "pieces", "dish",    "kind",
-                                          "end",  "number", "measure", "stamped"};
+    static const char *const options[] = {"weak",    "pieces",  "dish",   "kind",  "end",
+                                          "number",  "measure", "stamped", "headed", "filled"};
     for (size_t i = 0; i < sizeof options / sizeof *options; i++)
         if (text_is(option, options[i]))
             return true;
@@ -110,7 +127,8 @@ static enum yield_sure sureness(const struct builder *b, const struct match *m)
     if (yield_needs_title(b, m) && !dish_piece(b))
         return YIELD_SAID; /* "you get about twelve": pieces, of whatever they are */
     return yield_serves(b->r, m) || text_is(option, "serving") || text_is(option, "for")
-                   || text_is(option, "answer") || is_of_all(b->r, m)
+                   || text_is(option, "answer") || text_is(option, "announced")
+                   || is_of_all(b->r, m)
                ? YIELD_SERVED
                : YIELD_SAID;
 }
@@ -166,6 +184,10 @@ void build_yield(struct builder *b, const struct sentence *s)
         if (!ratio_finite(m->high) || !is_said(b, m) || !yield_counts(b, m)
             || ratio_compare(m->high, RATIO(YIELD_MOST)) > 0)
             continue;
+        if (text_is(m->rule->option, "more")) {
+            yield_with_more(b, m);
+            continue;
+        }
         enum yield_sure sure = sureness(b, m);
         if (!is_surer(b, m, &sure))
             continue;

@@ -1,13 +1,10 @@
 /* build/yieldcounts.c: whether words that count something say how much the dish makes.
  * SPDX-License-Identifier: MIT */
 #include "build/yieldof.h"
+#include "build/yieldplace.h"
 #include "match/capture.h"
 #include "match/matches.h"
 
-/* So near its end nothing more goes into a dish: "Two loaves." */
-#define END_SENTENCES 4
-/* Nor where no amount is said in so many sentences. */
-#define QUIET_SENTENCES 40
 /* So many people are talked of, and not fed, unless the cook says so: "two hundred children". */
 #define COMPANY_LEAST 99
 /* Of fewer pieces nobody says only how many they are. */
@@ -36,44 +33,6 @@ static bool is_like_title(const struct builder *b, const struct entry *e)
     const struct entry *last =
         entry_as(pack_find(b->k, text_last_word(b->dish->title), NULL), TAG_COUNTER);
     return last && text_equal(entry_value(e), entry_value(last));
-}
-
-static bool is_cut_before(const struct builder *b, const struct match *m)
-{
-    for (size_t i = cut_from(b); i < m->words.first; i++) {
-        const struct word *w = &b->r->words.at[i];
-        if (w->tag == TAG_ACTION && w->entry && w->entry->marks & MARK_OF(cuts))
-            return true;
-    }
-    return false;
-}
-
-/* Whether the sentence is among the dish's last ones, and the dish was made before. */
-static bool is_at_end(const struct builder *b)
-{
-    const struct span *last =
-        b->dish->spans.count ? &b->dish->spans.at[b->dish->spans.count - 1] : &b->dish->words;
-    const struct sentence *s = b->sentence, *end = b->r->sentences.at + b->r->sentences.count;
-    for (size_t n = 0; n < END_SENTENCES && s < end; n++, s++)
-        if (s->last >= last->last)
-            return b->dish->steps.count > 0;
-    return false;
-}
-
-bool dish_is_filled(const struct builder *b)
-{
-    const struct sentence *s = b->sentence, *end = b->r->sentences.at + b->r->sentences.count;
-    for (size_t n = 0; n < QUIET_SENTENCES && ++s < end; n++)
-        if (dish_has_sentence(b->dish, s) && match_in(b->r, s, KIND_OF(line)))
-            return false;
-    return b->dish->steps.count > 0;
-}
-
-/* Whether the sentence names a dish, or the one before it. */
-static bool is_named(const struct builder *b)
-{
-    const struct sentence *s = b->sentence;
-    return s->names || (s > b->r->sentences.at && s[-1].names);
 }
 
 /* "Flatbreads", "biscuits": more than one of a kind of dish, or of what the title is named after.
@@ -120,11 +79,22 @@ static bool is_presented(const struct recording *r, const struct match *m)
                && r->words.at[m->words.last].after >= AFTER_COMMA);
 }
 
+/* "Good for a cold day", "it makes a good one". */
+static bool is_article(const struct recording *r, const struct match *m)
+{
+    for (size_t i = m->words.first; i <= m->words.last; i++)
+        if (r->words.at[i].tag == TAG_ARTICLE)
+            return true;
+    return false;
+}
+
 /* What is said of pieces is only what the cook sees: "it makes a ribbon", "one out of the bag". */
 static bool is_one_of_many(const struct builder *b, const struct match *m, const struct entry *e)
 {
     if (!ratio_equal(m->high, RATIO(1)))
         return false;
+    if (!e && is_article(b->r, m))
+        return true;
     if (is_for_one(b->r, m))
         return false;
     if (e && e->tag == TAG_EATER && b->r->words.at[m->words.first].tag == TAG_ONES)
@@ -197,13 +167,66 @@ static bool named_holds(const struct builder *b, const struct match *m, const st
     return is_named(b) && b->r->words.at[m->words.last].tag == TAG_IT;
 }
 
-/* "That's twenty.": at the end of a dish of which pieces were made. */
+/* "Scones first. That's three dozen": nothing else of a kitchen is counted so. */
+static bool is_dozens_of_title(const struct builder *b, const struct match *m)
+{
+    bool dozen = false;
+    for (size_t i = m->words.first; i <= m->words.last; i++)
+        dozen |= b->r->words.at[i].tag == TAG_DOZEN;
+    return dozen && is_at_start(b) && is_named(b) && dish_piece(b);
+}
+
+/* "That's twenty.": at the end of a dish of which pieces were made, or where it is cut. */
 static bool number_holds(const struct builder *b, const struct match *m, const struct entry *e)
 {
     (void) e;
-    return ratio_compare(m->low, RATIO(PIECES_LEAST)) >= 0
-           && ratio_compare(m->high, RATIO(PIECES_MOST)) <= 0 && dish_is_filled(b)
-           && (dish_piece(b) || is_portioned(b)) && (is_named(b) || is_at_end(b));
+    if (ratio_compare(m->low, RATIO(PIECES_LEAST)) < 0
+        || ratio_compare(m->high, RATIO(PIECES_MOST)) > 0)
+        return false;
+    bool last = is_named(b) || is_at_end(b) || is_cut_before(b, m);
+    return (last && dish_is_filled(b) && (dish_piece(b) || is_portioned(b)))
+           || is_dozens_of_title(b, m);
+}
+
+/* "Agua fresca. Two liters": the title's last word stands before. */
+static bool is_behind_title(const struct builder *b, const struct match *m)
+{
+    struct text title = text_last_word(b->dish->title);
+    size_t i = m->words.first;
+    while (i > 0 && (b->r->words.at[i].tag == TAG_THERE || b->r->words.at[i].tag == TAG_INSIDE))
+        i--;
+    if (!i || !title.length)
+        return false;
+    struct text said = b->r->words.at[i - 1].text;
+    return said.length == title.length
+           && text_equal(text_slice(said, 1, said.length), text_slice(title, 1, title.length));
+}
+
+/* "Esquites, four cups.": not where more is said of the amount. */
+static bool headed_holds(const struct builder *b, const struct match *m, const struct entry *e)
+{
+    bool measures = e
+                    && (e->tag == TAG_UNIT || e->tag == TAG_VESSEL || e->tag == TAG_CONTAINER
+                        || e->tag == TAG_COUNTER);
+    return measures && b->r->words.at[m->words.last].after >= AFTER_COMMA
+           && !ratio_equal(m->high, RATIO(1)) && (is_named(b) || is_behind_title(b, m))
+           && (is_at_start(b) || (is_at_end(b) && dish_is_filled(b)));
+}
+
+/* "A stew with prunes, for six.": never "bake it for ten", said without "minutes". */
+static bool announced_holds(const struct builder *b, const struct match *m, const struct entry *e)
+{
+    (void) e;
+    for (size_t i = b->sentence->first; i < m->words.first; i++)
+        if (b->r->words.at[i].tag == TAG_ACTION)
+            return false;
+    return b->sentence->names && is_at_start(b);
+}
+
+/* "That's six plates of rice." */
+static bool filled_holds(const struct builder *b, const struct match *m, const struct entry *e)
+{
+    return !ratio_equal(m->high, RATIO(1)) && e && eater_reading(b->k, e) && dish_is_filled(b);
 }
 
 static bool pieces_hold(const struct builder *b, const struct match *m, const struct entry *e)
@@ -252,7 +275,8 @@ static const struct {
     {"end", end_holds},         {"for", for_holds},       {"measure", measure_holds},
     {"after", after_holds},     {"named", named_holds},   {"pieces", pieces_hold},
     {"weak", weak_holds},       {"answer", answer_holds}, {"number", number_holds},
-    {"stamped", stamped_holds},
+    {"stamped", stamped_holds}, {"headed", headed_holds}, {"announced", announced_holds},
+    {"filled", filled_holds},
 };
 
 bool yield_counts(const struct builder *b, const struct match *m)

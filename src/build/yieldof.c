@@ -3,6 +3,7 @@
 #include "build/yieldof.h"
 
 #include "build/stepwords.h"
+#include "build/yieldplace.h"
 #include "match/capture.h"
 
 /* Foods that go into a dish, and do not come of it. */
@@ -11,8 +12,6 @@
      | MARK_OF(produce) | MARK_OF(egg))
 /* A longer word names no pieces. */
 #define WORD_BYTES 96
-/* So many sentences before "so that's sixteen squares" say that it is cut. */
-#define CUT_SENTENCES 2
 
 static const struct word *first_entry(const struct recording *r, const struct match *m)
 {
@@ -38,14 +37,6 @@ bool is_counting_verb(const struct recording *r, size_t i)
 static bool yield_counts_pieces(const struct recording *r, const struct match *m)
 {
     return yield_serves(r, m) && first_entry(r, m)->entry->marks & MARK_OF(counts);
-}
-
-size_t cut_from(const struct builder *b)
-{
-    const struct sentence *s = b->sentence;
-    for (size_t back = 0; back < CUT_SENTENCES && s > b->r->sentences.at; back++)
-        s--;
-    return s->first;
 }
 
 static struct text folded_word(struct text word, char room[WORD_BYTES])
@@ -98,12 +89,31 @@ static const struct entry *measured_in(const struct recording *r, struct span wo
     return r->words.at[words.last].entry;
 }
 
+/* Whether the eater goes with the number: not "a feed for two, potato wedges", nor "divide it in
+ * eight, roll each one". */
+static bool is_counted_by(const struct builder *b, const struct match *m)
+{
+    const struct span number = match_slot(m, SLOT_number), eater = match_slot(m, SLOT_eater);
+    const struct word *at = b->r->words.at;
+    if (span_is_empty(number) || span_is_empty(eater) || eater.first <= number.last)
+        return true;
+    if (yield_serves(b->r, m) && at[number.last].after >= AFTER_COMMA)
+        return false;
+    const struct entry *e = at[eater.last].entry;
+    bool several = ratio_compare(m->low, RATIO(1)) > 0 && at[eater.last].tag == TAG_DISH;
+    return !several || e->marks & MARK_OF(plural) || !entry_as(pack_find(b->k, entry_shown(e), NULL), TAG_ACTION)
+           || !entry_at(b->r, match_slot(m, SLOT_action));
+}
+
 const struct entry *yield_eater(const struct builder *b, const struct match *m)
 {
     struct text option = m->rule->option;
     bool amount = text_is(option, "after") || text_is(option, "measure")
-                  || text_is(option, "slices") || text_is(option, "kind");
-    return amount ? measured_in(b->r, m->words) : entry_at(b->r, match_slot(m, SLOT_eater));
+                  || text_is(option, "slices") || text_is(option, "kind")
+                  || text_is(option, "headed");
+    if (amount)
+        return measured_in(b->r, m->words);
+    return is_counted_by(b, m) ? entry_at(b->r, match_slot(m, SLOT_eater)) : NULL;
 }
 
 static bool ends_so(struct text whole, struct text end)
@@ -209,7 +219,8 @@ static bool says_cut(const struct recording *r, const struct match *m)
 struct text yield_counted(const struct builder *b, const struct match *m)
 {
     const struct entry *e = yield_eater(b, m);
-    if (!e && (text_is(m->rule->option, "cut") || yield_cuts_whole(b, m)))
+    bool uncounted = !e && text_is(m->rule->option, "weak"); /* "divide it in eight, roll each" */
+    if (uncounted || (!e && (text_is(m->rule->option, "cut") || yield_cuts_whole(b, m))))
         return cut_into(b, m);
     bool whole = e && e->tag == TAG_DISH && !(e->marks & MARK_OF(plural)) /* "tabbouleh, four" */
                  && match_slot(m, SLOT_eater).first < match_slot(m, SLOT_number).first;

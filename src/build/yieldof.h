@@ -9,8 +9,6 @@
 bool yield_serves(const struct recording *r, const struct match *m);
 /* "That makes", behind an amount. */
 bool is_counting_verb(const struct recording *r, size_t i);
-/* The first word of the sentences in which it is said to be cut. */
-size_t cut_from(const struct builder *b);
 /* What a dish's title says in the plural: "muffin" of "Banana oat muffins with nuts", "slice" of
  * "Almond slices". */
 const struct entry *title_piece(const struct pack *k, struct text title);
@@ -21,9 +19,6 @@ const struct entry *dish_piece(const struct builder *b);
 const struct entry *yield_eater(const struct builder *b, const struct match *m);
 /* "Big bowls" are bowls, which people eat from; NULL for what they do not. */
 const struct entry *eater_reading(const struct pack *k, const struct entry *e);
-/* Whether the dish was made before, and nothing goes into it any more: what is filled then is the
- * dish, whatever else is said of it. */
-bool dish_is_filled(const struct builder *b);
 /* Whether they count what the dish makes, and nothing else. Pieces that are only cut count where
  * the dish is named after them; vessels where people eat from them. */
 bool yield_counts(const struct builder *b, const struct match *m);

@@ -6,6 +6,8 @@
 
 /* So many words tell at most who the first ones are: "people who are hungry". */
 #define WHO_WORDS 5
+/* "It cuts into eight. Ten if it's for the neighbours.": so near behind. */
+#define MORE_WORDS 3
 
 static bool is_counted_otherwise(unsigned char tag)
 {
@@ -62,4 +64,15 @@ void yield_with_other(const struct builder *b, const struct match *m, struct rat
     if (ratio_compare(other->high, *high) > 0
         && ratio_compare(other->high, ratio_multiply(*high, RATIO(2))) <= 0)
         *high = other->high;
+}
+
+void yield_with_more(struct builder *b, const struct match *m)
+{
+    struct yield *said = &b->dish->yield;
+    bool near = said->known && m->words.first > said->words.last
+                && m->words.first <= said->words.last + MORE_WORDS
+                && ratio_equal(said->min, said->max);
+    if (near && ratio_compare(m->high, said->max) > 0
+        && ratio_compare(m->high, ratio_multiply(said->max, RATIO(2))) <= 0)
+        said->max = m->high;
 }

@@ -1,6 +1,7 @@
 /* build/yieldtitle.c: an amount of what the title says is how much the dish makes.
  * SPDX-License-Identifier: MIT */
 #include "build/yieldof.h"
+#include "build/yieldplace.h"
 #include "match/capture.h"
 
 /* So many words may stand between the number and what is counted: "eighteen oat and orange

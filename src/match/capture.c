@@ -75,11 +75,12 @@ static bool parts_are_small(const struct rule *rule, const struct values *slots)
     return true;
 }
 
-/* "Six, or four if they're hungry": how much a dish makes may be told from its higher end. "Four,
- * or two if it's my brother" is a joke, "four small bowls or two big ones" is none. */
+/* "Ten, or eight if they're hungry": how much a dish makes may be told from its higher end. "Six,
+ * or four if it's my brother" is a joke: of 50 golds 40 list the six alone, "four small bowls or two big ones" is none. */
 static bool tells_higher_first(const struct rule *rule, struct values first, struct values second)
 {
-    bool near = ratio_compare(first.low, ratio_multiply(second.high, RATIO(2))) < 0
+    bool near = ratio_compare(ratio_multiply(first.low, RATIO(2)),
+                              ratio_multiply(second.high, RATIO(3))) < 0
                 || text_is(rule->option, "weak");
     return (rule->kind == RULE_yield || rule->kind == RULE_count) && near
            && ratio_compare(first.low, second.high) > 0;

@@ -198,14 +198,27 @@ static struct text done_there(const struct builder *b, const char *kind)
     return text_equal(action, row) ? TEXT_EMPTY : action;
 }
 
-/* "Not an hour. Ten minutes.": the time of the step before, said again. */
+/* "Six hours, but overnight is best": as long as a night, of what waits for so long at least. */
+#define NIGHT_SECONDS (8.0 * 3600)
+#define LONG_WAIT_SECONDS (2.0 * 3600)
+
+/* "Overnight in the fridge" is a wait of its own. */
+static bool has_place(const struct builder *b, size_t i)
+{
+    return chunk_tag(&b->chunks, i + 1) == TAG_INTO;
+}
+
+/* "Not an hour. Ten minutes.": the time of the step before, said again, or a night in its place. */
 static bool is_repeated(const struct builder *b, size_t i)
 {
     const struct step *last = step_near(b, i);
     double low = ratio_double(b->chunks.at[i].match->low);
-    for (size_t n = 0; last && n < last->durations.count; n++)
-        if (last->durations.at[n].min == low)
+    for (size_t n = 0; last && n < last->durations.count; n++) {
+        double known = last->durations.at[n].min;
+        if (known == low
+            || (low == NIGHT_SECONDS && known >= LONG_WAIT_SECONDS && !has_place(b, i)))
             return true;
+    }
     return false;
 }
 

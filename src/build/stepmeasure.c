@@ -94,6 +94,16 @@ static bool is_that_night(struct builder *b, const struct duration *d)
     return true;
 }
 
+/* "At least six hours, but overnight is best": a night in place of a wait as long as that. */
+#define LONG_WAIT_SECONDS (2.0 * 3600)
+
+static bool is_night_instead(struct builder *b, const struct duration *d, size_t index)
+{
+    const struct duration *old = last_duration(b, d->at, SAME_TIME_SECONDS);
+    const bool place = chunk_tag(&b->chunks, index + 1) == TAG_INTO; /* "overnight in the fridge" */
+    return old && is_a_night(d) && !place && old->min >= LONG_WAIT_SECONDS;
+}
+
 /* Whether the time was said just before; what it is counted by may only be said now. */
 static bool is_same_time(struct builder *b, const struct duration *d, const struct chunk *c)
 {
@@ -129,13 +139,7 @@ static bool is_least(const struct builder *b, size_t index)
 void add_duration(struct builder *b, struct step *s, size_t index)
 {
     const struct chunk *c = &b->chunks.at[index];
-    struct duration d = {ratio_double(c->match->low),
-                         ratio_double(c->match->high),
-                         TEXT_EMPTY,
-                         TEXT_EMPTY,
-                         false,
-                         0,
-                         {0, 0}};
+    struct duration d = {.min = ratio_double(c->match->low), .max = ratio_double(c->match->high)};
     for (size_t i = c->first; i <= c->last; i++) {
         if (b->r->words.at[i].tag == TAG_ATLEAST)
             d.max = INFINITY;
@@ -153,6 +157,7 @@ void add_duration(struct builder *b, struct step *s, size_t index)
     if (is_other_side(b, &d, c) || is_that_night(b, &d) || is_same_time(b, &d, c)
         || is_over(b, index, d.min, d.max))
         return;
+    d.instead = is_night_instead(b, &d, index);
     *LIST_ADD(b->r->arena, &s->durations) = d;
     grow_step(b, s, c);
 }

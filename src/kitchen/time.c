@@ -132,6 +132,8 @@ static void add_step(const struct kitchen *k, struct arena *a, struct stretch *s
 {
     const struct step *step = &dish->steps.at[at];
     for (size_t i = 0; i < step->durations.count; i++) {
+        if (step->durations.at[i].instead)
+            continue; /* of two waits in place of each other the first counts */
         enum counts counts = counts_as(k, dish, at, &step->durations.at[i]);
         bool beside = step->beside || counts == COUNTS_BESIDE;
         add_duration(k, a, beside ? &s->beside : &s->main,

@@ -78,6 +78,7 @@ struct duration {
     struct text of;   /* the action: "bake", "rest" */
     struct text each; /* "side", "batch", or empty */
     bool approx;
+    bool instead; /* in place of the one before: "six hours, but overnight is best" */
     double at;
     struct span words;
 };

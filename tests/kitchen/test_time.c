@@ -53,6 +53,22 @@ static void test_sums(void **state)
         "knead 8 to 10 minutes, bake 25 to 30 minutes, rise 1 to 1½ hours, cool 10 minutes");
 }
 
+/* "Six hours, but overnight is best" is no fourteen. */
+static void test_instead(void **state)
+{
+    struct open_kitchen *o = *state;
+    struct dish d = {.id = 1};
+    struct step *step = LIST_ADD(&o->arena, &d.steps);
+    *LIST_ADD(&o->arena, &step->actions) = TEXT_OF("chill");
+    *LIST_ADD(&o->arena, &step->durations) =
+        (struct duration){.min = 21600, .max = 21600, .of = TEXT_OF("chill")};
+    *LIST_ADD(&o->arena, &step->durations) =
+        (struct duration){.min = 28800, .max = 43200, .of = TEXT_OF("chill"), .instead = true};
+    time_dish(o->kitchen, &o->arena, &d, 0);
+    check(&d.rest, 21600, 21600);
+    check(&d.total, 21600, 21600);
+}
+
 /* What is stirred on the heat cooks; beaten in a bowl, or stirred once it rested, it is worked. */
 static void test_on_the_heat(void **state)
 {
@@ -131,6 +147,7 @@ int main(void)
 {
     const struct CMUnitTest tests[] = {
         cmocka_unit_test_teardown(test_sums, open_reset),
+        cmocka_unit_test_teardown(test_instead, open_reset),
         cmocka_unit_test_teardown(test_on_the_heat, open_reset),
         cmocka_unit_test_teardown(test_beside, open_reset),
         cmocka_unit_test_teardown(test_each, open_reset),

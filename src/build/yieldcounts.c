@@ -217,10 +217,13 @@ static bool headed_holds(const struct builder *b, const struct match *m, const s
 static bool announced_holds(const struct builder *b, const struct match *m, const struct entry *e)
 {
     (void) e;
-    for (size_t i = b->sentence->first; i < m->words.first; i++)
+    bool names = b->sentence->names;
+    for (size_t i = b->sentence->first; i < m->words.first; i++) {
+        names |= b->r->words.at[i].tag == TAG_DISH;
         if (b->r->words.at[i].tag == TAG_ACTION)
             return false;
-    return b->sentence->names && is_at_start(b);
+    }
+    return names && is_at_start(b);
 }
 
 /* "That's six plates of rice." */

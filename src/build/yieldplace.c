@@ -57,5 +57,8 @@ bool is_named(const struct builder *b)
 
 bool is_at_start(const struct builder *b)
 {
-    return !b->dish->steps.count && !b->dish->ingredients.count;
+    size_t before = 0;
+    for (size_t i = 0; i < b->dish->ingredients.count; i++)
+        before += b->dish->ingredients.at[i].words.first < b->sentence->first;
+    return before < 2 && b->dish->steps.count < 2;
 }

@@ -14,7 +14,8 @@ bool is_cut_before(const struct builder *b, const struct match *m);
 bool dish_is_filled(const struct builder *b);
 /* Whether the sentence is among the dish's last ones, and the dish was made before. */
 bool is_at_end(const struct builder *b);
-/* Whether nothing is done in the dish so far, and nothing has gone in. */
+/* Whether hardly anything is done in the dish so far, and no more than its main food is named
+ * before: talk that leads to a dish has steps that are none. */
 bool is_at_start(const struct builder *b);
 /* Whether the sentence names a dish, or the one before it. */
 bool is_named(const struct builder *b);

@@ -273,6 +273,7 @@ miles an hour			mile an hour | mile per hour | miles per hour | kilometer an hou
 other		counts	others
 there			you'd | we'd | it'd | that'd | there'll | there'd | y'all | who'll | what'd | would | could've | would've | might | may | much | many | thing | things | stuff | sort | sorts | kind | kinds | type | types | variety | way | ways | time | times | because | cause | since | although | while | as | than | same | such | each other | every | ever | always | still | yet | already | else | anything | something | everyone | anyone | today | tonight | here | she's | he's | who's | what's | they've | they're | you've | they | hers | mine | yours | ours | theirs | herself | himself | itself | yourself | myself | isn't it | isn't he | isn't she | isn't that | aren't they | wasn't it | doesn't it | don't they | won't it | watt | watts | easily | happily | comfortably | generously | amply
 hey			i was going to say | i was gonna say | hi | whoa | woah | wow | oi | ow | ouch | shoo | yikes | yay | ha | haha | ha ha | aw | phew | yum | yummy | gosh | goodness | my goodness | oh dear | oh my | yuck | psst | shush | ssh | ta da | ooh | oooh | ooh la la | hiya | cheerio | ta ra | aiyah | aiyo | och | ach | yeah | yep | yup | nah | huh | whew | jeez | blimey | oy | arre | accha | haan | mate | buddy | sweetie | darling | sweetheart | tea break | coffee break | tea time
+easy			no bother
 like
 # The second reading of a word that begins sentences: "right down"; of one that denies: "nothing on the other side".
 right

@@ -514,7 +514,7 @@ weigh	weigh		weigh out
 sweeten	sweeten	seasons
 spice	season	seasons	spice up | perk up
 sharpen	season		brighten | brighten up | balance | balance out
-flavor	flavor	prep	flavour | perfume | enrich | aromatize
+flavor with	flavor	prep	flavour with | flavor it | flavour it | flavor the | flavour the | flavor them | flavour them | perfume | enrich | aromatize
 double	double	prep
 repeat	repeat
 keep an eye on	watch	hidden		verb:keeps,keeping,kept,kept

@@ -142,7 +142,7 @@ splatter guard			splatter screen
 cookbook			recipe book
 
 @tag PLACE
-inside			reads | registers | it hits | needs to hit | has to hit | should hit | hits | thickest part | thickest point | thickest bit | thick part | thick end | thick bit | fattest part | fattest bit | fat part | deepest part | deepest bit | internal | internally | internal temperature | core temperature | inside temperature | in the center | in the middle | in the centre
+inside			reads | registers | it hits | they hit | they reach | it gets to | they get to | it comes up to | they come up to | it comes to | needs to hit | has to hit | should hit | hits | thickest part | thickest point | thickest bit | thick part | thick end | thick bit | fattest part | fattest bit | fat part | deepest part | deepest bit | internal | internally | internal temperature | core temperature | inside temperature | in the center | in the middle | in the centre
 center			centre | middle
 outside			edges | edge | rim | outer edge | border
 surface			top side

@@ -54,18 +54,18 @@ static bool says_name_of(const struct naming *n, size_t i, size_t d, bool whole)
 }
 
 /* Of several dishes only a name of several words tells which is meant, and it must be whole. */
-static bool names_it(const struct naming *n, size_t i, size_t d, size_t dishes)
+static bool names_it(const struct naming *n, size_t i, size_t d)
 {
-    if (dishes == 1)
+    if (n->dishes == 1)
         return says_name_of(n, i, d, false);
     return says_name_of(n, i, d, true) && telling_words(n, n->best[d]) > 1;
 }
 
 /* Whether it names another of the dishes that began near that one. */
-static bool names_another(const struct naming *n, size_t i, size_t dish, size_t dishes)
+static bool names_another(const struct naming *n, size_t i, size_t dish)
 {
     size_t from = dish > DISHES_NEAR ? dish - DISHES_NEAR : 0;
-    for (size_t d = from; d < dishes && d <= dish + DISHES_NEAR; d++)
+    for (size_t d = from; d < n->dishes && d <= dish + DISHES_NEAR; d++)
         if (d != dish && says_name_of(n, i, d, false))
             return true;
     return false;
@@ -73,23 +73,23 @@ static bool names_another(const struct naming *n, size_t i, size_t dish, size_t 
 
 /* The first sentence from `floor` on, where the dish before it ended, that names the dish of
  * stretch `k`, and it alone: a run-down of all dishes begins none. */
-static size_t first_named(const struct naming *n, size_t k, size_t floor, size_t dishes)
+static size_t first_named(const struct naming *n, size_t k, size_t floor)
 {
     size_t first = n->s[k].first;
     size_t from = first - floor > TALK_MOST ? first - TALK_MOST : floor;
     for (size_t i = from; i < first; i++)
-        if (!(floor > 0 && n->f[i].closes > 0) && names_it(n, i, n->dish[k], dishes)
-            && !names_another(n, i, n->dish[k], dishes))
+        if (!(floor > 0 && n->f[i].closes > 0) && names_it(n, i, n->dish[k])
+            && !names_another(n, i, n->dish[k]))
             return i;
     return first;
 }
 
-void begin_named(const struct naming *n, struct stretch *s, size_t dishes)
+void begin_named(const struct naming *n, struct stretch *s)
 {
     size_t floor = 0, begun = 0;
     for (size_t k = 0; k < n->count; k++) {
         if (n->dish[k] == begun) {
-            s[k].first = first_named(n, k, floor, dishes);
+            s[k].first = first_named(n, k, floor);
             begun++;
         }
         floor = s[k].last + 1;

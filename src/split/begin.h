@@ -7,6 +7,6 @@
 
 /* Moves the beginning of each dish's first stretch in `s`, which are n->s, to the talk before it
  * that says its name. */
-void begin_named(const struct naming *n, struct stretch *s, size_t dishes);
+void begin_named(const struct naming *n, struct stretch *s);
 
 #endif

@@ -118,12 +118,12 @@ static struct span once(const struct recording *r, struct span name)
     return (struct span){name.first + again, name.last};
 }
 
-void choose_names(struct naming *n, const struct pack *k, size_t dishes)
+void choose_names(struct naming *n, const struct pack *k)
 {
     arena_aside(n->r->arena); /* they go with all that dishes are told by */
     struct candidates c = candidates_of_dishes(n, k);
     arena_back(n->r->arena);
-    for (size_t d = 0; d < dishes; d++) {
+    for (size_t d = 0; d < n->dishes; d++) {
         struct choice best = {{1, 0}, no_name_score()};
         tell_candidates(n, &c, d, compare, &best);
         bool named = best.words.first <= best.words.last;

@@ -4,7 +4,6 @@
 
 #include "base/arena.h"
 #include "match/capture.h"
-#include "split/choose.h"
 #include "split/owner.h"
 #include "split/title.h"
 #include "split/topic.h"
@@ -149,7 +148,6 @@ static void offer_stretch(struct naming *n, size_t k)
         offer_names(n, n->dish[k], k, i);
 }
 
-/* Names said between the stretches belong to the dish that they fit. */
 /* "Brownie in a mug. Serves one. Garlic shrimp, now ...": a yield behind a name that stands alone,
  * which looked like the next dish's. */
 static bool takes_leave(const struct naming *n, size_t i)
@@ -183,6 +181,7 @@ static void offer_ahead(struct naming *n, size_t k, size_t i)
     note(n, i, n->dish[k]);
 }
 
+/* Names said between the stretches belong to the dish that they fit. */
 static void offer_all(struct naming *n)
 {
     size_t i = 0;
@@ -230,7 +229,7 @@ static void tell_sentences(struct recording *r, const struct naming *n)
 struct naming name_by_rules(struct recording *r, const struct feature *f, const struct stretch *s,
                             size_t count, const size_t *dish, size_t dishes)
 {
-    struct naming n = {.r = r, .f = f, .s = s, .dish = dish, .count = count};
+    struct naming n = {.r = r, .f = f, .s = s, .dish = dish, .count = count, .dishes = dishes};
     n.best = arena_alloc(r->arena, (dishes + 1) * sizeof *n.best);
     n.weight = arena_alloc(r->arena, (dishes + 1) * sizeof *n.weight);
     n.named = arena_alloc(r->arena, r->sentences.count * sizeof *n.named);
@@ -239,14 +238,6 @@ struct naming name_by_rules(struct recording *r, const struct feature *f, const 
     for (size_t i = 0; i < r->sentences.count; i++)
         n.named[i] = NO_DISH;
     offer_all(&n);
-    return n;
-}
-
-struct naming name_dishes(struct recording *r, const struct pack *k, const struct feature *f,
-                          const struct stretch *s, size_t count, const size_t *dish, size_t dishes)
-{
-    struct naming n = name_by_rules(r, f, s, count, dish, dishes);
-    choose_names(&n, k, dishes);
     return n;
 }
 
@@ -263,7 +254,14 @@ struct span name_said(const struct recording *r, const struct feature *f, struct
     const size_t dish = 0;
     struct span best = {1, 0};
     double weight = 0;
-    struct naming n = {r, f, &s, &dish, 1, &best, &weight, NULL};
+    struct naming n = {.r = r,
+                       .f = f,
+                       .s = &s,
+                       .dish = &dish,
+                       .count = 1,
+                       .dishes = 1,
+                       .best = &best,
+                       .weight = &weight};
     offer_stretch(&n, 0);
     return best;
 }

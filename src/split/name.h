@@ -7,16 +7,14 @@
 
 /* The surest name said in the stretch; first > last when none is. */
 struct span name_said(const struct recording *r, const struct feature *f, struct stretch s);
-/* What the rules of phrases choose, and how sure they are, for each of so many dishes. Arena. */
+/* The surest name that the rules of phrases find for each dish, in its own stretches or, where it
+ * fits no dish there, in another's; first > last where there is none. `dish` says which of so many
+ * dishes each of the `count` stretches belongs to, or NO_DISH. Borrows all of it. Arena. */
 struct naming name_by_rules(struct recording *r, const struct feature *f, const struct stretch *s,
                             size_t count, const size_t *dish, size_t dishes);
-/* The surest name that was said of each dish, in its own stretches or, where it fits no dish there,
- * in another's; first > last where a made one is better. `dish` says which of so many dishes each
- * of the `count` stretches belongs to, or NO_DISH. Borrows all of it. Arena. */
-struct naming name_dishes(struct recording *r, const struct pack *k, const struct feature *f,
-                          const struct stretch *s, size_t count, const size_t *dish, size_t dishes);
-/* Gives the recording's dishes their titles: these names, or titles made of a dish's main food and
- * the dish's word said most. Leaves word with each sentence which dish it names. */
+/* Gives the recording's dishes their titles: the names chosen (choose_names), or titles made of a
+ * dish's main food and the dish's word said most. Leaves word with each sentence which dish it
+ * names. */
 void title_dishes(struct recording *r, const struct naming *n);
 
 #endif

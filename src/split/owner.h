@@ -11,7 +11,7 @@ struct naming {
     const struct feature *f;
     const struct stretch *s;
     const size_t *dish; /* of each stretch; NO_DISH is possible */
-    size_t count;
+    size_t count, dishes;
     struct span *best; /* of each dish; first > last while there is none */
     double *weight;
     size_t *named; /* of each sentence, the dish that it names, or NO_DISH; NULL: not asked for */

@@ -5,6 +5,7 @@
 #include "base/arena.h"
 #include "split/begin.h"
 #include "split/border.h"
+#include "split/choose.h"
 #include "split/end.h"
 #include "split/join.h"
 #include "split/name.h"
@@ -30,28 +31,37 @@ static void add_stretch(struct recording *r, struct stretch s, struct dish *d)
     *LIST_ADD(r->arena, &d->spans) = words;
 }
 
-/* Which stretches are one dish's; returns how many dishes there are, none where all is talk. */
-static size_t share_stretches(struct recording *r, const struct feature *f, const struct borders *b,
-                              struct stretch *s, size_t count, size_t *dish)
+/* Makes one of dishes that are alike, and none where all is talk; returns how many are left. */
+static size_t keep_dishes(const struct wholes *w, size_t *dish)
+{
+    if (!is_only_talk(w))
+        return unite_dishes(w, dish);
+    for (size_t k = 0; k < w->count; k++)
+        dish[k] = NO_DISH;
+    return 0;
+}
+
+/* Which stretches are one dish's, and what the rules of phrases call each. */
+static struct naming share_stretches(struct recording *r, const struct feature *f,
+                                     const struct borders *b, struct stretch *s, size_t count,
+                                     size_t *dish)
 {
     struct wholes w = {.r = r, .f = f, .b = b, .s = s, .dish = dish, .count = count};
     w.dishes = join_stretches(r, f, s, count, dish);
     snap_stretches(r, f, b, s, count);
     wholes_make(&w);
-    if (!is_only_talk(&w))
-        return unite_dishes(&w, dish);
-    for (size_t k = 0; k < count; k++)
-        dish[k] = NO_DISH;
-    return 0;
+    size_t left = keep_dishes(&w, dish);
+    /* As many as before: they are the same ones, and are called the same. */
+    return left == w.dishes ? w.names : name_by_rules(r, f, s, count, dish, left);
 }
 
 static void make_dishes(struct recording *r, const struct pack *k, const struct feature *f,
                         const struct borders *b, struct stretch *s, size_t count)
 {
     size_t *dish = arena_alloc(r->arena, (count + 1) * sizeof *dish);
-    size_t dishes = share_stretches(r, f, b, s, count, dish);
-    const struct naming n = name_dishes(r, k, f, s, count, dish, dishes);
-    begin_named(&n, s, dishes);
+    struct naming n = share_stretches(r, f, b, s, count, dish);
+    choose_names(&n, k);
+    begin_named(&n, s);
     for (size_t i = 0; i < count; i++) {
         if (dish[i] == NO_DISH)
             continue;
@@ -69,7 +79,8 @@ static void make_one_dish(struct recording *r, const struct pack *k, const struc
     const struct stretch all = {.last = r->sentences.count - 1};
     const size_t dish = 0;
     add_stretch(r, all, add_dish(r, 0));
-    const struct naming n = name_dishes(r, k, f, &all, 1, &dish, 1);
+    struct naming n = name_by_rules(r, f, &all, 1, &dish, 1);
+    choose_names(&n, k);
     title_dishes(r, &n);
 }
 

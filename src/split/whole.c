@@ -56,10 +56,10 @@ static void add_stretch(struct wholes *w, size_t k)
 
 static void name_wholes(struct wholes *w)
 {
-    const struct naming n = name_by_rules(w->r, w->f, w->s, w->count, w->dish, w->dishes);
+    w->names = name_by_rules(w->r, w->f, w->s, w->count, w->dish, w->dishes);
     for (size_t d = 0; d < w->dishes; d++) {
-        w->of[d].name = n.best[d];
-        w->of[d].name_weight = n.weight[d];
+        w->of[d].name = w->names.best[d];
+        w->of[d].name_weight = w->names.weight[d];
     }
 }
 

@@ -3,7 +3,7 @@
 #ifndef DISHTAKE_SPLIT_WHOLE_H
 #define DISHTAKE_SPLIT_WHOLE_H
 
-#include "split/border.h"
+#include "split/owner.h"
 
 struct whole {
     size_t first, last;                 /* sentences, from its first stretch to its last */
@@ -29,6 +29,7 @@ struct wholes {
     size_t dishes;
     size_t *owner; /* the dish of each sentence, or NO_DISH */
     struct whole *of;
+    struct naming names; /* by the rules of phrases */
 };
 
 /* Fills in what is not borrowed. Arena. */

@@ -153,7 +153,8 @@ static void make_recipes(struct recording *r, const struct pack *k, const struct
         *LIST_ADD(r->arena, &d->spans) = words;
         dish[i] = number[n->dish[i]];
     }
-    const struct naming named = name_dishes(r, k, f, n->s, n->count, dish, r->dishes.count);
+    struct naming named = name_by_rules(r, f, n->s, n->count, dish, r->dishes.count);
+    choose_names(&named, k);
     title_dishes(r, &named);
     build_recipes(r, k, &problems);
 }

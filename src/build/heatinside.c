@@ -18,6 +18,21 @@ bool may_be_inside(const struct builder *b, const struct chunk *c)
     return value >= (b->scale == 'F' ? INSIDE_F_LEAST : BARE_LEAST) && value <= INSIDE_F_MOST;
 }
 
+bool is_thermometer(const struct entry *e)
+{
+    return e && e->tag == TAG_TOOL && text_is(entry_value(e), "inside");
+}
+
+bool tells_of_inside(const struct builder *b, struct span words)
+{
+    for (size_t i = words.first; i <= words.last; i++) {
+        const struct word *w = &b->r->words.at[i];
+        if ((w->entry && text_is(entry_value(w->entry), "inside")) || is_thermometer(w->alone))
+            return true;
+    }
+    return false;
+}
+
 static bool has_meat(const struct dish *d)
 {
     const uint64_t meat = MARK_OF(meat) | MARK_OF(poultry) | MARK_OF(fish) | MARK_OF(shellfish);

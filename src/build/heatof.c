@@ -191,29 +191,19 @@ static void set_heated(struct builder *b, struct text thing)
     b->heated_age = 0;
 }
 
-/* "Put the thermometer in" is one entry, and speaks of the inside as the thermometer does. */
-static bool has_thermometer_inside(const struct builder *b, const struct chunk *c)
-{
-    for (size_t i = c->first; c->tag == TAG_ACTION && i < c->last; i++) {
-        const struct entry *e = b->r->words.at[i].alone;
-        if (e && e->tag == TAG_TOOL && text_is(entry_value(e), "inside"))
-            return true;
-    }
-    return false;
-}
-
 void note_heated(struct builder *b)
 {
     b->heated_age++;
     for (size_t i = 0; i < b->chunks.count; i++) {
+        const struct chunk *c = &b->chunks.at[i];
         size_t away = 0;
-        struct text thing = thing_at(b, &b->chunks.at[i], &away);
+        struct text thing = thing_at(b, c, &away);
         if (text_is(thing, "pan") && text_is(b->heated, "oil") && b->heated_age <= 1)
             continue; /* "oil in the pan" */
         if (text_is(thing, "oil") && !gets_hot(b) && !says_depth(b))
             continue; /* "rub them with oil" */
-        if (has_thermometer_inside(b, &b->chunks.at[i]))
-            set_heated(b, TEXT_OF("inside"));
+        if (c->tag == TAG_ACTION && tells_of_inside(b, (struct span){c->first, c->last}))
+            set_heated(b, TEXT_OF("inside")); /* "put the thermometer in" */
         if (thing.length && (away == 0 || text_is(thing, "oil") || text_is(thing, "pan")))
             set_heated(b, thing);
     }

@@ -1,6 +1,7 @@
 /* build/impliedheat.c: pans and thermometers that imply what is done: "big pot, medium heat."
  * SPDX-License-Identifier: MIT */
 #include "build/implied.h"
+#include "build/heatinside.h"
 #include "build/stepjoin.h"
 #include "build/instruction.h"
 #include "build/wording.h"
@@ -104,8 +105,7 @@ size_t find_thermometer(const struct builder *b)
 {
     for (size_t i = 0; i < b->chunks.count; i++) {
         const struct chunk *c = &b->chunks.at[i];
-        if (c->tag == TAG_TOOL && c->entry && text_is(entry_value(c->entry), "inside")
-            && !(c->scope & SCOPE_NOT_DONE))
+        if (c->tag == TAG_TOOL && is_thermometer(c->entry) && !(c->scope & SCOPE_NOT_DONE))
             return find_done(b, TAG_HEATED);
     }
     return NOWHERE;

@@ -5,6 +5,7 @@
 #include <string.h>
 
 #include "build/heat.h"
+#include "build/heatinside.h"
 #include "build/heattime.h"
 #include "build/timehere.h"
 #include "build/implied.h"
@@ -50,24 +51,15 @@ static bool does(const struct builder *b, const struct step *s, uint64_t marks)
     return false;
 }
 
-/* Whether the words around a heat tell of a thermometer: then it is the meat's. */
-static bool tells_of_probe(const struct builder *b, const struct chunk *c)
-{
-    const struct sentence *s = sentence_of(b->r, c->first);
-    for (size_t i = s ? s->first : 1; s && i <= s->last; i++)
-        if (b->r->words.at[i].entry && text_is(entry_value(b->r->words.at[i].entry), "inside"))
-            return true;
-    return false;
-}
-
-/* "Cover the dough. Oven at four twenty-five.": an oven's heat is none of what is done without one.
- */
+/* "Cover the dough. Oven at four twenty-five.": an oven's heat is none of what is done without one;
+ * but it is the meat's where the sentence has a thermometer. */
 static bool is_apart(const struct builder *b, const struct step *s, const struct chunk *c,
                      uint64_t with)
 {
     struct temperature t;
     return c->tag == TAG_HEATED && s->actions.count + s->told.count && !does(b, s, with)
-           && read_temperature(b, c, &t) && text_is(t.of, "oven") && !tells_of_probe(b, c);
+           && read_temperature(b, c, &t) && text_is(t.of, "oven")
+           && !tells_of_inside(b, (struct span){b->sentence->first, b->sentence->last});
 }
 
 /* A time or a temperature without a verb ("twenty minutes in the oven") belongs to the sentence's

@@ -95,27 +95,15 @@ bool is_only_talk(const struct wholes *w)
 }
 
 /* Also one in which no dish is found tells how talk has its words. */
-static void read_recording(struct talk_reader *reader, const char *name)
+static void print_recording(void *one_dish, struct recording *r, const struct pack *k)
 {
-    struct recording r = {.file = name};
-    struct problems p = {0};
-    if (!arena_open(&reader->arena))
-        return;
-    printf("# %s\n", name);
-    if (talk_read(reader, &r)) {
-        print_tags(&r);
-        if (split_dishes(&r, reader->pack, &p))
-            build_recipes(&r, reader->pack, &p);
-    }
-    arena_reset(&reader->arena);
+    print_tags(r);
+    build_all(one_dish, r, k);
 }
 
 int main(int argc, char **argv)
 {
-    struct talk_reader reader;
-    bool ready = talk_reader_open(&reader);
-    for (int n = 1; ready && n < argc; n++)
-        read_recording(&reader, argv[n]);
-    talk_reader_close(&reader);
+    bool one_dish = false;
+    tell_talks(argc - 1, argv + 1, print_recording, &one_dish);
     return 0;
 }

@@ -159,11 +159,17 @@ static void make_recipes(struct recording *r, const struct pack *k, const struct
     build_recipes(r, k, &problems);
 }
 
-static void print_talk(struct recording *r, const struct pack *k, const struct kitchen *kitchen,
-                       char *labels)
+/* What a line asks for. */
+struct asked {
+    const struct kitchen *kitchen;
+    char *labels; /* which are cut up where they are read */
+};
+
+static void print_talk(void *to, struct recording *r, const struct pack *k)
 {
+    const struct asked *asked = to;
     static struct label label[LINE_BYTES];
-    size_t count = read_labels(labels, label, LINE_BYTES);
+    size_t count = read_labels(asked->labels, label, LINE_BYTES);
     const struct feature *f = features_make(r, k);
     struct stretch *s = arena_alloc(r->arena, (r->sentences.count + 1) * sizeof *s);
     size_t *dish = arena_alloc(r->arena, (r->sentences.count + 1) * sizeof *dish);
@@ -175,28 +181,23 @@ static void print_talk(struct recording *r, const struct pack *k, const struct k
         number[d] = NO_DISH;
     make_recipes(r, k, f, &n, number);
     for (size_t d = 0; d < DISHES_MOST; d++) {
-        struct printing p = {r->file, d, r, kitchen, {0, 0, 0}, number[d]};
+        struct printing p = {r->file, d, r, asked->kitchen, {0, 0, 0}, number[d]};
         for (size_t i = stretches; i-- > 0;)
             if (dish[i] == d)
                 p.first = s[i];
         tell_candidates(&n, &c, d, print_name, &p);
         if (number[d] != NO_DISH)
             printf("%s\t%zu\t%.*s\tNONE=1\n", r->file, d,
-                   TEXT(made_title(r, kitchen, NULL, &r->dishes.at[number[d]])));
+                   TEXT(made_title(r, asked->kitchen, NULL, &r->dishes.at[number[d]])));
     }
 }
 
 static void print_line(struct talk_reader *reader, const struct kitchen *kitchen, char *line)
 {
-    char *labels;
-    struct recording r = {.file = strtok_r(line, "\t", &labels)};
-    if (!labels[0])
-        return;
-    if (!arena_open(&reader->arena))
-        return;
-    if (talk_read(reader, &r))
-        print_talk(&r, reader->pack, kitchen, labels);
-    arena_reset(&reader->arena);
+    struct asked asked = {.kitchen = kitchen};
+    const char *name = strtok_r(line, "\t", &asked.labels);
+    if (asked.labels[0])
+        tell_talk(reader, name, print_talk, &asked);
 }
 
 int main(int argc, char **argv)

@@ -8,27 +8,19 @@
 #include "split/split.h"
 #include "talk_reader.h"
 
-static inline void read_recipes(struct talk_reader *reader, const char *name, bool one_dish)
+static inline void build_all(void *one_dish, struct recording *r, const struct pack *k)
 {
-    struct recording r = {.file = name, .one_dish = one_dish};
     struct problems p = {0};
-    if (!arena_open(&reader->arena))
-        return;
-    printf("# %s\n", name);
-    if (talk_read(reader, &r) && split_dishes(&r, reader->pack, &p))
-        build_recipes(&r, reader->pack, &p);
-    arena_reset(&reader->arena);
+    r->one_dish = *(const bool *) one_dish;
+    if (split_dishes(r, k, &p))
+        build_recipes(r, k, &p);
 }
 
 /* Each file's name, behind "# ", and what is printed while its recipes are built. `one_dish`: all
  * of it is taken for one. */
 static inline void read_all_recipes(int count, char **names, bool one_dish)
 {
-    struct talk_reader reader;
-    bool ready = talk_reader_open(&reader);
-    for (int n = 0; ready && n < count; n++)
-        read_recipes(&reader, names[n], one_dish);
-    talk_reader_close(&reader);
+    tell_talks(count, names, build_all, &one_dish);
 }
 
 #endif

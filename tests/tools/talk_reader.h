@@ -18,7 +18,7 @@ struct talk_reader {
     struct matcher *matcher;
     struct ear *ear;
     char *room;         /* of a file's bytes */
-    struct arena arena; /* of one recording; its reader opens it, and resets it behind each */
+    struct arena arena; /* of one recording: opened for each, and reset behind it */
 };
 
 /* False: no memory. Close it all the same. */
@@ -49,6 +49,32 @@ static inline bool talk_read(struct talk_reader *t, struct recording *r)
     return read_cues(r, read_file(r->file, t->room), &p) && number_words(r, t->pack, &p)
            && tag_words(r, t->pack, &p) && hear_words(r, t->ear, &p)
            && match_rules(r, t->pack, t->matcher, &p);
+}
+
+/* What a tool makes of a recording that talk_read() has read. */
+typedef void talk_teller(void *to, struct recording *r, const struct pack *k);
+
+/* Tells the recording in that file, if anything usable is in it. */
+static inline void tell_talk(struct talk_reader *t, const char *name, talk_teller *tell, void *to)
+{
+    struct recording r = {.file = name};
+    if (!arena_open(&t->arena))
+        return;
+    if (talk_read(t, &r))
+        tell(to, &r, t->pack);
+    arena_reset(&t->arena);
+}
+
+/* Prints each file's name, behind "# ", and tells what is in it. */
+static inline void tell_talks(int count, char **names, talk_teller *tell, void *to)
+{
+    struct talk_reader reader;
+    bool ready = talk_reader_open(&reader);
+    for (int n = 0; ready && n < count; n++) {
+        printf("# %s\n", names[n]);
+        tell_talk(&reader, names[n], tell, to);
+    }
+    talk_reader_close(&reader);
 }
 
 #endif

@@ -112,12 +112,12 @@ static void print_moves(const struct recording *r, const struct feature *f, FILE
     }
 }
 
-static void print_talk(const struct recording *r, const struct pack *k, FILE *labels)
+/* Its moves where there are labels, else its sentences. */
+static void print_talk(void *labels, struct recording *r, const struct pack *k)
 {
     size_t count = r->sentences.count;
     const struct feature *f = features_make(r, k);
     const struct talk t = talk_make(r, f, count);
-    printf("# %s\n", r->file);
     if (labels) {
         print_moves(r, f, labels);
         return;
@@ -126,26 +126,13 @@ static void print_talk(const struct recording *r, const struct pack *k, FILE *la
         print_sentence(&t, k, i);
 }
 
-static void print_file(struct talk_reader *reader, const char *name, FILE *labels)
-{
-    struct recording r = {.file = name};
-    if (!arena_open(&reader->arena))
-        return;
-    if (talk_read(reader, &r))
-        print_talk(&r, reader->pack, labels);
-    arena_reset(&reader->arena);
-}
-
 int main(int argc, char **argv)
 {
-    struct talk_reader reader;
     bool moves = argc > 2 && strcmp(argv[1], "--labels") == 0;
     FILE *labels = moves ? fopen(argv[2], "r") : NULL;
-    bool ready = talk_reader_open(&reader);
-    for (int n = moves ? 3 : 1; ready && n < argc; n++)
-        print_file(&reader, argv[n], labels);
+    int first = moves ? 3 : 1;
+    tell_talks(argc - first, argv + first, print_talk, labels);
     if (labels)
         fclose(labels);
-    talk_reader_close(&reader);
     return 0;
 }

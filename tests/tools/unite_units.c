@@ -59,8 +59,9 @@ static void print_talked(const struct wholes *w)
     printf("\n");
 }
 
-static void print_talk(struct recording *r, const struct pack *k)
+static void print_talk(void *to, struct recording *r, const struct pack *k)
 {
+    (void) to;
     size_t count = r->sentences.count;
     const struct feature *f = features_make(r, k);
     struct stretch *s = arena_alloc(r->arena, (count + 1) * sizeof *s);
@@ -71,28 +72,13 @@ static void print_talk(struct recording *r, const struct pack *k)
     w.dishes = join_stretches(r, f, s, w.count, dish);
     snap_stretches(r, f, &b, s, w.count);
     wholes_make(&w);
-    printf("# %s\n", r->file);
     print_stretches(&w);
     tell_pairs(&w, print_pair, NULL);
     print_talked(&w);
 }
 
-static void print_file(struct talk_reader *reader, const char *name)
-{
-    struct recording r = {.file = name};
-    if (!arena_open(&reader->arena))
-        return;
-    if (talk_read(reader, &r))
-        print_talk(&r, reader->pack);
-    arena_reset(&reader->arena);
-}
-
 int main(int argc, char **argv)
 {
-    struct talk_reader reader;
-    bool ready = talk_reader_open(&reader);
-    for (int n = 1; ready && n < argc; n++)
-        print_file(&reader, argv[n]);
-    talk_reader_close(&reader);
+    tell_talks(argc - 1, argv + 1, print_talk, NULL);
     return 0;
 }

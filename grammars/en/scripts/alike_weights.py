@@ -16,7 +16,6 @@ import collections
 import glob
 import json
 import os
-import re
 import sys
 import tempfile
 
@@ -25,6 +24,7 @@ from scipy.optimize import linear_sum_assignment
 from sklearn.linear_model import LogisticRegression
 
 sys.path.insert(0, "tests/tools")
+import deffile  # noqa: E402
 import goldsets  # noqa: E402
 import turn_words  # noqa: E402
 import units  # noqa: E402
@@ -166,27 +166,15 @@ def test(talks, names, pairs):
         print(f"{group:24} {shown(held)}, united {shown([united(talk, names, weights) for talk in held])}")
 
 
-def names_of():
-    with open(WEIGHTS, encoding="utf-8") as file:
-        return re.findall(r"^ALIKE\((\w+),", file.read(), re.M)
-
-
-def write(weights):
-    with open(WEIGHTS, encoding="utf-8") as file:
-        text = file.read()
-    filled = re.sub(r"^ALIKE\((\w+), *[-\d.]+,", lambda match: f"ALIKE({match[1] + ',':18} {weights[match[1]]:5.2f},", text, flags=re.M)
-    with open(WEIGHTS, "w", encoding="utf-8") as file:
-        file.write(filled)
-
-
 def main():
-    names = names_of()
+    names = deffile.names_of(WEIGHTS, "ALIKE")
     talks = read(sys.argv[-1])
     pairs = Pairs(talks, names)
     if sys.argv[1] == "--test":
         test(talks, names, pairs)
         return
-    write(dict(zip(names, pairs.fit(numpy.ones(len(pairs.one), bool)))))
+    weights = pairs.fit(numpy.ones(len(pairs.one), bool))
+    deffile.fill(WEIGHTS, "ALIKE", dict(zip(names, zip(weights))), 18)
 
 
 if __name__ == "__main__":

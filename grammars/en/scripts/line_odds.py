@@ -24,6 +24,7 @@ from sklearn.linear_model import LogisticRegression
 from sklearn.preprocessing import StandardScaler
 
 sys.path.insert(0, "tests/tools")
+import deffile  # noqa: E402
 import goldsets  # noqa: E402
 import leftout  # noqa: E402
 import loader  # noqa: E402
@@ -124,28 +125,19 @@ def write_table(weights):
     logodds.write_table(TABLE, "words", sorted(rows))
 
 
-def numbers(ways):
-    return ", ".join(f"{weight + 0.0:5.2f}" for weight in ways)
-
-
 def beside_rows(weights):
     """The rows of lineodds.def that have no condition: what was seen too rarely has none."""
     rows = []
     for fact, ways in weights.items():
         kind, _, name = fact.partition(" ")
         if kind in KINDS and any(ways):
-            rows.append((KINDS.index(kind), f"{kind}({name}, {numbers(ways)})\n"))
+            rows.append((KINDS.index(kind), f"{kind}({name}, {deffile.numbers(ways)})\n"))
     return [row for _, row in sorted(rows)]
 
 
 def write_def(weights):
     with open(WEIGHTS, encoding="utf-8") as file:
-        lines = [line for line in file if not line.startswith(tuple(f"{kind}(" for kind in KINDS))]
-
-    def filled(match):
-        name = match.group(1)
-        return f"FACT({name + ',':14} {numbers(weights.get(name, (0, 0, 0)))},"
-    lines = [re.sub(r"^FACT\((\w+),(?: *-?[\d.]+,){3}", filled, line) for line in lines]
+        lines = [deffile.filled(line, "FACT", weights, 14) for line in file if not line.startswith(tuple(f"{kind}(" for kind in KINDS))]
     end = lines.index("#undef FACT\n")
     with open(WEIGHTS, "w", encoding="utf-8") as file:
         file.writelines(lines[:end] + beside_rows(weights) + lines[end:])

@@ -14,11 +14,11 @@ SPDX-License-Identifier: MIT
 """
 import collections
 import json
-import re
 import subprocess
 import sys
 
 sys.path.insert(0, "tests/tools")
+import deffile  # noqa: E402
 import goldsets  # noqa: E402
 import leftout  # noqa: E402
 import loader  # noqa: E402
@@ -109,18 +109,13 @@ def beside_rows(weights):
     for fact, pair in weights.items():
         kind, _, name = fact.partition(" ")
         if kind in KINDS and any(pair):
-            rows.append((KINDS.index(kind), f"{kind}({name}, {pair[0] + 0.0:.2f}, {pair[1] + 0.0:.2f})\n"))
+            rows.append((KINDS.index(kind), f"{kind}({name}, {deffile.numbers(pair, 0)})\n"))
     return [row for _, row in sorted(rows)]
 
 
 def write_def(weights):
     with open(WEIGHTS, encoding="utf-8") as file:
-        lines = [line for line in file if not line.startswith(tuple(f"{kind}(" for kind in KINDS))]
-
-    def filled(match):
-        name = match.group(1)
-        return "TOLD({:11} {:5.2f}, {:5.2f},".format(name + ",", *(weight + 0.0 for weight in weights.get(name, (0, 0))))
-    lines = [re.sub(r"^TOLD\((\w+), *-?[\d.]+, +-?[\d.]+,", filled, line) for line in lines]
+        lines = [deffile.filled(line, "TOLD", weights, 11) for line in file if not line.startswith(tuple(f"{kind}(" for kind in KINDS))]
     end = lines.index("#undef TOLD\n")
     with open(WEIGHTS, "w", encoding="utf-8") as file:
         file.writelines(lines[:end] + beside_rows(weights) + lines[end:])

@@ -17,7 +17,6 @@ import collections
 import glob
 import json
 import os
-import re
 import sys
 import tempfile
 import zlib
@@ -27,6 +26,7 @@ from sklearn.feature_extraction import DictVectorizer
 from sklearn.linear_model import LogisticRegression
 
 sys.path.insert(0, "tests/tools")
+import deffile  # noqa: E402
 import goldsets  # noqa: E402
 import turn_words  # noqa: E402
 import units  # noqa: E402
@@ -139,11 +139,6 @@ def stacked(talks):
     return [found[talk] for talk in talks]
 
 
-def names_of():
-    with open(WEIGHTS, encoding="utf-8") as file:
-        return re.findall(r"^TALKED\((\w+),", file.read(), re.M)
-
-
 def test(talks, names):
     right, lost = 0, 0
     for fold in sorted({talk.fold for talk in talks}):
@@ -165,21 +160,13 @@ def write_words(words):
         file.writelines(lines)
 
 
-def write_weights(weights):
-    of = dict(zip(weights.names, weights.weights))
-    with open(WEIGHTS, encoding="utf-8") as file:
-        text = file.read()
-    with open(WEIGHTS, "w", encoding="utf-8") as file:
-        file.write(re.sub(r"^TALKED\((\w+), *[-\d.]+,", lambda match: f"TALKED({match[1] + ',':12} {of[match[1]] + 0.0:6.2f},", text,
-                          flags=re.M))
-
-
 def main():
-    talks, names = read(*sys.argv[-2:]), names_of()
+    talks, names = read(*sys.argv[-2:]), deffile.names_of(WEIGHTS, "TALKED")
     if sys.argv[1] == "--test":
         test(talks, names)
         return
-    write_weights(Weights(names, talks, stacked(talks)))
+    weights = Weights(names, talks, stacked(talks))
+    deffile.fill(WEIGHTS, "TALKED", dict(zip(names, zip(weights.weights))), 12, 6)
     write_words(Words(talks))
 
 

@@ -30,6 +30,7 @@ from sklearn.linear_model import LogisticRegression
 
 sys.path.insert(0, "tests/split")
 sys.path.insert(0, "tests/tools")
+import deffile  # noqa: E402
 import goldsets  # noqa: E402
 import test_shares  # noqa: E402
 
@@ -365,11 +366,6 @@ def print_weights(all_, names, products):
         print(f"{name:30} {new:6.2f} {back:6.2f}", file=sys.stderr)
 
 
-def kinds_of(macro, path):
-    with open(path, encoding="utf-8") as file:
-        return re.findall(rf"^{macro}\((\w+),", file.read(), re.M)
-
-
 def products_of(path):
     with open(path, encoding="utf-8") as file:
         return re.findall(r"^BOTH(?:_ITS)?\((AT|OF), (\w+), (AT|OF), (\w+),", file.read(), re.M)
@@ -377,8 +373,8 @@ def products_of(path):
 
 def main():
     program = sys.argv[-1]
-    names = kinds_of("EVIDENCE", "src/split/border.def")
-    moves = kinds_of("MOVE", "src/split/move.def")
+    names = deffile.names_of("src/split/border.def", "EVIDENCE")
+    moves = deffile.names_of("src/split/move.def", "MOVE")
     products = products_of("src/split/both.def")
     all_ = Sentences(read_talks(program), names)
     if sys.argv[1] == "--test":

@@ -153,7 +153,7 @@ strip	strip	cuts prep		verb2
 
 # --- mixing ---------------------------------------------------------------------------------------------------
 @marks mixes
-mix	mix		mix in | mix up | mix together | mix through
+mix	mix		mix well | mix in | mix up | mix together | mix through
 stir	stir		keep it moving | keep them moving | keep that moving | keep everything moving | stir in | stir together | stir up | stir through | stir around	verb2
 keep stirring	stir		keep mixing	verb:keeps,keeping,kept,kept
 keep whisking	whisk			verb:keeps,keeping,kept,kept

@@ -1307,7 +1307,7 @@ chocolate sauce
 invert sugar
 # The same, but neither sweet nor savory by itself.
 @marks uncounted
-sugar			granulated sugar | white sugar | regular sugar | cane sugar | white granulated sugar | beet sugar
+sugar			sugars | granulated sugar | white sugar | regular sugar | cane sugar | white granulated sugar | beet sugar
 brown sugar			soft brown sugar
 light brown sugar			light muscovado sugar | soft light brown sugar | light muscovado | light soft brown sugar | golden brown sugar
 dark brown sugar			dark muscovado sugar | soft dark brown sugar | muscovado sugar | muscovado | dark soft brown sugar | dark muscovado
@@ -2415,7 +2415,7 @@ water
 ice
 @marks
 bread		prep
-cream		mixes prep
+cream		mixes prep	cream together | cream up
 
 # --- second readings: names of foods that are also names of dishes and of their parts ---
 @tag SIZE

@@ -29,7 +29,7 @@ splash	splash	vague
 drizzle	drizzle	vague
 knob	knob	vague	nub | lump | nugget
 # Spoons and glasses of no set size: the cook is asked which.
-scoop	scoop		scoopful
+scoop	scoop		scoopful | spoonful
 ladleful	scoop	vague	ladle
 mugful	cup	vague approx	glassful | teacupful | teacup | coffee cup
 @forms none

@@ -3,6 +3,7 @@
 #include "match/capture.h"
 
 #include "match/groups.h"
+#include "match/reading.h"
 
 struct span match_slot(const struct match *match, enum slot slot)
 {
@@ -108,30 +109,6 @@ static bool give_numbers(const struct rule *rule, const struct values *slots, st
     match->low = low.low;
     match->high = high.high;
     return true;
-}
-
-/* Whether the words of `t`'s slot can be read as the rule wants. */
-static bool can_retag(const struct recording *r, const struct match *match)
-{
-    struct span word = match_slot(match, SLOT_word);
-    return !span_is_empty(word) && entry_as(r->words.at[word.last].readings, match->rule->retag);
-}
-
-/* "This one's barley": the word is looked up without its ending (src/words/entry.c), and has it. */
-static bool is_owner(const struct recording *r, const struct match *match)
-{
-    const struct word *w = &r->words.at[match_slot(match, SLOT_word).last];
-    const struct entry *e = w->entry;
-    return e && w->key.length > entry_words(e).length && e->words_count == 1;
-}
-
-/* Whether a comma stands among these words or behind them. */
-static bool has_comma(const struct recording *r, struct span words)
-{
-    for (size_t i = words.first; i < words.last; i++)
-        if (r->words.at[i].after == AFTER_COMMA)
-            return true;
-    return false;
 }
 
 /* Below this a bare number is no temperature of a kitchen: no oven, no oil, no roast. */
@@ -260,8 +237,7 @@ bool capture(const struct recording *r, const struct subject *s, const struct ru
         values[i] = (struct values){s->low[group[1] - 1], s->high[group[1] - 1]};
     }
     if (rule->kind == RULE_retag)
-        return can_retag(r, match) && (!text_is(rule->option, "owner") || is_owner(r, match))
-               && !(text_is(rule->option, "tight") && has_comma(r, match->words));
+        return can_retag(r, match);
     if (!parts_are_small(rule, values) || (rule->kind == RULE_number && !is_joined(r, match)))
         return false;
     if (text_is(rule->option, "tight") && has_comma(r, match->words))

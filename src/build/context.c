@@ -234,9 +234,22 @@ static struct text look_up(const struct builder *b, struct text said, size_t ver
     return said;
 }
 
+/* "Return it to the oven and bake it": another verb, behind chunk `verb`, says it itself. */
+static bool is_said_later(const struct builder *b, struct text action, size_t verb)
+{
+    for (size_t i = verb == NOWHERE ? verb : verb + 1; i < b->chunks.count; i++)
+        if (b->chunks.at[i].tag == TAG_ACTION && b->chunks.at[i].entry
+            && !(b->chunks.at[i].scope & SCOPE_UNTIL)
+            && text_equal(entry_value(b->chunks.at[i].entry), action))
+            return true;
+    return false;
+}
+
 struct text action_in_context(const struct builder *b, struct text said, size_t verb)
 {
     struct text means = look_up(b, said, verb);
     /* What is put in the fridge in a marinade is marinated. */
-    return text_equal(means, said) ? said : look_up(b, means, verb);
+    if (text_equal(means, said) || is_said_later(b, means, verb))
+        return said;
+    return look_up(b, means, verb);
 }

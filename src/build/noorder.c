@@ -32,6 +32,14 @@ bool has_object_inside(const struct builder *b, size_t i)
     return false;
 }
 
+/* "Cream butter and sugar": a bare food, of what mixes. */
+static bool mixes_food(const struct builder *b, size_t i)
+{
+    const struct chunk *c = &b->chunks.at[i];
+    return chunk_marks(c) & MARK_OF(mixes) && chunk_tag(&b->chunks, i + 1) == TAG_LINE
+           && b->r->words.at[c->last].after < AFTER_COMMA;
+}
+
 bool is_quality(const struct builder *b, size_t i, unsigned char before)
 {
     const struct chunk *c = &b->chunks.at[i];
@@ -45,7 +53,7 @@ bool is_quality(const struct builder *b, size_t i, unsigned char before)
     bool quality = c->first == c->last
                    && (has_reading(b, c, TAG_STATE) || has_reading(b, c, TAG_FOOD)
                        || has_reading(b, c, TAG_OTHER)); /* "skin side up" */
-    return quality && !told && !has_object(b, i);
+    return quality && !told && !has_object(b, i) && !mixes_food(b, i);
 }
 
 bool is_participle(const struct builder *b, size_t i)
@@ -174,5 +182,20 @@ bool gives_reason(const struct builder *b, size_t i)
         if (c->tag == TAG_AND || c->tag == TAG_SO)
             return false;
     }
+    return false;
+}
+
+/* Words between a tool and the verb that takes it up, at most. */
+#define TOOL_CHUNKS 8
+
+bool is_with_tool(const struct builder *b, size_t i)
+{
+    unsigned char object = chunk_tag(&b->chunks, i + 1);
+    if (i < 3 || b->chunks.at[i - 1].tag != TAG_TO || b->chunks.at[i - 2].tag != TAG_TOOL
+        || (object != TAG_LINE && object != TAG_PART && !has_object(b, i)))
+        return false;
+    for (size_t n = i - 2; n-- > 0 && i - n <= TOOL_CHUNKS;)
+        if (b->chunks.at[n].tag == TAG_ACTION || b->chunks.at[n].tag == TAG_DOING)
+            return is_step_word(b, &b->chunks.at[n], "tools");
     return false;
 }

@@ -33,6 +33,8 @@ bool is_cooks_own(const struct builder *b, size_t i);
 bool is_perceived(const struct builder *b, size_t i);
 /* "Or it'll stick", "so they set": what would happen, or what for. */
 bool is_consequence(const struct builder *b, size_t i);
+/* "Use a fork to press it down": what the tool is taken for is what is done. */
+bool is_with_tool(const struct builder *b, size_t i);
 /* "because it would take the roof off your mouth": why, not what to do. A comma or "and" ends it.
  */
 bool gives_reason(const struct builder *b, size_t i);

@@ -62,7 +62,7 @@ static void ask(const struct builder *b, size_t i, struct asked *q)
     q->third = is_third_person(c->entry);
     if (is_hedged(q))
         q->before = q->lead->tag;
-    else if (is_how(q) || is_what_to_do(q) || is_job(q))
+    else if (is_how(q) || is_what_to_do(q) || is_job(q) || is_with_tool(b, i))
         q->before = TAG_SO;
 }
 

@@ -75,3 +75,15 @@ bool say_added(struct writer *w, size_t *rest, size_t end)
     *rest = food;
     return true;
 }
+
+bool is_lead_place(const struct writer *w, size_t begin, size_t i)
+{
+    const struct chunk *at = w->b->chunks.at;
+    if (at[i].tag != TAG_VESSEL)
+        return false;
+    while (i > begin
+           && (at[i - 1].tag == TAG_ARTICLE || at[i - 1].tag == TAG_THE || at[i - 1].tag == TAG_SIZE
+               || at[i - 1].tag == TAG_STATE || at[i - 1].tag == TAG_DONE))
+        i--;
+    return i > begin && at[i - 1].tag == TAG_INTO;
+}

@@ -16,5 +16,7 @@ bool is_whole(const struct writer *w, const struct chunk *c, size_t head);
 /* Leads to the foods that follow, if any: "remove from the heat, and add | the basil". `*rest`
  * becomes their first chunk. */
 bool say_added(struct writer *w, size_t *rest, size_t end);
+/* "In a big bowl | cream the butter": the vessel of chunk `i` is where it is done. */
+bool is_lead_place(const struct writer *w, size_t begin, size_t i);
 
 #endif

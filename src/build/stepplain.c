@@ -53,9 +53,11 @@ static void say_foods(struct writer *w)
 bool is_enough(const struct writer *w, struct text action)
 {
     uint64_t marks = action_marks(w, action);
-    const uint64_t wants = MARK_OF(puts) | MARK_OF(takes) | MARK_OF(seasons) | MARK_OF(serves)
-                           | MARK_OF(idle) | MARK_OF(light);
-    return marks & MARK_OF(prep) || !(marks & wants);
+    const uint64_t weak = MARK_OF(idle) | MARK_OF(light);
+    const uint64_t wants = MARK_OF(puts) | MARK_OF(takes) | MARK_OF(seasons) | MARK_OF(serves);
+    if (marks & MARK_OF(waits) && !(marks & weak))
+        return true; /* "set aside" */
+    return marks & MARK_OF(prep) || !(marks & (wants | weak));
 }
 
 /* "Put" is "add" where nothing tells whereto. */
@@ -120,6 +122,12 @@ static struct text turned_of(const struct writer *w, size_t verb)
     return e ? step_text(w->b->k, "turned", entry_words(e)) : TEXT_EMPTY;
 }
 
+/* "Spoon into the cases": a place is enough, as what is there goes into it. */
+static bool names_place(const struct writer *w, size_t from, size_t to)
+{
+    return from < to && w->b->chunks.at[from].tag == TAG_INTO && names_object(w, from + 1, to);
+}
+
 /* The verb of chunk `verb` and the words behind it up to `to`; false when that says nothing. */
 static bool say_verb_words(struct writer *w, size_t verb, struct text action, size_t to)
 {
@@ -140,6 +148,7 @@ static bool say_verb_words(struct writer *w, size_t verb, struct text action, si
     else
         prose_word(&w->p, plain_verb(w, action), false);
     bool object = is_pronoun(w, from, to) || names_object(w, from, to) || from > verb + 1
+                  || names_place(w, from, to)
                   || (from < to && is_step_word(w->b, &w->b->chunks.at[from], "many"));
     if (is_pronoun(w, from, to))
         from += name_pronoun(w, verb, from, to);

@@ -13,7 +13,7 @@ static size_t subject_before(const struct writer *w, size_t begin, size_t verb)
                     || (verb > begin + 1 && is_let(w->b, &w->b->chunks.at[verb - 2])));
     bool thing = before == TAG_LINE || before == TAG_PART || before == TAG_IT || before == TAG_DISH
                  || before == TAG_VESSEL || before == TAG_REST || that;
-    if (!thing || v->tag != TAG_ACTION
+    if (!thing || v->tag != TAG_ACTION || is_lead_place(w, begin, verb - 1)
         || w->b->r->words.at[w->b->chunks.at[verb - 1].last].after == AFTER_COMMA)
         return verb;
     size_t i = verb;

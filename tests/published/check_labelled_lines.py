@@ -114,9 +114,23 @@ def by_line(steps):
     return found
 
 
-def count_actions(labels, steps, count):
-    key = lambda action: score.action_key(action.lower().split()[0])  # noqa: E731
-    want, have = (collections.Counter(map(key, actions)) for actions in (labels, [a for step in steps for a in step["actions"]]))
+def base(verb):
+    """The verb of "stirring", "turning"; what has no such verb in score's rows stays as it is."""
+    stem = verb.removesuffix("ing")
+    shapes = [verb] if stem == verb else [stem, stem + "e", stem[:-1]]
+    known = {*score.action_rows(), *score.LONE_ACTIONS}
+    return next((shape for shape in shapes if shape in known), verb)
+
+
+def label_key(label, text):
+    """Of "reduce heat" only "reduce" is labelled."""
+    heat = label == "reduce" and re.search(r"\breduce (the )?heat\b", text.lower())
+    return score.action_key("reduce heat" if heat else base(label.split()[0]))
+
+
+def count_actions(labels, text, steps, count):
+    want = collections.Counter(label_key(label.lower(), text) for label in labels)
+    have = collections.Counter(score.action_key(a.split()[0]) for step in steps for a in step["actions"])
     count["action", "wanted"] += sum(want.values())
     count["action", "given"] += sum(have.values())
     count["action", "right"] += sum((want & have).values())
@@ -138,7 +152,7 @@ def check_steps(program, folder, count):
     for (recipe, rows), dishes in zip(recipes.items(), extract(program, talks)):
         steps = by_line([step for dish in dishes for step in dish["steps"]])
         for n, row in enumerate(rows):
-            count_actions(several(row["action"]), steps[n], count)
+            count_actions(several(row["action"]), row["text"], steps[n], count)
             given = [time[end] for step in steps[n] for time in step["durations"] for end in ("min", "max")]
             count_numbers("duration", times[recipe, row["line"], False], given, count)
             heats = [heat["value"] for step in steps[n] for heat in step["temperatures"]]

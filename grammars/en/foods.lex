@@ -1024,7 +1024,7 @@ seafood		uncounted generic	mixed seafood | seafood mix | shellfish | fruits de m
 # --- flour, grain, starch ---
 @forms none
 @marks uncounted flour
-flour			all purpose flour | plain flour | ap flour | white flour | unbleached flour | unbleached all purpose flour | plain white flour | wheat flour | 00 flour | double zero flour | tipo 00 flour | a p flour | regular flour | tipo 00 | tipo 0
+flour			all purpose flour | all purpose | plain flour | ap flour | white flour | unbleached flour | unbleached all purpose flour | plain white flour | wheat flour | 00 flour | double zero flour | tipo 00 flour | a p flour | regular flour | tipo 00 | tipo 0
 bread flour			strong flour | strong white flour | strong white bread flour | strong bread flour | white bread flour | high gluten flour | baker's flour
 maida	all-purpose flour
 self raising flour	self-rising flour		self rising flour | self raising | self rising

@@ -28,7 +28,7 @@ static bool is_cut_off(const struct writer *w, size_t i, size_t end)
     size_t n = i + 1;
     while (n < end
            && (w->b->chunks.at[n].tag == TAG_SIZE || w->b->chunks.at[n].tag == TAG_STATE
-               || w->b->chunks.at[n].tag == TAG_FULLNESS))
+               || w->b->chunks.at[n].tag == TAG_FULLNESS || w->b->chunks.at[n].tag == TAG_MANNER))
         n++;
     return n == end || NO_NOUN[w->b->chunks.at[n].tag];
 }

@@ -163,13 +163,23 @@ static bool is_told_alone(const struct builder *b, size_t index)
                || c->at[index + 1].tag == TAG_SO || c->at[index + 1].tag == TAG_WILL);
 }
 
+/* "This has been sitting for about fourteen hours" */
+static bool has_been_doing(const struct builder *b, size_t index)
+{
+    const struct chunks *c = &b->chunks;
+    for (size_t i = index; i-- > 1 && index - i <= BEEN_CHUNKS;)
+        if (c->at[i].tag == TAG_DOING)
+            return is_step_word(b, &c->at[i - 1], "been");
+    return false;
+}
+
 /* "Right, that's forty-two minutes": a time that the dish has already, when it is over. */
 bool is_over(const struct builder *b, size_t index, double min, double max)
 {
     const struct chunks *c = &b->chunks;
     bool told = index && c->at[index - 1].tag == TAG_THERE
                 && (index == 1 || c->at[index - 2].tag == TAG_SO);
-    return (told || is_told_alone(b, index)) && has_time(b, min, max);
+    return (told || is_told_alone(b, index) || has_been_doing(b, index)) && has_time(b, min, max);
 }
 
 /* How far a word may be from the time of which it says that it was. */

@@ -224,10 +224,14 @@ static size_t instead_end(const struct recording *r, const struct sentence *s,
     for (size_t i = from; m->words.first == s->first && i < last; i++)
         if (r->words.at[i].after == AFTER_COMMA && is_base_verb(r, s, next_word(r, s, i)))
             return i;
-    for (size_t i = from + 1; !r->punctuated && i < last; i++)
-        if ((word_tag(r, s, i + 1) == TAG_SO || word_tag(r, s, i + 1) == TAG_AND)
-            && line_begins(r, s, next_word(r, s, i + 1)))
-            return i;
+    for (size_t i = from + 1; !r->punctuated && i < last; i++) {
+        unsigned char next = word_tag(r, s, i + 1);
+        bool joined = next == TAG_SO || next == TAG_AND;
+        bool counts = next == TAG_ONES || next == TAG_NUMBER || next == TAG_FRACTION;
+        if ((joined && line_begins(r, s, next_word(r, s, i + 1)))
+            || (counts && has_food(r, from, i) && line_begins(r, s, i + 1)))
+            return i; /* "you can use lard, if you like | two teaspoons of salt" */
+    }
     return last;
 }
 

@@ -63,7 +63,7 @@ static bool is_told_of(const struct builder *b, size_t index, const struct entry
 /* "The butter", of which no amount is said, nor more than one. */
 static bool is_the_one(const struct builder *b, const struct chunk *c)
 {
-    const struct entry *food = entry_at(b->r, match_slot(c->match, SLOT_food));
+    const struct entry *food = match_entry(b->r, c->match, SLOT_food);
     return c->match->rule->kind != RULE_line && b->r->words.at[c->first].tag == TAG_THE && food
            && !(food->marks & MARK_OF(plural)) && c->last == c->first + food->words_count;
 }

@@ -43,7 +43,7 @@ void carry_same(const struct builder *b, const struct chunk *c, struct said_amou
     const struct match *m =
         said->vague ? chunk_match(b->r, b->sentence, match_slot(c->match, SLOT_amount), RULE_vague)
                     : NULL;
-    const struct entry *unit = m ? entry_at(b->r, match_slot(m, SLOT_unit)) : NULL;
+    const struct entry *unit = match_entry(b->r, m, SLOT_unit);
     if (!before || !before->amount.known || !unit || !(unit->marks & MARK_OF(again)))
         return;
     said->amount = before->amount;
@@ -81,7 +81,7 @@ bool drops_units(const struct recording *r)
     size_t dropped = 0;
     struct matches lines = matches_all(r, KIND_OF(line));
     for (const struct match *m; (m = matches_next(&lines));)
-        dropped += lacks_unit(r, m, entry_at(r, match_slot(m, SLOT_food)));
+        dropped += lacks_unit(r, m, match_entry(r, m, SLOT_food));
     return dropped >= DROPPED_UNITS;
 }
 

@@ -2,6 +2,7 @@
  * SPDX-License-Identifier: MIT */
 #include "build/chunk.h"
 
+#include "match/capture.h"
 #include "match/matches.h"
 
 unsigned char chunk_tag(const struct chunks *c, size_t i)
@@ -12,6 +13,11 @@ unsigned char chunk_tag(const struct chunks *c, size_t i)
 uint64_t chunk_marks(const struct chunk *c)
 {
     return c->entry ? c->entry->marks : 0;
+}
+
+const struct entry *chunk_food(const struct recording *r, const struct chunk *c)
+{
+    return c && c->tag == TAG_LINE ? match_entry(r, c->match, SLOT_food) : NULL;
 }
 
 static size_t entry_last(const struct recording *r, const struct sentence *s, size_t i)

@@ -29,6 +29,8 @@ void chunks_make(struct chunks *c, const struct recording *r, const struct sente
 const struct match *chunk_match(const struct recording *r, const struct sentence *s,
                                 struct span words, enum rule_kind kind);
 uint64_t chunk_marks(const struct chunk *c);
+/* The food of a line's chunk; NULL where it names none, of any other chunk and of none (NULL). */
+const struct entry *chunk_food(const struct recording *r, const struct chunk *c);
 /* The tag of chunk `i`; behind the last one TAG_SO, as before what comes next. */
 unsigned char chunk_tag(const struct chunks *c, size_t i);
 

@@ -115,7 +115,7 @@ bool is_poured(const struct builder *b)
 {
     size_t line = find_done(b, TAG_LINE);
     const struct match *m = line == NOWHERE ? NULL : b->chunks.at[line].match;
-    const struct entry *food = m ? entry_at(b->r, match_slot(m, SLOT_food)) : NULL;
+    const struct entry *food = match_entry(b->r, m, SLOT_food);
     bool little = line != NOWHERE && says_vague(b, &b->chunks.at[line]); /* "a bit of milk" */
     return food && !little && !(food->marks & MARK_OF(produce))          /* nor "tomatoes on top" */
            && step_words_list(b->k, "liquid", text_last_word(entry_value(food)));

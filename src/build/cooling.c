@@ -21,7 +21,7 @@ static bool is_cold_water(const struct builder *b, size_t i)
     const struct chunk *c = &b->chunks.at[i];
     if (c->tag != TAG_LINE || !c->match || c->match->rule->kind != RULE_mention || !is_done(c))
         return false;
-    const struct entry *food = entry_at(b->r, match_slot(c->match, SLOT_food));
+    const struct entry *food = match_entry(b->r, c->match, SLOT_food);
     return food && food->marks & MARK_OF(water) && says_word(b, c, "iced");
 }
 

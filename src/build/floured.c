@@ -31,7 +31,7 @@ bool is_on_board(const struct builder *b, size_t i)
     if (c->tag != TAG_LINE || !c->match || (next != TAG_INTO && next != TAG_BESIDE)
         || b->r->words.at[c->last].after >= AFTER_COMMA || !is_vague(b, c))
         return false;
-    const struct entry *food = entry_at(b->r, match_slot(c->match, SLOT_food));
+    const struct entry *food = match_entry(b->r, c->match, SLOT_food);
     for (size_t n = i + 1; food && food->marks & MARK_OF(flour) && n < b->chunks.count; n++) {
         if (is_step_word(b, &b->chunks.at[n], "floured"))
             return !is_measured(b, n);

@@ -76,7 +76,7 @@ static const struct entry *joined_food(struct builder *b, struct span food,
 /* "Damson" + "jam": what is made of the first food, which nobody names by itself behind another. */
 static const struct entry *product(const struct builder *b, const struct chunk *next)
 {
-    const struct entry *e = entry_at(b->r, match_slot(next->match, SLOT_food));
+    const struct entry *e = match_entry(b->r, next->match, SLOT_food);
     return e && next->match->rule->kind != RULE_line
                    && step_words_list(b->k, "products", entry_value(e))
                ? e

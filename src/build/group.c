@@ -18,9 +18,9 @@ static bool makes(const struct builder *b, const struct entry *verb)
 /* The part that a rule's words name. */
 static const struct entry *part_named(const struct builder *b, const struct match *m)
 {
-    const struct entry *verb = entry_at(b->r, match_slot(m, SLOT_action));
+    const struct entry *verb = match_entry(b->r, m, SLOT_action);
     return verb && !makes(b, verb) ? NULL /* "pour the sauce" */
-                                   : entry_at(b->r, match_slot(m, SLOT_part));
+                                   : match_entry(b->r, m, SLOT_part);
 }
 
 /* "Gravy", "the syrup": a food without amount that is a part by another reading; NULL for others.

@@ -63,7 +63,7 @@ static bool says_oven(const struct recording *r, size_t word)
 static void count_temperature(const struct recording *r, const struct match *m, struct scales *said,
                               struct scales *hinted)
 {
-    const struct entry *scale = entry_at(r, match_slot(m, SLOT_scale));
+    const struct entry *scale = match_entry(r, m, SLOT_scale);
     if (!ratio_finite(m->low))
         return;
     bool high = ratio_compare(m->low, RATIO(OVEN_F_LEAST)) >= 0;
@@ -81,7 +81,7 @@ static void count_temperature(const struct recording *r, const struct match *m, 
 static void count_unit(const struct recording *r, const struct table *units, const struct match *m,
                        struct scales *hinted)
 {
-    const struct entry *unit = entry_at(r, match_slot(m, SLOT_unit));
+    const struct entry *unit = match_entry(r, m, SLOT_unit);
     size_t row = units && unit ? table_find(units, entry_value(unit)) : 0;
     if (!units || !unit || row >= units->rows)
         return;
@@ -126,7 +126,7 @@ static bool is_multiple_of_twenty_five(struct ratio value)
 
 bool has_scale(const struct builder *b, const struct chunk *c)
 {
-    return entry_at(b->r, match_slot(c->match, SLOT_scale));
+    return match_entry(b->r, c->match, SLOT_scale);
 }
 
 /* "Two hundred, that's four hundred Fahrenheit": the scale in which the number is a heat that the
@@ -137,7 +137,7 @@ static char scale_beside(const struct builder *b, double value)
         const struct chunk *c = &b->chunks.at[i];
         if (c->tag != TAG_HEATED || !c->match || !ratio_finite(c->match->low))
             continue;
-        const struct entry *scale = entry_at(b->r, match_slot(c->match, SLOT_scale));
+        const struct entry *scale = match_entry(b->r, c->match, SLOT_scale);
         double other = ratio_double(c->match->low);
         if (is_celsius(scale) && fabs(other * 1.8 + 32 - value) <= SAME_HEAT_F)
             return 'F';
@@ -228,7 +228,7 @@ bool read_temperature(const struct builder *b, const struct chunk *c, struct tem
 {
     const struct match *m = c->match;
     struct span number = match_slot(m, SLOT_number);
-    const struct entry *scale = entry_at(b->r, match_slot(m, SLOT_scale));
+    const struct entry *scale = match_entry(b->r, m, SLOT_scale);
     bool bare = text_is(m->rule->option, "bare"), clock = text_is(m->rule->option, "clock");
     *out = (struct temperature){.value = m->low, .at = b->r->words.at[c->first].start};
     out->words = (struct span){c->first, c->last};

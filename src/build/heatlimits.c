@@ -25,7 +25,7 @@ static bool counts_celsius(const struct builder *b, const struct entry *scale)
 
 bool may_have_heat(const struct builder *b, const struct chunk *c, struct text thing)
 {
-    const struct entry *scale = entry_at(b->r, match_slot(c->match, SLOT_scale));
+    const struct entry *scale = match_entry(b->r, c->match, SLOT_scale);
     double value = ratio_double(c->match->low);
     bool celsius = counts_celsius(b, scale);
     if (text_is(thing, "water"))

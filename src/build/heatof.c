@@ -70,7 +70,7 @@ static struct text thing_of(const struct builder *b, const struct entry *e, size
 /* What chunk `k` may be the heat of. */
 static struct text thing_at(const struct builder *b, const struct chunk *k, size_t *away)
 {
-    const struct entry *e = k->match ? entry_at(b->r, match_slot(k->match, SLOT_food)) : k->entry;
+    const struct entry *e = k->match ? match_entry(b->r, k->match, SLOT_food) : k->entry;
     return e ? thing_of(b, e, away) : TEXT_EMPTY;
 }
 
@@ -234,7 +234,7 @@ static bool is_beside_oven(const struct builder *b, const struct chunk *c)
             other--;
     if (other < begin || other >= end || other->tag != TAG_HEATED || !other->match)
         return false;
-    const struct entry *scale = entry_at(b->r, match_slot(other->match, SLOT_scale));
+    const struct entry *scale = match_entry(b->r, other->match, SLOT_scale);
     return scale && ratio_double(c->match->low) >= OVEN_LEAST;
 }
 

@@ -78,9 +78,7 @@ static bool is_for_a_thing(const struct builder *b, size_t index)
 static bool is_for_water(const struct builder *b, size_t index)
 {
     const struct chunk *next = index + 1 < b->chunks.count ? &b->chunks.at[index + 1] : NULL;
-    const struct entry *food = next && next->tag == TAG_LINE && next->match
-                                   ? entry_at(b->r, match_slot(next->match, SLOT_food))
-                                   : NULL;
+    const struct entry *food = chunk_food(b->r, next);
     return food && food->marks & MARK_OF(water);
 }
 

@@ -44,14 +44,14 @@ size_t find_pan_heat(const struct builder *b)
 
 static bool is_fat(const struct builder *b, const struct chunk *c)
 {
-    const struct entry *food = entry_at(b->r, match_slot(c->match, SLOT_food));
+    const struct entry *food = match_entry(b->r, c->match, SLOT_food);
     return food && food->marks & MARK_OF(fat);
 }
 
 /* Butter goes into many things; oil that comes first is for frying. */
 static bool is_oil(const struct builder *b, const struct chunk *c)
 {
-    const struct entry *food = entry_at(b->r, match_slot(c->match, SLOT_food));
+    const struct entry *food = match_entry(b->r, c->match, SLOT_food);
     return food && food->marks & MARK_OF(fat) && !(food->marks & MARK_OF(dairy));
 }
 

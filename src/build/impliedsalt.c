@@ -48,8 +48,7 @@ bool is_seasoning(const struct builder *b)
     bool salt = false, alone = true, over = find_done(b, TAG_FINISH) != NOWHERE;
     for (size_t i = 0; i < b->chunks.count; i++) {
         const struct chunk *c = &b->chunks.at[i];
-        const struct entry *food =
-            c->tag == TAG_LINE && c->match ? entry_at(b->r, match_slot(c->match, SLOT_food)) : NULL;
+        const struct entry *food = chunk_food(b->r, c);
         uint64_t marks = food ? food->marks : 0;
         if (food && is_pepper(b, c, food))
             marks |= MARK_OF(salt);

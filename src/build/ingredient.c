@@ -43,7 +43,7 @@ static bool is_compound(const struct builder *b, size_t index)
     const struct chunk *c = &b->chunks.at[index], *next = c + 1;
     if (index + 1 >= b->chunks.count || b->r->words.at[c->last].after >= AFTER_COMMA)
         return false;
-    const struct entry *food = entry_at(b->r, match_slot(c->match, SLOT_food));
+    const struct entry *food = match_entry(b->r, c->match, SLOT_food);
     bool several = food && food->marks & MARK_OF(plural) /* "two avocados, mash those" */
                    && !span_is_empty(match_slot(c->match, SLOT_number));
     if (several || !span_is_empty(match_slot(c->match, SLOT_amount)))
@@ -100,7 +100,7 @@ static void build_its(struct builder *b, const struct chunk *c)
 static bool is_tasted_first(const struct builder *b, size_t index)
 {
     const struct chunk *c = &b->chunks.at[index];
-    const struct entry *food = entry_at(b->r, match_slot(c->match, SLOT_food));
+    const struct entry *food = match_entry(b->r, c->match, SLOT_food);
     for (size_t i = 0; i < index; i++)
         if (b->chunks.at[i].tag == TAG_ACTION && chunk_marks(&b->chunks.at[i]) & MARK_OF(tastes))
             return food && food->marks & (MARK_OF(salt) | MARK_OF(spice));

@@ -9,9 +9,7 @@ static bool is_denied(const struct builder *b, const struct chunk *c, size_t ind
                       const struct ingredient *line)
 {
     const struct chunk *denied = c - 1;
-    const struct entry *food = index > 2 && denied->tag == TAG_LINE && denied->match
-                                   ? entry_at(b->r, match_slot(denied->match, SLOT_food))
-                                   : NULL;
+    const struct entry *food = index > 2 ? chunk_food(b->r, denied) : NULL;
     return food && denied->scope & SCOPE_NEGATED && b->chunks.at[index - 2].tag == TAG_NOT
            && line->words.last == b->chunks.at[index - 3].last
            && text_equal(entry_value(food), line->kind);
@@ -47,7 +45,7 @@ bool corrects_denied(struct builder *b, size_t index)
 {
     const struct chunk *c = &b->chunks.at[index];
     struct ingredient *line = last_line(b);
-    const struct entry *food = entry_at(b->r, match_slot(c->match, SLOT_food));
+    const struct entry *food = match_entry(b->r, c->match, SLOT_food);
     struct said_amount said;
     if (index < 2 || !(c->scope & SCOPE_NEGATED) || !line || !food || !line->entry
         || b->chunks.at[index - 1].tag != TAG_NOT

@@ -148,7 +148,7 @@ static bool is_rough(const struct builder *b, struct text unit)
 bool weighs_one(const struct builder *b, const struct chunk *c, size_t index,
                 const struct ingredient *line, const struct said_amount *said)
 {
-    const struct entry *unit = entry_at(b->r, match_slot(c->match, SLOT_unit));
+    const struct entry *unit = match_entry(b->r, c->match, SLOT_unit);
     size_t i = index;
     while (i > 0
            && (leads_to_size(b->chunks.at[i - 1].tag) || b->chunks.at[i - 1].tag == TAG_OTHER))

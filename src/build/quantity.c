@@ -63,7 +63,7 @@ static void set_amount(struct amount *a, struct ratio low, struct ratio high, st
 void read_amount(const struct recording *r, const struct sentence *s, const struct match *m,
                  struct said_amount *out)
 {
-    const struct entry *unit = entry_at(r, match_slot(m, SLOT_unit));
+    const struct entry *unit = match_entry(r, m, SLOT_unit);
     struct ratio low = m->low, high = m->high;
     *out = (struct said_amount){0};
     if (m->rule->kind == RULE_vague) {
@@ -75,7 +75,7 @@ void read_amount(const struct recording *r, const struct sentence *s, const stru
     set_amount(&out->amount, low, high, unit && !out->unsized ? entry_value(unit) : TEXT_EMPTY);
     out->vague = unit && unit->marks & MARK_OF(vague);
     struct span package = match_slot(m, SLOT_package);
-    const struct entry *packunit = entry_at(r, match_slot(m, SLOT_packunit));
+    const struct entry *packunit = match_entry(r, m, SLOT_packunit);
     if (packunit) {
         number_at(r, s, package, &low, &high);
         set_amount(&out->package, low, high, entry_value(packunit));
@@ -105,8 +105,7 @@ static const struct match *meant_amount(const struct recording *r, const struct 
         m = chunk_match(r, s, second, RULE_vague);
     if (!m || !first || m->rule->kind == RULE_vague || is_of_another(r, first))
         return m ? m : first;
-    const struct entry *a = entry_at(r, match_slot(first, SLOT_unit)),
-                       *b = entry_at(r, match_slot(m, SLOT_unit));
+    const struct entry *a = match_entry(r, first, SLOT_unit), *b = match_entry(r, m, SLOT_unit);
     bool taken_back = (!a && b) || (a && b && text_equal(entry_value(a), entry_value(b)));
     for (size_t i = first->words.last; i < m->words.first; i++)
         taken_back |= r->words.at[i].tag == TAG_SORRY || r->words.at[i].tag == TAG_NOT;
@@ -150,7 +149,7 @@ static void length_amount(const struct recording *r, const struct sentence *s, s
                           struct said_amount *out)
 {
     const struct match *m = chunk_match(r, s, slot, RULE_measure);
-    const struct entry *unit = m ? entry_at(r, match_slot(m, SLOT_unit)) : NULL;
+    const struct entry *unit = match_entry(r, m, SLOT_unit);
     struct ratio low, high;
     if (!unit)
         return;
@@ -161,7 +160,7 @@ static void length_amount(const struct recording *r, const struct sentence *s, s
 /* "Another egg", "one more egg", not "more salt". */
 static bool adds_one(const struct recording *r, const struct match *line)
 {
-    const struct entry *more = entry_at(r, match_slot(line, SLOT_more));
+    const struct entry *more = match_entry(r, line, SLOT_more);
     return more && more->marks & MARK_OF(counts);
 }
 
@@ -182,7 +181,7 @@ void line_amount(const struct recording *r, const struct sentence *s, const stru
             length_amount(r, s, slot, out);
     } else if (!span_is_empty(number)) {
         number_at(r, s, number, &low, &high);
-        const struct entry *unit = entry_at(r, match_slot(line, SLOT_unit));
+        const struct entry *unit = match_entry(r, line, SLOT_unit);
         set_amount(&out->amount, low, high, unit ? entry_value(unit) : TEXT_EMPTY);
     } else if (text_is(line->rule->option, "one") || adds_one(r, line)) {
         set_amount(&out->amount, RATIO(1), RATIO(1), TEXT_EMPTY);

@@ -143,7 +143,7 @@ static bool is_over_all(const struct amount *all, const struct amount *now)
 static bool is_other_sort(const struct builder *b, const struct ingredient *old,
                           const struct match *m)
 {
-    const struct entry *food = entry_at(b->r, match_slot(m, SLOT_food));
+    const struct entry *food = match_entry(b->r, m, SLOT_food);
     return food && food->tag == TAG_FOOD && old->entry && !(old->entry->marks & MARK_OF(generic))
            && !text_equal(entry_value(food), old->kind)
            && !text_equal(entry_words(food), text_last_word(old->food));

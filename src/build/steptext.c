@@ -35,7 +35,7 @@ static void link_foods(struct builder *b, struct step *s, size_t begin, size_t e
                 found = true;
             }
         }
-        const struct entry *food = found ? NULL : entry_at(b->r, match_slot(c->match, SLOT_food));
+        const struct entry *food = found ? NULL : match_entry(b->r, c->match, SLOT_food);
         const struct ingredient *line = food ? find_food(b, food, entry_value(food)) : NULL;
         if (line)
             add_use(b, s, line->id);

@@ -58,8 +58,7 @@ static bool is_seasoning_alone(const struct builder *b)
     size_t foods = 0;
     for (size_t i = 0; i < b->chunks.count; i++) {
         const struct chunk *c = &b->chunks.at[i];
-        const struct entry *food =
-            c->tag == TAG_LINE && c->match ? entry_at(b->r, match_slot(c->match, SLOT_food)) : NULL;
+        const struct entry *food = chunk_food(b->r, c);
         if (food && food->marks & seasonings)
             foods++;
         else if (c->tag != TAG_AND && c->tag != TAG_SO && c->tag != TAG_NOT
@@ -89,8 +88,7 @@ static bool is_next_in(const struct builder *b)
 static bool is_bare_seasoning(const struct builder *b, size_t index)
 {
     const struct chunk *c = &b->chunks.at[index];
-    const struct entry *food =
-        is_mention(c) ? entry_at(b->r, match_slot(c->match, SLOT_food)) : NULL;
+    const struct entry *food = is_mention(c) ? match_entry(b->r, c->match, SLOT_food) : NULL;
     return food && food->marks & (MARK_OF(salt) | MARK_OF(spice));
 }
 
@@ -174,7 +172,7 @@ static bool prepares_it(const struct builder *b, size_t index)
 /* "And sour cream.", "then pesto.", "Carrots, grated.": the next one of what goes in. */
 static bool is_next_food(const struct builder *b, const struct chunk *c, size_t index)
 {
-    const struct entry *food = entry_at(b->r, match_slot(c->match, SLOT_food));
+    const struct entry *food = match_entry(b->r, c->match, SLOT_food);
     bool and = false, after = b->dish->ingredients.count || b->dish->steps.count;
     if (!food || food->marks & HEADED || !after || !begins_sentence(b, index, &and)
         || span_has_tag(b->r, c->match->words, TAG_THE))
@@ -241,7 +239,7 @@ bool goes_in_again(const struct builder *b, size_t index, const struct ingredien
                    const struct said_amount *said)
 {
     const struct chunk *c = &b->chunks.at[index];
-    const struct entry *food = entry_at(b->r, match_slot(c->match, SLOT_food));
+    const struct entry *food = match_entry(b->r, c->match, SLOT_food);
     if (!food || said->amount.known || said->more || !old->amount.known
         || old->words.last >= b->sentence->first || span_has_tag(b->r, c->match->words, TAG_THE))
         return false;
@@ -260,7 +258,7 @@ bool goes_in_again(const struct builder *b, size_t index, const struct ingredien
  * unless it is told why none does ("salt it does not need", "it's salt"). */
 static bool is_salt_or_pepper(const struct builder *b, const struct chunk *c, size_t index)
 {
-    const struct entry *food = entry_at(b->r, match_slot(c->match, SLOT_food));
+    const struct entry *food = match_entry(b->r, c->match, SLOT_food);
     if (!food
         || (!(food->marks & MARK_OF(salt)) && !step_words_list(b->k, "pepper", entry_value(food)))
         || is_the_food(b, c))
@@ -276,7 +274,7 @@ bool is_used_here(const struct builder *b, const struct chunk *c, size_t index,
 {
     if (said->amount.known || said->vague || said->more)
         return true;
-    const struct entry *food = entry_at(b->r, match_slot(c->match, SLOT_food));
+    const struct entry *food = match_entry(b->r, c->match, SLOT_food);
     if (food && food->marks & MARK_OF(water) && !(c->scope & (SCOPE_TASTE | SCOPE_OPTIONAL)))
         return water_goes_in(b, index) == WATER_COVERS;
     if (b->r->punctuated && gives_reason(b, index))

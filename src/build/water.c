@@ -37,7 +37,7 @@ static bool covers(const struct builder *b, size_t index)
 static bool is_wet(const struct builder *b, const struct chunk *c)
 {
     const struct match *m = c->match;
-    const struct entry *unit = m ? entry_at(b->r, match_slot(m, SLOT_unit)) : NULL;
+    const struct entry *unit = match_entry(b->r, m, SLOT_unit);
     return m && c->tag == TAG_AMOUNT && m->rule->kind == RULE_amount && unit
            && unit->tag == TAG_UNIT && !(unit->marks & MARK_OF(weighs));
 }

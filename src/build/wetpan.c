@@ -128,7 +128,6 @@ bool has_fat_behind(const struct builder *b, size_t verb)
     while (chunk_tag(&b->chunks, n) == TAG_THE || chunk_tag(&b->chunks, n) == TAG_STATE)
         n++;
     const struct chunk *line = chunk_tag(&b->chunks, n) == TAG_LINE ? &b->chunks.at[n] : NULL;
-    const struct entry *food =
-        line && line->match ? entry_at(b->r, match_slot(line->match, SLOT_food)) : NULL;
+    const struct entry *food = chunk_food(b->r, line);
     return food && food->marks & MARK_OF(fat);
 }

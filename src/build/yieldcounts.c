@@ -234,7 +234,7 @@ static bool filled_holds(const struct builder *b, const struct match *m, const s
 
 static bool pieces_hold(const struct builder *b, const struct match *m, const struct entry *e)
 {
-    const struct entry *verb = entry_at(b->r, match_slot(m, SLOT_action));
+    const struct entry *verb = match_entry(b->r, m, SLOT_action);
     (void) e;
     return verb && verb->marks & (MARK_OF(cuts) | MARK_OF(light) | MARK_OF(prep));
 }
@@ -242,7 +242,7 @@ static bool pieces_hold(const struct builder *b, const struct match *m, const st
 /* "Cut out twelve with the cutter." */
 static bool stamped_holds(const struct builder *b, const struct match *m, const struct entry *e)
 {
-    const struct entry *verb = entry_at(b->r, match_slot(m, SLOT_action));
+    const struct entry *verb = match_entry(b->r, m, SLOT_action);
     (void) e;
     return verb && verb->marks & MARK_OF(cuts) && ratio_compare(m->low, RATIO(PIECES_LEAST)) >= 0;
 }
@@ -251,7 +251,7 @@ static bool stamped_holds(const struct builder *b, const struct match *m, const 
  * chicken and cut it in eight pieces". */
 static bool weak_holds(const struct builder *b, const struct match *m, const struct entry *e)
 {
-    const struct entry *verb = entry_at(b->r, match_slot(m, SLOT_action));
+    const struct entry *verb = match_entry(b->r, m, SLOT_action);
     if (verb && e && e->tag == TAG_COUNTER && !b->dish->steps.count && !dish_piece(b))
         return false;
     return !e || e->tag != TAG_VESSEL || eater_reading(b->k, e);

@@ -101,8 +101,9 @@ static bool is_counted_by(const struct builder *b, const struct match *m)
         return false;
     const struct entry *e = at[eater.last].entry;
     bool several = ratio_compare(m->low, RATIO(1)) > 0 && at[eater.last].tag == TAG_DISH;
-    return !several || e->marks & MARK_OF(plural) || !entry_as(pack_find(b->k, entry_shown(e), NULL), TAG_ACTION)
-           || !entry_at(b->r, match_slot(m, SLOT_action));
+    return !several || e->marks & MARK_OF(plural)
+           || !entry_as(pack_find(b->k, entry_shown(e), NULL), TAG_ACTION)
+           || !match_entry(b->r, m, SLOT_action);
 }
 
 const struct entry *yield_eater(const struct builder *b, const struct match *m)
@@ -113,7 +114,7 @@ const struct entry *yield_eater(const struct builder *b, const struct match *m)
                   || text_is(option, "headed");
     if (amount)
         return measured_in(b->r, m->words);
-    return is_counted_by(b, m) ? entry_at(b->r, match_slot(m, SLOT_eater)) : NULL;
+    return is_counted_by(b, m) ? match_entry(b->r, m, SLOT_eater) : NULL;
 }
 
 static bool ends_so(struct text whole, struct text end)
@@ -170,7 +171,7 @@ bool is_portioned(const struct builder *b)
 /* "Cut it in twelve": what is cut when nothing more goes in is the dish, whatever it is called. */
 static bool yield_cuts_whole(const struct builder *b, const struct match *m)
 {
-    const struct entry *verb = entry_at(b->r, match_slot(m, SLOT_action));
+    const struct entry *verb = match_entry(b->r, m, SLOT_action);
     return text_is(m->rule->option, "pieces") && verb && verb->marks & MARK_OF(cuts)
            && dish_is_filled(b);
 }

@@ -20,7 +20,7 @@
 static bool weight_in(const struct checker *c, const struct sentence *s, const struct match *m,
                       struct amount *said)
 {
-    const struct entry *unit = entry_at(c->r, match_slot(m, SLOT_unit));
+    const struct entry *unit = match_entry(c->r, m, SLOT_unit);
     if (!unit || !(unit->marks & MARK_OF(weighs)) || !ratio_finite(m->high))
         return false;
     struct matches lines = matches_of(c->r, s, KIND_OF(line));

@@ -30,7 +30,7 @@ static void check_recap(struct checker *c, const struct sentence *s, const struc
 {
     struct said_amount said = {0};
     struct went_in in;
-    const struct entry *food = entry_at(c->r, match_slot(m, SLOT_food));
+    const struct entry *food = match_entry(c->r, m, SLOT_food);
     line_amount(c->r, s, m, &said);
     if (!food || tells_none(c, m, &said)
         || !told_otherwise(c, food, m->words.first, &said.amount, &in) || corrects(c, m, &in))
@@ -104,7 +104,7 @@ static bool sums_up(const struct checker *c, const struct sentence *s)
     for (const struct match *m; (m = matches_next(&told));) {
         struct said_amount said = {0};
         struct went_in in;
-        const struct entry *food = entry_at(c->r, match_slot(m, SLOT_food));
+        const struct entry *food = match_entry(c->r, m, SLOT_food);
         if (!food)
             continue;
         line_amount(c->r, s, m, &said);

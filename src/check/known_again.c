@@ -41,7 +41,7 @@ static void check_known(struct checker *c, const struct sentence *s, const struc
 {
     struct said_amount said = {0};
     struct went_in in;
-    const struct entry *food = entry_at(c->r, match_slot(m, SLOT_food));
+    const struct entry *food = match_entry(c->r, m, SLOT_food);
     if (!food || !is_definite(c, m))
         return;
     line_amount(c->r, s, m, &said);

@@ -22,7 +22,7 @@ static void add_pieces(struct checker *c, pieces_list *list, struct amount count
 static bool makes_pieces(const struct checker *c, const struct match *yield, size_t dish)
 {
     struct span where;
-    const struct entry *e = entry_at(c->r, match_slot(yield, SLOT_eater));
+    const struct entry *e = match_entry(c->r, yield, SLOT_eater);
     return said_find(&c->sayings, c->r, "makes_pieces", yield->words, &where)
            && (!e
                || (c->r->words.at[dish].entry
@@ -147,7 +147,7 @@ static void check_divided(struct checker *c, const struct sentence *s)
         const struct amount told = {true, m->low, m->high, TEXT_EMPTY, false};
         struct span makes;
         if (!said_find(&c->sayings, c->r, "makes_pieces", m->words, &makes)
-            || entry_at(c->r, match_slot(m, SLOT_eater)) || divides(&told, &count))
+            || match_entry(c->r, m, SLOT_eater) || divides(&told, &count))
             continue;
         REPORT(c, said_otherwise, subject_words(c, where), said_words(c->r, m->words));
         return;

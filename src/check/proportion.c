@@ -29,7 +29,7 @@ static const struct match *line_of(const struct checker *c, const struct entry *
     struct matches lines =
         matches_among(c->r, (struct span){from, from + AMOUNT_WORDS}, KIND_OF(line));
     for (const struct match *m; (m = matches_next(&lines));) {
-        const struct entry *e = entry_at(c->r, match_slot(m, SLOT_food));
+        const struct entry *e = match_entry(c->r, m, SLOT_food);
         struct said_amount said = {0};
         if (!e || !text_equal(entry_value(e), entry_value(food)))
             continue;

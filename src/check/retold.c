@@ -74,7 +74,7 @@ static void check_asked(struct checker *c, const struct sentence *s)
         return;
     const struct match *line = asked_line(c, s, where.last, &asked),
                        *answer = line ? answer_to(c, line->words.last + 1, &told) : NULL;
-    const struct entry *food = answer ? entry_at(c->r, match_slot(line, SLOT_food)) : NULL;
+    const struct entry *food = answer ? match_entry(c->r, line, SLOT_food) : NULL;
     const struct ingredient *before = food ? line_before(c, food, s->first) : NULL;
     if (!before || before->id + BREATH_WORDS > s->first)
         return;

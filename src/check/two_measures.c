@@ -19,7 +19,7 @@ static bool same_again(const struct checker *c, const char *set, const struct ma
 /* A quantity of what units measure: a pinch, or a can, is as much as it is. */
 static bool measured_in(const struct checker *c, const struct match *m, struct amount *said)
 {
-    const struct entry *unit = entry_at(c->r, match_slot(m, SLOT_unit));
+    const struct entry *unit = match_entry(c->r, m, SLOT_unit);
     if (!unit || unit->tag != TAG_UNIT || !ratio_finite(m->low) || !ratio_finite(m->high))
         return false;
     *said = (struct amount){true, m->low, m->high, entry_value(unit), false};

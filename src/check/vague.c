@@ -120,7 +120,7 @@ static bool vague_said(const struct checker *c, const struct ingredient *line, s
     struct matches lines = matches_among(c->r, c->dish->words, KIND_OF(line));
     for (const struct match *m; (m = matches_next(&lines));) {
         struct said_amount said;
-        const struct entry *e = entry_at(c->r, match_slot(m, SLOT_food));
+        const struct entry *e = match_entry(c->r, m, SLOT_food);
         if (!e || !in_dish(c, m->words.first)
             || !foods_alike(entry_value(e), entry_shown(e), line->kind, line->food))
             continue;

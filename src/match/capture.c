@@ -13,6 +13,12 @@ struct span match_slot(const struct match *match, enum slot slot)
     return NO_WORDS;
 }
 
+const struct entry *match_entry(const struct recording *r, const struct match *match,
+                                enum slot slot)
+{
+    return match ? entry_at(r, match_slot(match, slot)) : NULL;
+}
+
 static struct span words_of(const struct subject *s, size_t begin, size_t end)
 {
     return (struct span){s->words[begin], s->words[end - 1]};
@@ -77,12 +83,14 @@ static bool parts_are_small(const struct rule *rule, const struct values *slots)
 }
 
 /* "Ten, or eight if they're hungry": how much a dish makes may be told from its higher end. "Six,
- * or four if it's my brother" is a joke: of 50 golds 40 list the six alone, "four small bowls or two big ones" is none. */
+ * or four if it's my brother" is a joke: of 50 golds 40 list the six alone, "four small bowls or
+ * two big ones" is none. */
 static bool tells_higher_first(const struct rule *rule, struct values first, struct values second)
 {
-    bool near = ratio_compare(ratio_multiply(first.low, RATIO(2)),
-                              ratio_multiply(second.high, RATIO(3))) < 0
-                || text_is(rule->option, "weak");
+    bool near =
+        ratio_compare(ratio_multiply(first.low, RATIO(2)), ratio_multiply(second.high, RATIO(3)))
+            < 0
+        || text_is(rule->option, "weak");
     return (rule->kind == RULE_yield || rule->kind == RULE_count) && near
            && ratio_compare(first.low, second.high) > 0;
 }
@@ -124,7 +132,7 @@ static bool is_split_oven(struct ratio value)
 /* "Pinch of salt", never "cups of milk": one unit has no plural. */
 static bool is_singular(const struct recording *r, const struct match *match)
 {
-    const struct entry *unit = r->words.at[match_slot(match, SLOT_unit).last].entry;
+    const struct entry *unit = match_entry(r, match, SLOT_unit);
     return unit && !(unit->marks & MARK_OF(plural));
 }
 
@@ -140,8 +148,8 @@ static bool is_split(const struct recording *r, struct span words)
 /* "Three tablespoons plus a teaspoon": two measures, not the same one twice. */
 static bool is_plus(const struct recording *r, const struct match *match)
 {
-    const struct entry *first = r->words.at[match_slot(match, SLOT_amount).last].entry,
-                       *top = r->words.at[match_slot(match, SLOT_top).last].entry;
+    const struct entry *first = match_entry(r, match, SLOT_amount),
+                       *top = match_entry(r, match, SLOT_top);
     return first && top && first->tag == TAG_UNIT && top->tag == TAG_UNIT
            && !text_equal(entry_value(first), entry_value(top)) && !is_split(r, match->words);
 }
@@ -150,8 +158,8 @@ static bool is_plus(const struct recording *r, const struct match *match)
  */
 static bool is_smaller(const struct recording *r, const struct match *match)
 {
-    const struct entry *first = r->words.at[match_slot(match, SLOT_time).last].entry,
-                       *second = r->words.at[match_slot(match, SLOT_time2).last].entry;
+    const struct entry *first = match_entry(r, match, SLOT_time),
+                       *second = match_entry(r, match, SLOT_time2);
     return first && second && ratio_compare(entry_number(second), entry_number(first)) < 0;
 }
 
@@ -161,7 +169,7 @@ static bool is_smaller(const struct recording *r, const struct match *match)
 /* "An hour and ten": the number behind is of minutes, fewer than an hour has. */
 static bool is_in_hours(const struct recording *r, const struct match *match)
 {
-    const struct entry *time = r->words.at[match_slot(match, SLOT_time).last].entry;
+    const struct entry *time = match_entry(r, match, SLOT_time);
     return time && ratio_equal(entry_number(time), RATIO(HOUR));
 }
 
@@ -179,7 +187,7 @@ static bool is_before_one(const struct recording *r, const struct match *match)
 static bool is_cut_by_length(const struct recording *r, const struct match *match)
 {
     const uint64_t by_length = MARK_OF(produce) | MARK_OF(spice) | MARK_OF(herb) | MARK_OF(fat);
-    const struct entry *food = r->words.at[match_slot(match, SLOT_food).last].entry;
+    const struct entry *food = match_entry(r, match, SLOT_food);
     return food && food->marks & by_length;
 }
 

@@ -16,5 +16,9 @@ void retag(struct recording *r, struct subject *s, const struct match *match);
 /* The slot's words; first > last when it took no part. When a rule names a slot more than once, the
  * one that did. */
 struct span match_slot(const struct match *match, enum slot slot);
+/* The entry that ends at the slot's last word, from the pack; NULL when the slot took no part, its
+ * word is unknown, or there is no match (NULL). */
+const struct entry *match_entry(const struct recording *r, const struct match *match,
+                                enum slot slot);
 
 #endif

@@ -6,6 +6,7 @@
 
 #include "base/arena.h"
 #include "build/beside.h"
+#include "build/wordodds.h"
 
 struct odds {
     double of[LINE_WAYS];
@@ -45,30 +46,16 @@ static const struct {
 #include "build/lineodds.def"
 };
 
-enum { COLUMN_ODDS = 2 }; /* of line-odds */
-#define HUNDREDTH 0.01
-
 /* Log odds from which on the food is a line. Even odds would be best for F1; but an amount that was
  * said and is missed is worse than one too many, so that it is kept from three in ten on. */
 static const double LEAST[LINE_WAYS] = {-0.8, -0.2, 0.0};
 
-/* Of the word, where it stands so. */
-static double word_points(const struct table *t, struct text word, struct text where)
-{
-    if (!t)
-        return 0;
-    return HUNDREDTH * text_whole(table_cell(t, table_find_pair(t, word, where), COLUMN_ODDS));
-}
-
 static double points_of_words(const struct table *t, const struct line_case *c)
 {
-    double sum = word_points(t, text_last_word(c->line->kind), TEXT_OF("food"))
-                 + word_points(t, c->line->rule, TEXT_OF("rule"));
-    for (size_t n = 0; n < c->nears; n++)
-        sum += word_points(t, c->near[n], TEXT_OF("near"));
-    for (size_t n = 0; n < c->nexts; n++)
-        sum += word_points(t, c->next[n], TEXT_OF("next"));
-    return sum;
+    return word_odds(t, text_last_word(c->line->kind), TEXT_OF("food"), COLUMN_ODDS)
+           + word_odds(t, c->line->rule, TEXT_OF("rule"), COLUMN_ODDS)
+           + words_odds(t, c->near, c->nears, TEXT_OF("near"), COLUMN_ODDS)
+           + words_odds(t, c->next, c->nexts, TEXT_OF("next"), COLUMN_ODDS);
 }
 
 static double points(const struct builder *b, const struct line_case *c)

@@ -5,6 +5,7 @@
 #include <limits.h>
 
 #include "build/beside.h"
+#include "build/wordodds.h"
 
 /* What is counted is counted up to so many. */
 #define STOPS_MOST 2
@@ -80,28 +81,16 @@ static const enum mark_bit FOODS[] = {
 #include "build/prepodds.def"
 };
 
-enum { COLUMN_WHERE = 1, COLUMN_ODDS }; /* of prep-odds */
-enum { COLUMN_ANY = 1, COLUMN_FOODS };  /* of prep-foods */
-#define HUNDREDTH 0.01
+enum { COLUMN_ANY = 1, COLUMN_FOODS }; /* of prep-foods */
 
 static unsigned most(unsigned n, unsigned limit)
 {
     return n < limit ? n : limit;
 }
 
-/* Of the word, where it stands so. */
-static double word_points(const struct builder *b, struct text word, const char *where)
-{
-    const struct table *t = b->prep_odds;
-    for (size_t row = t ? table_find(t, word) : 0; t && row < t->rows; row = table_next(t, row))
-        if (text_is(table_cell(t, row, COLUMN_WHERE), where))
-            return HUNDREDTH * text_whole(table_cell(t, row, COLUMN_ODDS));
-    return 0;
-}
-
 bool is_prep_row(const struct builder *b, struct text verb)
 {
-    return word_points(b, verb, "done") != 0;
+    return word_odds(b->prep_odds, verb, TEXT_OF("done"), COLUMN_ODDS) != 0;
 }
 
 /* Of the preparation, and more where it is done to this sort of food. */
@@ -124,7 +113,7 @@ static double points_of_done(const struct builder *b, struct prep_word *w, struc
 /* Of the food, by its name's last word, its sorts, its amount and what the rules have for it. */
 static double points_of_food(const struct builder *b, const struct ingredient *line)
 {
-    double sum = word_points(b, text_last_word(line->kind), "food")
+    double sum = word_odds(b->prep_odds, text_last_word(line->kind), TEXT_OF("food"), COLUMN_ODDS)
                  + (line->amount.known ? KNOWN_ODDS : 0)
                  + PREPS_ODDS[most((unsigned) line->prep.count, PREPS_MOST)];
     for (size_t n = 0; line->entry && n < sizeof SORTS / sizeof *SORTS; n++)
@@ -134,12 +123,11 @@ static double points_of_food(const struct builder *b, const struct ingredient *l
 
 static double points_of_word(const struct builder *b, const struct prep_word *w)
 {
+    const struct table *t = b->prep_odds;
     double sum = ALWAYS_ODDS + BEFORE_ODDS[w->way][w->before] + BEHIND_ODDS[w->way][w->behind]
-                 + word_points(b, w->says, "done");
-    for (size_t n = 0; n < w->nears; n++)
-        sum += word_points(b, w->near[n], "near");
-    for (size_t n = 0; n < w->nexts; n++)
-        sum += word_points(b, w->next[n], "next");
+                 + word_odds(t, w->says, TEXT_OF("done"), COLUMN_ODDS)
+                 + words_odds(t, w->near, w->nears, TEXT_OF("near"), COLUMN_ODDS)
+                 + words_odds(t, w->next, w->nexts, TEXT_OF("next"), COLUMN_ODDS);
     for (size_t n = 0; SCOPES[n].scope; n++)
         if (w->scope & SCOPES[n].scope)
             sum += SCOPES[n].odds;

@@ -4,6 +4,8 @@
 
 #include <limits.h>
 
+#include "build/wordodds.h"
+
 /* Of what the rules say of a verb, and of what they do not. */
 struct odds {
     double ordered, other;
@@ -29,9 +31,8 @@ static const struct {
 #include "build/told.def"
 };
 
-/* The table's columns, and its unit. */
-enum { COLUMN_ORDERED = 2, COLUMN_OTHER };
-#define HUNDREDTH 0.01
+/* Of step-odds. */
+enum { COLUMN_ORDERED = COLUMN_ODDS, COLUMN_OTHER };
 
 /* Log odds from which on a verb is a step. One in five is enough: most stand in a sentence that is
  * a step anyway, and what a recipe leaves out is worse than what it says besides. */
@@ -42,33 +43,33 @@ static double points(struct odds o, bool ordered)
     return ordered ? o.ordered : o.other;
 }
 
-/* Of the words, where they stand so; in the table's unit. */
-static int word_points(const struct builder *b, struct text words, struct text where, bool ordered)
+static double points_of_tags(const struct told *told, bool ordered)
 {
-    const struct table *t = b->step_odds;
-    size_t column = ordered ? COLUMN_ORDERED : COLUMN_OTHER;
-    return t ? text_whole(table_cell(t, table_find_pair(t, words, where), column)) : 0;
+    double sum =
+        points(BEFORE_TAG[told->before], ordered) + points(BEHIND_TAG[told->behind], ordered);
+    for (size_t n = 0; n < TOLD_FACTS; n++)
+        if (told->is[n])
+            sum += points(FACT[n], ordered);
+    for (size_t n = 0; n < sizeof MARKS / sizeof *MARKS; n++)
+        if (told->marks & MARKS[n].mark)
+            sum += points(MARKS[n].odds, ordered);
+    return sum;
 }
 
 bool is_told(const struct builder *b, size_t i, struct text does, bool ordered)
 {
+    const struct table *t = b->step_odds;
+    const size_t column = ordered ? COLUMN_ORDERED : COLUMN_OTHER;
     struct told told;
     find_told(b, i, does, &told);
-    double sum =
-        points(BEFORE_TAG[told.before], ordered) + points(BEHIND_TAG[told.behind], ordered);
-    for (size_t n = 0; n < TOLD_FACTS; n++)
-        if (told.is[n])
-            sum += points(FACT[n], ordered);
-    for (size_t n = 0; n < sizeof MARKS / sizeof *MARKS; n++)
-        if (told.marks & MARKS[n].mark)
-            sum += points(MARKS[n].odds, ordered);
-    int done = word_points(b, told.does, TEXT_OF("does"), ordered);
+    double sum = points_of_tags(&told, ordered),
+           done = word_odds(t, told.does, TEXT_OF("does"), column);
     if (told.behind)
-        done += word_points(b, told.does, text_from(tag_name(told.behind)), ordered);
-    sum += HUNDREDTH * word_points(b, told.says, TEXT_OF("says"), ordered) + HUNDREDTH * done;
+        done += word_odds(t, told.does, text_from(tag_name(told.behind)), column);
+    sum += word_odds(t, told.says, TEXT_OF("says"), column) + done;
     for (size_t n = 0; n < told.nears; n++)
-        sum += HUNDREDTH * word_points(b, told.near[n], TEXT_OF("near"), ordered);
+        sum += word_odds(t, told.near[n], TEXT_OF("near"), column);
     for (size_t n = 0; n < told.nexts; n++)
-        sum += HUNDREDTH * word_points(b, told.next[n], TEXT_OF("next"), ordered);
+        sum += word_odds(t, told.next[n], TEXT_OF("next"), column);
     return sum > LEAST;
 }

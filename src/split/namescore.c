@@ -1,6 +1,7 @@
 /* split/namescore.c: how much speaks for a name, by the weights of name.def.
  * SPDX-License-Identifier: MIT */
 #include "split/candidate.h"
+#include "split/weighted.h"
 
 static const double trait_weights[] = {
 #define SAID(name, dish, food, foreign, other, what)
@@ -19,11 +20,10 @@ static const double said_weights[][NAME_KINDS] = {
 
 double name_score(const struct candidates *c, const struct candidate *n)
 {
-    double x[TRAITS], score = 0;
+    double x[TRAITS];
     struct said_bits said;
     enum name_kind kind = name_traits(c, n, x, &said);
-    for (size_t i = 0; i < TRAITS; i++)
-        score += x[i] * trait_weights[i];
+    double score = weighted_sum(x, trait_weights, TRAITS);
     for (size_t half = 0; half < 2; half++)
         for (uint64_t bits = said.at[half]; bits; bits &= bits - 1)
             score += said_weights[64 * half + (size_t) __builtin_ctzll(bits)][kind];

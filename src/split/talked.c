@@ -5,6 +5,7 @@
 #include <math.h>
 
 #include "split/evidence.h"
+#include "split/weighted.h"
 
 /* What must speak for it: a dish that is lost costs more than one too many. */
 #define TALK_LEAST 0.0
@@ -103,11 +104,9 @@ static bool is_too_short(const struct wholes *w)
 
 bool is_only_talk(const struct wholes *w)
 {
-    double x[TALKEDS], score = 0;
+    double x[TALKEDS];
     if (is_too_short(w) || is_made(w))
         return false;
     find_talked(w, x);
-    for (size_t n = 0; n < TALKEDS; n++)
-        score += WEIGHTS[n] * x[n];
-    return score > TALK_LEAST;
+    return weighted_sum(x, WEIGHTS, TALKEDS) > TALK_LEAST;
 }

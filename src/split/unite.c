@@ -7,6 +7,7 @@
 #include <stdlib.h>
 
 #include "base/arena.h"
+#include "split/weighted.h"
 
 /* What must speak for it, in the units of alike.def. */
 #define UNITE_LEAST 0.0
@@ -57,10 +58,7 @@ void tell_pairs(const struct wholes *w, pair_teller *tell, void *to)
 static void add_pair(void *to, size_t a, size_t b, const double *x)
 {
     struct uniting *u = to;
-    double score = 0;
-    for (size_t n = 0; n < ALIKES; n++)
-        score += WEIGHTS[n] * x[n];
-    u->pairs[u->count++] = (struct pair){score, a, b};
+    u->pairs[u->count++] = (struct pair){weighted_sum(x, WEIGHTS, ALIKES), a, b};
     u->from[b + 1] = u->count;
 }
 

@@ -101,7 +101,7 @@ static bool tells_itself(const struct word *w)
 static void hear_slot(struct hearing *h, const struct sentence_units *u, struct suspect *s,
                       const struct hearing_slot *slot, struct guess *g)
 {
-    const bool tells = tells_of_food(h, u, s->end, slot);
+    const bool tells = s->end - s->begin == 1 && tells_of_food(h, u, s->end, slot);
     const struct entry *known = known_pair(h, s->asked.key, s->pair, slot);
     const struct word *first = &h->r->words.at[u->last[s->begin]];
     if (known && (known->marks & MARK_OF(uncounted)) && one_of_them(h, u, s->begin))

@@ -83,14 +83,17 @@ static bool is_purpose(const struct builder *b, size_t index, const struct said_
 }
 
 /* "Fish out the bay leaves": what comes out was put in before, if nobody heard it. */
-static bool is_taken_out(const struct builder *b, size_t index, const struct said_amount *said)
+static bool is_taken_out(const struct builder *b, size_t index, const struct entry *food,
+                         const struct said_amount *said)
 {
+    const bool off =
+        food && food->marks & (MARK_OF(fat) | MARK_OF(water)); /* "drain off the fat" */
     while (index > 1 && chunk_tag(&b->chunks, index - 1) == TAG_AND
            && chunk_tag(&b->chunks, index - 2) == TAG_LINE)
         index -= 2;
     const struct chunk *verb = index ? &b->chunks.at[index - 1] : NULL;
     return verb && verb->tag == TAG_ACTION && chunk_marks(verb) & MARK_OF(takes)
-           && !(chunk_marks(verb) & MARK_OF(prep)) && !said->amount.known;
+           && (off || !(chunk_marks(verb) & MARK_OF(prep))) && !said->amount.known;
 }
 
 /* "A cup of the pasta water": it was in the pot. */
@@ -187,7 +190,7 @@ bool is_no_line(const struct builder *b, size_t index, const struct entry *food,
             && ((is_too_vague(food, said, b->chunks.at[index].scope)
                  && (!(food->marks & MARK_OF(water)) || water_goes_in(b, index) == WATER_NONE))
                 || is_purpose(b, index, said) || is_near(b, index, said)
-                || is_jarred(b, index, food, said) || is_taken_out(b, index, said)
+                || is_jarred(b, index, food, said) || is_taken_out(b, index, food, said)
                 || is_of_the_pot(b, index, food)))
            || is_share_of_each(b, index, old, said) || tells_source(b, index, food)
            || is_idle_one(b, index, food) || is_made(b, index, food, said)

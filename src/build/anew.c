@@ -38,7 +38,7 @@ void note_named_again(struct builder *b, const struct ingredient *old, const str
         return;
     b->anew = food;
     b->anew_line = b->last_line;
-    b->anew_words = (struct span){c->first, c->last};
+    b->anew_words = chunk_words(c);
 }
 
 bool is_named_again(const struct builder *b, const struct chunk *c, size_t index)
@@ -46,8 +46,7 @@ bool is_named_again(const struct builder *b, const struct chunk *c, size_t index
     const unsigned char before = index ? b->chunks.at[index - 1].tag : 0;
     const bool apart = /* "rice, use a cup", "water it, in a jar" */
         before == TAG_WITH || before == TAG_AND || before == TAG_ACTION || before == TAG_FROM
-        || (before == TAG_INTO
-            && span_has_tag(b->r, (struct span){c->first, c->last}, TAG_CONTAINER));
+        || (before == TAG_INTO && span_has_tag(b->r, chunk_words(c), TAG_CONTAINER));
     return b->anew && b->anew_line == b->last_line && !apart && c->first > b->anew_words.last
            && c->first - b->anew_words.last <= BEHIND_WORDS
            && !span_has_tag(b->r, (struct span){b->anew_words.last + 1, c->last}, TAG_FOOD)

@@ -28,6 +28,11 @@ void chunks_make(struct chunks *c, const struct recording *r, const struct sente
 /* The match of `kind` that covers exactly these words; NULL when there is none. */
 const struct match *chunk_match(const struct recording *r, const struct sentence *s,
                                 struct span words, enum rule_kind kind);
+static inline struct span chunk_words(const struct chunk *c)
+{
+    return (struct span){c->first, c->last};
+}
+
 uint64_t chunk_marks(const struct chunk *c);
 /* The food of a line's chunk; NULL where it names none, of any other chunk and of none (NULL). */
 const struct entry *chunk_food(const struct recording *r, const struct chunk *c);

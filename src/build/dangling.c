@@ -219,7 +219,7 @@ void build_amount(struct builder *b, const struct chunk *c, size_t index)
     if (!is_amount_here(b, c, index))
         return;
     read_amount(b->r, b->sentence, c->match, &said);
-    if (is_of_it(b, index + 1) && build_piece_food(b, c, (struct span){c->first, c->last}, &said))
+    if (is_of_it(b, index + 1) && build_piece_food(b, c, chunk_words(c), &said))
         return;
     keep_broken(b, index, &said);
     if (line && !build_other_sort(b, c, index, &said))

@@ -231,7 +231,7 @@ bool read_temperature(const struct builder *b, const struct chunk *c, struct tem
     const struct entry *scale = match_entry(b->r, m, SLOT_scale);
     bool bare = text_is(m->rule->option, "bare"), clock = text_is(m->rule->option, "clock");
     *out = (struct temperature){.value = m->low, .at = b->r->words.at[c->first].start};
-    out->words = (struct span){c->first, c->last};
+    out->words = chunk_words(c);
     if (clock)
         out->value = clock_value(b->r->words.at[number.last].key);
     if (!ratio_finite(out->value) || is_left(b, c) || is_angle(b, c)

@@ -202,7 +202,7 @@ void note_heated(struct builder *b)
             continue; /* "oil in the pan" */
         if (text_is(thing, "oil") && !gets_hot(b) && !says_depth(b))
             continue; /* "rub them with oil" */
-        if (c->tag == TAG_ACTION && tells_of_inside(b, (struct span){c->first, c->last}))
+        if (c->tag == TAG_ACTION && tells_of_inside(b, chunk_words(c)))
             set_heated(b, TEXT_OF("inside")); /* "put the thermometer in" */
         if (thing.length && (away == 0 || text_is(thing, "oil") || text_is(thing, "pan")))
             set_heated(b, thing);

@@ -69,7 +69,7 @@ void set_scope(struct ingredient *line, unsigned scope)
 void say_line(const struct builder *b, struct ingredient *line, const struct chunk *c)
 {
     struct text first = b->r->words.at[c->first].text, last = b->r->words.at[c->last].text;
-    line->words = (struct span){c->first, c->last};
+    line->words = chunk_words(c);
     line->at = said_at(b, c->first);
     line->said = c->first == c->last || first.at > last.at
                      ? first

@@ -47,7 +47,7 @@ static size_t steps_in(const struct dish *d, const struct sentence *s)
 
 static bool tells_story(const struct recording *r, const struct sentence *s)
 {
-    return span_has_tag(r, (struct span){s->first, s->last}, TAG_STORY);
+    return span_has_tag(r, sentence_words(s), TAG_STORY);
 }
 
 /* "I made", "she put": somebody did something. */

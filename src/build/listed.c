@@ -108,7 +108,7 @@ void build_dish_beside(struct builder *b, size_t index)
     for (size_t i = 0; i < b->dish->ingredients.count; i++)
         if (text_equal(b->dish->ingredients.at[i].food, name))
             return;
-    struct ingredient *line = add_line(b, c, (struct span){c->first, c->last}, c->entry, name);
+    struct ingredient *line = add_line(b, c, chunk_words(c), c->entry, name);
     line->role = ROLE_SERVE_WITH;
     line->used = true;
 }

@@ -60,7 +60,7 @@ bool is_piece_food(struct builder *b, const struct chunk *c, const struct entry 
                    const struct said_amount *said)
 {
     return food && food->marks & MARK_OF(generic) && food->marks & MARK_OF(spice)
-           && build_piece_food(b, c, (struct span){c->first, c->last}, said);
+           && build_piece_food(b, c, chunk_words(c), said);
 }
 
 void take_piece_food(struct builder *b, const struct chunk *c, const struct entry *food,

@@ -76,7 +76,7 @@ void build_number(struct builder *b, const struct chunk *c)
 {
     struct ingredient *line = last_line(b);
     struct ratio low, high;
-    number_at(b->r, b->sentence, (struct span){c->first, c->last}, &low, &high);
+    number_at(b->r, b->sentence, chunk_words(c), &low, &high);
     size_t index = (size_t) (c - b->chunks.at);
     if (line && line->amount.known && ratio_known(low) && widens_amount(b, line, index)) {
         widen_amount(line, low);

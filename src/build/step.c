@@ -59,7 +59,7 @@ static bool is_apart(const struct builder *b, const struct step *s, const struct
     struct temperature t;
     return c->tag == TAG_HEATED && s->actions.count + s->told.count && !does(b, s, with)
            && read_temperature(b, c, &t) && text_is(t.of, "oven")
-           && !tells_of_inside(b, (struct span){b->sentence->first, b->sentence->last});
+           && !tells_of_inside(b, sentence_words(b->sentence));
 }
 
 /* A time or a temperature without a verb ("twenty minutes in the oven") belongs to the sentence's

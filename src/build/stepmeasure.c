@@ -153,7 +153,7 @@ void add_duration(struct builder *b, struct step *s, size_t index)
     d.of = s->actions.count ? s->actions.at[s->actions.count - 1] : TEXT_EMPTY;
     d.each = counted_by(b, index);
     d.at = b->r->words.at[c->first].start;
-    d.words = (struct span){c->first, c->last};
+    d.words = chunk_words(c);
     if (is_other_side(b, &d, c) || is_that_night(b, &d) || is_same_time(b, &d, c)
         || is_over(b, index, d.min, d.max))
         return;

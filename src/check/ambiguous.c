@@ -221,7 +221,7 @@ static void check_either(struct checker *c, const struct sentence *s, size_t i)
 static void check_share(struct checker *c, const struct sentence *s)
 {
     struct span where;
-    if (!said_find(&c->sayings, c->r, "open_share", (struct span){s->first, s->last}, &where))
+    if (!said_in(c, "open_share", s, &where))
         return;
     for (size_t i = c->dish->ingredients.count; i-- > 0;) {
         const struct ingredient *line = &c->dish->ingredients.at[i];

@@ -143,7 +143,7 @@ static void check_apiece(struct checker *c, const struct sentence *s, const stru
     struct span where, behind = {m->words.last + 1, s->last};
     const struct ingredient *heaviest;
     double count, grams, each = amount_in(c, said, said->unit, TEXT_OF("gram"));
-    if (behind.first > behind.last || !said_find(&c->sayings, c->r, "apiece", behind, &where)
+    if (span_is_empty(behind) || !said_find(&c->sayings, c->r, "apiece", behind, &where)
         || where.first != behind.first || !pieces_before(c, s, m, &count)
         || !all_grams(c, m->words.first, &grams, &heaviest) || each * count <= grams * ROUNDED
         || each * count > grams * FURTHEST)

@@ -35,7 +35,7 @@ static bool repeats(const struct checker *c, const struct finding *a, const stru
 static bool is_long_before(const struct checker *c, const struct finding *a,
                            const struct finding *b)
 {
-    bool none = a->words.first > a->words.last || b->words.first > b->words.last;
+    bool none = span_is_empty(a->words) || span_is_empty(b->words);
     return b->at - a->at >= AGAIN_SECONDS
            && (none || c->r->words.at[a->words.first].cue != c->r->words.at[b->words.first].cue);
 }

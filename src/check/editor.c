@@ -126,8 +126,7 @@ static void find_set_aside(struct checker *c)
 {
     for (const struct sentence *s = NULL; (s = next_sentence(c, s));) {
         struct span where;
-        if (s->flags & SENTENCE_STORY
-            || !said_find(&c->sayings, c->r, "set_aside", (struct span){s->first, s->last}, &where)
+        if (s->flags & SENTENCE_STORY || !said_in(c, "set_aside", s, &where)
             || c->r->words.at[where.first].scope & SCOPE_NOT_DONE)
             continue;
         const struct word *thing = thing_in(c, where.first, where.last);
@@ -208,8 +207,7 @@ static double steps_least(const struct dish *d, const struct match *whole)
 static void check_whole_time(struct checker *c, const struct sentence *s)
 {
     struct span where;
-    if (s->flags & SENTENCE_STORY
-        || !said_find(&c->sayings, c->r, "whole_time", (struct span){s->first, s->last}, &where))
+    if (s->flags & SENTENCE_STORY || !said_in(c, "whole_time", s, &where))
         return;
     struct matches times = matches_of(c->r, s, KIND_OF(duration));
     for (const struct match *m; (m = matches_next(&times));) {

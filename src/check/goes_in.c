@@ -39,7 +39,7 @@ static bool in_list(const struct checker *c, const struct ingredient *line)
 static bool put_in(const struct checker *c, const struct ingredient *line)
 {
     const struct sentence *s = food_word(c, line) ? sentence_of(c->r, line->id) : NULL;
-    struct span where, rest = s ? (struct span){s->first, s->last} : NO_WORDS;
+    struct span where, rest = s ? sentence_words(s) : NO_WORDS;
     while (rest.first <= rest.last && said_find(&c->sayings, c->r, "puts_in", rest, &where)) {
         if (where.first <= line->id && line->id <= where.last)
             return true;
@@ -102,7 +102,7 @@ bool in_passing(const struct checker *c, const struct ingredient *line)
 {
     const struct word *w = food_word(c, line);
     const struct sentence *s = w ? sentence_of(c->r, line->id) : NULL;
-    struct span where, rest = s ? (struct span){s->first, s->last} : NO_WORDS;
+    struct span where, rest = s ? sentence_words(s) : NO_WORDS;
     const bool asks = s && s->flags & SENTENCE_QUESTION; /* "Raisins? Some families put raisins." */
     if (s && s->last + 1 < c->r->words.count
         && (asks || c->r->words.at[s->last].after < AFTER_COMMA))

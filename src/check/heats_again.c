@@ -214,7 +214,7 @@ static void check_but(struct checker *c, const match_list *told, size_t n)
 {
     const struct match *a = told->at[n - 1], *b = told->at[n];
     struct span where, between = {a->words.last + 1, b->words.first - 1};
-    if (!stands_before(c, "told_heat", a->words) || between.first > between.last
+    if (!stands_before(c, "told_heat", a->words) || span_is_empty(between)
         || between.last > a->words.last + BUT_WORDS || ratio_equal(a->low, b->low)
         || !said_find(&c->sayings, c->r, "but", between, &where))
         return;

@@ -109,8 +109,8 @@ static void check_pieces(struct checker *c, const struct sentence *s)
     const struct pieces *other = NULL;
     struct amount count;
     struct span where;
-    if (!said_find(&c->sayings, c->r, "recap_pieces", (struct span){s->first, s->last}, &where)
-        || !number_in(c, s, where, &count) || said_before(c, &count, where.first))
+    if (!said_in(c, "recap_pieces", s, &where) || !number_in(c, s, where, &count)
+        || said_before(c, &count, where.first))
         return;
     list_pieces(c, where.first, where.last, &list);
     for (size_t n = 0; n < list.count; n++) {
@@ -137,9 +137,8 @@ static void check_divided(struct checker *c, const struct sentence *s)
     struct amount count;
     struct span where;
     match_list yields = {0};
-    if (!said_find(&c->sayings, c->r, "divides_all", (struct span){s->first, s->last}, &where)
-        || c->r->words.at[where.first].scope & SCOPE_NOT_DONE || !grid_in(c, s, where, &count)
-        || said_before(c, &count, where.first))
+    if (!said_in(c, "divides_all", s, &where) || c->r->words.at[where.first].scope & SCOPE_NOT_DONE
+        || !grid_in(c, s, where, &count) || said_before(c, &count, where.first))
         return;
     add_matches(c, KIND_OF(yield), SCOPE_NOT_DONE, &yields);
     for (size_t n = 0; n < yields.count && yields.at[n]->words.last < where.first; n++) {

@@ -47,8 +47,7 @@ static void check_proportion(struct checker *c, const struct sentence *s, const 
 {
     struct span where;
     struct amount one, other;
-    if (!said_find(&c->sayings, c->r, set, (struct span){s->first, s->last}, &where)
-        || c->r->words.at[where.first].scope & SCOPE_NOT_DONE)
+    if (!said_in(c, set, s, &where) || c->r->words.at[where.first].scope & SCOPE_NOT_DONE)
         return;
     size_t next = where.last + 1;
     const struct entry *x = next_food(c, &next, where.last + FOOD_WORDS),

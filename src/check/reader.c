@@ -125,9 +125,9 @@ static void find_odd_portions(struct checker *c)
         || y->min.over < 2)
         return;
     for (const struct sentence *s = NULL; (s = next_sentence(c, s));) {
-        if (!said_find(&c->sayings, c->r, "cuts_pieces", (struct span){s->first, s->last}, &where)
-            || !number_in(c, s, where, &count) || count.min.under != 1
-            || count.min.over < y->min.over || count.min.over % y->min.over == 0)
+        if (!said_in(c, "cuts_pieces", s, &where) || !number_in(c, s, where, &count)
+            || count.min.under != 1 || count.min.over < y->min.over
+            || count.min.over % y->min.over == 0)
             continue;
         struct text serves = arena_format(c->r->arena, "%.0f", ratio_double(y->min));
         REPORT(c, odd_portions, subject_words(c, where), serves);

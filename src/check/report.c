@@ -118,7 +118,7 @@ bool said_with(const struct checker *c, const char *set, struct span words)
 {
     const struct sentence *s = sentence_of(c->r, words.first);
     struct span where;
-    return s && said_find(&c->sayings, c->r, set, (struct span){s->first, s->last}, &where);
+    return s && said_in(c, set, s, &where);
 }
 
 /* Whether all words of `part` are among those of `whole`. */

@@ -96,6 +96,13 @@ bool amount_near(const struct dish *d, const struct ingredient *line);
 /* "The turkey" where another dish has two pounds of it: what lies between dishes is spoken of as
  * known. The line must be spoken, not the cook's own. */
 bool known_elsewhere(const struct checker *c, const struct ingredient *line);
+/* The first place in the sentence where one of the set is said; false, and `where` as it was, when
+ * there is none. */
+static inline bool said_in(const struct checker *c, const char *set, const struct sentence *s,
+                           struct span *where)
+{
+    return said_find(&c->sayings, c->r, set, sentence_words(s), where);
+}
 /* Whether one of the set is said in the sentence of these words. */
 bool said_with(const struct checker *c, const char *set, struct span words);
 /* "Now you salt it ... just do it to taste": whether it is told soon behind the words. */

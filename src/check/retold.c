@@ -70,7 +70,7 @@ static void check_asked(struct checker *c, const struct sentence *s)
 {
     struct span where;
     struct amount asked, told;
-    if (!said_find(&c->sayings, c->r, "did_i_say", (struct span){s->first, s->last}, &where))
+    if (!said_in(c, "did_i_say", s, &where))
         return;
     const struct match *line = asked_line(c, s, where.last, &asked),
                        *answer = line ? answer_to(c, line->words.last + 1, &told) : NULL;
@@ -96,7 +96,7 @@ static void check_how_much(struct checker *c, const struct sentence *s)
     struct span where;
     struct amount told;
     const struct entry *food = NULL;
-    if (!said_find(&c->sayings, c->r, "how_much", (struct span){s->first, s->last}, &where))
+    if (!said_in(c, "how_much", s, &where))
         return;
     for (size_t i = where.first; i <= where.last; i++)
         if (c->r->words.at[i].tag == TAG_FOOD)
@@ -140,7 +140,7 @@ static double liquid_before(const struct checker *c, size_t word, struct text un
 static void check_liquid(struct checker *c, const struct sentence *s)
 {
     struct span where;
-    if (!said_find(&c->sayings, c->r, "of_liquid", (struct span){s->first, s->last}, &where))
+    if (!said_in(c, "of_liquid", s, &where))
         return;
     struct matches amounts = matches_of(c->r, s, KIND_OF(amount));
     for (const struct match *m; (m = matches_next(&amounts));) {

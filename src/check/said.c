@@ -235,7 +235,7 @@ bool said_find_set(const struct sayings *sayings, const struct recording *r, str
 {
     const struct saying_list *list = sayings->list;
     size_t row = row_of(sayings, set);
-    if (row >= list->all.count || within.first > within.last || within.last >= r->words.count)
+    if (row >= list->all.count || span_is_empty(within) || within.last >= r->words.count)
         return false;
     size_t number = list->all.at[row].number;
     uint64_t *places = sayings->places[number];

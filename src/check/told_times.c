@@ -90,15 +90,15 @@ static void check_gave(struct checker *c, const match_list *times, const struct 
 {
     struct span where, took;
     struct instead told;
-    if (!said_find(&c->sayings, c->r, "gave_time", (struct span){s->first, s->last}, &where))
+    if (!said_in(c, "gave_time", s, &where))
         return;
     struct span said = {where.last, where.last + 1 < s->last ? where.last + 1 : s->last};
     const struct match *time = time_meant(c, times, said);
     const struct sentence *next = s;
     struct span rest = {said.last + 1, s->last};
-    if (rest.first > rest.last && (size_t) (s + 1 - c->r->sentences.at) < c->r->sentences.count) {
+    if (span_is_empty(rest) && (size_t) (s + 1 - c->r->sentences.at) < c->r->sentences.count) {
         next = s + 1;
-        rest = (struct span){next->first, next->last};
+        rest = sentence_words(next);
     }
     if (rest.last > said.last + TOOK_WORDS)
         rest.last = said.last + TOOK_WORDS;
@@ -134,8 +134,7 @@ static void check_timer(struct checker *c, const match_list *times, const struct
     struct span where;
     struct instead told;
     const struct match *last = NULL;
-    if (!said_find(&c->sayings, c->r, "sets_timer", (struct span){s->first, s->last}, &where)
-        || where.last >= s->last)
+    if (!said_in(c, "sets_timer", s, &where) || where.last >= s->last)
         return;
     for (size_t i = 0; i < times->count && times->at[i]->words.last < where.first; i++)
         last = times->at[i];
@@ -149,7 +148,7 @@ static void check_timer(struct checker *c, const match_list *times, const struct
 /* Whether the sentence names an oven. */
 static bool of_oven(const struct checker *c, const struct sentence *s)
 {
-    return s && span_has_tag(c->r, (struct span){s->first, s->last}, TAG_OVEN);
+    return s && span_has_tag(c->r, sentence_words(s), TAG_OVEN);
 }
 
 /* "It's pale still. I give it some minutes more, so forty in this oven": the last of the times
@@ -160,8 +159,7 @@ static void check_more(struct checker *c, const match_list *times, const struct 
     struct span where;
     struct instead told;
     const struct match *last = NULL;
-    if (!said_find(&c->sayings, c->r, "needs_longer", (struct span){s->first, s->last}, &where)
-        || where.last >= s->last)
+    if (!said_in(c, "needs_longer", s, &where) || where.last >= s->last)
         return;
     for (size_t i = 0; i < times->count && times->at[i]->words.last < where.first; i++)
         if (!of_oven(c, s) || of_oven(c, sentence_of(c->r, times->at[i]->words.first)))

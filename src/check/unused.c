@@ -70,7 +70,7 @@ static bool on_its_way(const struct checker *c, const struct sentence *s)
     struct span where, behind = {s->first, s->last + OTHER_WORDS};
     if (behind.last >= c->r->words.count)
         behind.last = c->r->words.count - 1;
-    return said_find(&c->sayings, c->r, "on_its_way", (struct span){s->first, s->last}, &where)
+    return said_in(c, "on_its_way", s, &where)
            || said_find(&c->sayings, c->r, "for_other", behind, &where);
 }
 
@@ -161,8 +161,7 @@ static void check_list(struct checker *c, const struct sentence *s)
 {
     const struct sentence *next = s + 1;
     struct span where;
-    if (next < &c->r->sentences.at[c->r->sentences.count]
-        && said_find(&c->sayings, c->r, "lists_out", (struct span){s->first, s->last}, &where)
+    if (next < &c->r->sentences.at[c->r->sentences.count] && said_in(c, "lists_out", s, &where)
         && where.last + 1 >= s->last)
         check_foods(c, next, next->first, next->last);
 }

@@ -143,9 +143,9 @@ static bool put_finding(const struct asking *q)
         return refuse(q, "there is no such finding (any more)");
     const struct finding *f = &q->r->findings.at[i];
     struct span words = f->words;
-    if (words.first > words.last && f->dish < q->r->dishes.count)
+    if (span_is_empty(words) && f->dish < q->r->dishes.count)
         words.first = words.last = q->r->dishes.at[f->dish].words.first;
-    if (words.first > words.last || words.last >= q->r->words.count)
+    if (span_is_empty(words) || words.last >= q->r->words.count)
         words.first = words.last = 0;
     const json_t *reason = json_object_get(q->asked, "reason");
     if (f->level == LEVEL_STOP && !text_is(json_text(json_object_get(q->asked, "value")), "open")

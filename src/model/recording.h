@@ -181,6 +181,10 @@ const struct sentence *sentence_next(const struct recording *r, struct span word
 bool span_has_tag(const struct recording *r, struct span words, unsigned char tag);
 /* The entry that stands at these words, by its last word; NULL where there are none. */
 const struct entry *entry_at(const struct recording *r, struct span words);
+static inline struct span sentence_words(const struct sentence *s)
+{
+    return (struct span){s->first, s->last};
+}
 /* The sentence of a word; NULL when it is in none. */
 const struct sentence *sentence_of(const struct recording *r, size_t word);
 /* The dish with that id; NULL: none. */

@@ -39,7 +39,7 @@ static bool is_kind(const struct wholes *w, struct span name)
 /* Names that announce a dish; a cook who says the same one again announces no other. */
 static size_t announced(const struct wholes *w)
 {
-    struct span before = {1, 0};
+    struct span before = NO_WORDS;
     size_t found = 0;
     for (size_t i = 0; i < w->r->sentences.count; i++) {
         const struct span name = w->f[i].opening_title;

@@ -221,7 +221,7 @@ static void find_places(struct candidates *c, size_t sentence)
 {
     const struct recording *r = c->r;
     const struct sentence *s = &r->sentences.at[sentence];
-    struct span before = {1, 0};
+    struct span before = NO_WORDS;
     for (size_t i = s->first; i <= s->last; i++) {
         if (!stands_in_name(&r->words.at[i]))
             continue;

@@ -180,7 +180,7 @@ static void read_sentence(const struct recording *r, const struct sentence *s, s
 {
     struct mention room[MENTIONS_MOST];
     f->mentions = room;
-    f->opening_title = f->closing_title = f->bare_title = f->told_title = (struct span){1, 0};
+    f->opening_title = f->closing_title = f->bare_title = f->told_title = NO_WORDS;
     f->weight = (double) (s->last - s->first + 1) / WHOLE_WORDS;
     if (f->weight > 1)
         f->weight = 1;
@@ -210,7 +210,7 @@ static void read_sentence(const struct recording *r, const struct sentence *s, s
 static void find_foreign(const struct recording *r, const struct pack *k, const struct sentence *s,
                          struct feature *f)
 {
-    f->foreign_title = (struct span){1, 0};
+    f->foreign_title = NO_WORDS;
     for (size_t i = 0; i < s->match_count; i++) {
         const struct match *m = &r->matches.at[s->match_first + i];
         if (m->rule->kind != RULE_opening && m->rule->kind != RULE_naming)

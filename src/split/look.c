@@ -72,7 +72,7 @@ static void weigh_place(struct candidates *c, size_t d, const struct saying *p)
  * the salad. */
 static void tell_chosen(struct candidates *c, size_t d, name_teller *tell, void *to)
 {
-    if (c->chosen.first > c->chosen.last)
+    if (span_is_empty(c->chosen))
         return;
     struct candidate *n = &c->all.at[candidate_number(c, c->chosen_hash)];
     if (n->dish == d + 1)

@@ -234,7 +234,7 @@ struct naming name_by_rules(struct recording *r, const struct feature *f, const 
     n.weight = arena_alloc(r->arena, (dishes + 1) * sizeof *n.weight);
     n.named = arena_alloc(r->arena, r->sentences.count * sizeof *n.named);
     for (size_t d = 0; d < dishes; d++)
-        n.best[d] = (struct span){1, 0};
+        n.best[d] = NO_WORDS;
     for (size_t i = 0; i < r->sentences.count; i++)
         n.named[i] = NO_DISH;
     offer_all(&n);
@@ -252,7 +252,7 @@ void title_dishes(struct recording *r, const struct naming *n)
 struct span name_said(const struct recording *r, const struct feature *f, struct stretch s)
 {
     const size_t dish = 0;
-    struct span best = {1, 0};
+    struct span best = NO_WORDS;
     double weight = 0;
     struct naming n = {.r = r,
                        .f = f,

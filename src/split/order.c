@@ -85,10 +85,10 @@ static void open_dish(struct feature *f)
     f->order = true;
     if (f->opens < ORDER_OPENS)
         f->opens = ORDER_OPENS;
-    if (f->closing_title.first > f->closing_title.last)
+    if (span_is_empty(f->closing_title))
         return;
     f->opening_title = f->closing_title;
-    f->closing_title = (struct span){1, 0};
+    f->closing_title = NO_WORDS;
     f->closes = 0;
 }
 

@@ -17,7 +17,7 @@ bool is_unreal(const struct recording *r, struct span words)
 static struct span named(const struct recording *r, const struct sentence *s, const struct match *m)
 {
     struct span slot = match_slot(m, SLOT_title);
-    return slot.first <= slot.last ? title_span(r, s, slot.first) : (struct span){1, 0};
+    return span_is_empty(slot) ? NO_WORDS : title_span(r, s, slot.first);
 }
 
 static void mark_title(const struct recording *r, struct span title)
@@ -100,7 +100,7 @@ static bool turns_to(const struct recording *r, const struct sentence *s, struct
 
 static bool is_longer(struct span title, struct span than)
 {
-    return than.first > than.last || title.last - title.first > than.last - than.first;
+    return span_is_empty(than) || title.last - title.first > than.last - than.first;
 }
 
 /* Whether a story, a supposition or an alternative has begun before the phrase ends: "my aunt made
@@ -245,7 +245,7 @@ void read_phrase(const struct recording *r, const struct sentence *s, const stru
     if (is_only_told(m) || (bare && is_bare_talk(r, s, n.title)))
         return;
     if (opens && n.sure < sure_enough(r, m) && !is_strong(r, m)
-        && (n.sure || slot.first > slot.last)) {
+        && (n.sure || span_is_empty(slot))) {
         f->opens_food = true;
         return;
     }

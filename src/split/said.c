@@ -70,7 +70,7 @@ static void add_edges(size_t i, struct stretch within, struct said_bits *b)
 
 static void add_slot(struct surrounding *here, struct span words, enum said said)
 {
-    if (words.first > words.last || here->count == SLOTS_MOST)
+    if (span_is_empty(words) || here->count == SLOTS_MOST)
         return;
     here->slots[here->count].words = words;
     here->slots[here->count++].said = said;

@@ -24,7 +24,7 @@ void settle_bare(const struct recording *r, struct feature *f, size_t i)
     f[i].opens = f[i].opens > f[i].bare ? f[i].opens : f[i].bare;
     f[i].closes = 0;
     f[i].opening_title = f[i].bare_title;
-    f[i].closing_title = (struct span){1, 0};
+    f[i].closing_title = NO_WORDS;
 }
 
 /* How many sentences before and after a name are searched for what it names. */
@@ -84,7 +84,7 @@ void settle_name(const struct recording *r, struct feature *f, size_t i)
     if (lean.after <= lean.before) {
         if (f[i].weak) {
             f[i].closes = 0;
-            f[i].closing_title = (struct span){1, 0};
+            f[i].closing_title = NO_WORDS;
         }
         return;
     }
@@ -92,5 +92,5 @@ void settle_name(const struct recording *r, struct feature *f, size_t i)
         f[i].opens = f[i].closes;
     f[i].closes = 0;
     f[i].opening_title = title;
-    f[i].closing_title = (struct span){1, 0};
+    f[i].closing_title = NO_WORDS;
 }

@@ -151,7 +151,7 @@ struct span title_span(const struct recording *r, const struct sentence *s, size
     for (size_t i = first; i <= s->last && count < TITLE_WORDS; i = next_word(r, s, i), count++) {
         unsigned char tag = word_tag(r, s, i);
         if (is_put(r, s, i, title.first))
-            return (struct span){1, 0};
+            return NO_WORDS;
         if (tag == TAG_ARTICLE && !joined && i > title.first && i < s->last) {
             struct span again = title_span(r, s, i + 1);
             if (same_noun(r, (struct span){title.first, last}, again))
@@ -172,7 +172,7 @@ struct span title_span(const struct recording *r, const struct sentence *s, size
     while (last < s->last && r->words.at[last].tag == TAG_INSIDE)
         last++; /* its last word is said twice over: "your peach cobbler. Cobbler in a skillet" */
     title.last = last;
-    return names_food(r, title) ? title : (struct span){1, 0};
+    return names_food(r, title) ? title : NO_WORDS;
 }
 
 /* Whether the food that ends at word `i` follows another one at once: "honey mustard chicken". */
@@ -186,7 +186,7 @@ static bool word_is_next(const struct recording *r, size_t i)
 int title_weight(const struct recording *r, struct span title)
 {
     bool food = false, join = false, joined = false, done = false;
-    if (title.first > title.last)
+    if (span_is_empty(title))
         return 0;
     for (size_t i = title.first; i <= title.last; i++) {
         unsigned char tag = r->words.at[i].tag;

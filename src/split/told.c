@@ -86,8 +86,8 @@ struct span foreign_name(const struct recording *r, const struct pack *k, const 
     const struct plain_words plain = plain_words_of(k);
     struct span slot = match_slot(m, SLOT_title), name = {slot.first, slot.first};
     size_t bytes = 0;
-    if (slot.first > slot.last || !plain.sounding || !may_be_foreign(r, m, slot.first))
-        return (struct span){1, 0};
+    if (span_is_empty(slot) || !plain.sounding || !may_be_foreign(r, m, slot.first))
+        return NO_WORDS;
     for (size_t i = slot.first; i <= s->last && i < slot.first + FOREIGN_WORDS; i++) {
         if (!is_foreign(r, &plain, i))
             break;
@@ -96,5 +96,5 @@ struct span foreign_name(const struct recording *r, const struct pack *k, const 
         if (r->words.at[i].after >= AFTER_COMMA)
             break;
     }
-    return bytes >= FOREIGN_BYTES ? name : (struct span){1, 0};
+    return bytes >= FOREIGN_BYTES ? name : NO_WORDS;
 }

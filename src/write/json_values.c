@@ -20,7 +20,7 @@ void json_key_dish(struct json *j, const char *key, const struct recording *r, s
 void json_key_words(struct json *j, const char *key, struct span words)
 {
     json_key(j, key);
-    if (words.first > words.last) {
+    if (span_is_empty(words)) {
         json_put_null(j);
         return;
     }

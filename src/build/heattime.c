@@ -2,6 +2,7 @@
  * SPDX-License-Identifier: MIT */
 #include "build/heattime.h"
 
+#include "build/heat.h"
 #include "build/heatlimits.h"
 #include "match/matches.h"
 
@@ -78,4 +79,27 @@ bool is_for_a_time(const struct builder *b, const struct chunk *c)
     struct ratio value = c->match->low;
     return ratio_double(value) >= OVEN_LEAST && value.under == 1 && value.over % DIAL_STEP == 0
            && is_time_next_to(b, c);
+}
+
+/* "If it says eighty-five it's raw, and at ninety-six it's bread": the sentence has a heat without
+ * a condition. */
+static bool has_sure_heat(const struct builder *b)
+{
+    for (size_t i = 0; i < b->chunks.count; i++)
+        if (b->chunks.at[i].tag == TAG_HEATED && b->chunks.at[i].match
+            && !(b->chunks.at[i].scope & SCOPE_NOT_DONE))
+            return true;
+    return false;
+}
+
+bool is_heat_here(const struct builder *b, const struct chunk *c)
+{
+    unsigned scope = b->r->words.at[c->first].scope;
+    if (scope & (SCOPE_UNREAL | SCOPE_NEGATED | SCOPE_INSTEAD))
+        return c->match && (is_oven_set(b, c) || (!(scope & SCOPE_NEGATED) && is_for_a_time(b, c)));
+    struct temperature t;
+    return !(scope & SCOPE_SUPPOSED)
+           || (read_temperature(b, c, &t)
+               && (text_is(t.of, "inside") || text_is(t.of, "oil") ? !has_sure_heat(b)
+                                                                   : has_scale(b, c)));
 }

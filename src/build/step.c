@@ -95,31 +95,6 @@ static void read_until(struct builder *b, struct step *s)
             s->until = until_text(b->r, b->sentence, m->words);
 }
 
-/* "If it says eighty-five it's raw, and at ninety-six it's bread": the sentence has a heat without
- * a condition. */
-static bool has_sure_heat(const struct builder *b)
-{
-    for (size_t i = 0; i < b->chunks.count; i++)
-        if (b->chunks.at[i].tag == TAG_HEATED && b->chunks.at[i].match
-            && !(b->chunks.at[i].scope & SCOPE_NOT_DONE))
-            return true;
-    return false;
-}
-
-/* A condition counts for the inside of a food, for oil, and for who has another oven: "if you have
- * a thermometer, one forty-five", "if yours is a fan, one sixty". */
-static bool is_heat_here(const struct builder *b, const struct chunk *c)
-{
-    unsigned scope = b->r->words.at[c->first].scope;
-    if (scope & (SCOPE_UNREAL | SCOPE_NEGATED | SCOPE_INSTEAD))
-        return c->match && (is_oven_set(b, c) || (!(scope & SCOPE_NEGATED) && is_for_a_time(b, c)));
-    struct temperature t;
-    return !(scope & SCOPE_SUPPOSED)
-           || (read_temperature(b, c, &t)
-               && (text_is(t.of, "inside") || text_is(t.of, "oil") ? !has_sure_heat(b)
-                                                                   : has_scale(b, c)));
-}
-
 /* The step is dated by its first action that a recipe has, which is in it even where a denial seems
  * to reach so far. */
 static void date_step(struct builder *b, struct step *s, const struct chunk *c)

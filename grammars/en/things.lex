@@ -73,7 +73,7 @@ lid			tight fitting lid
 oven		ovens	main oven | convection oven | toaster oven | fan oven | pizza oven | wood oven | wood fired oven | hot oven | moderate oven | low oven | slow oven | warm oven | preheated oven
 dial	oven		oven dial | gauge | temperature gauge | thermostat
 broiler	grill	grills	hot grill | overhead grill | gas grill | charcoal grill | top grill | salamander
-barbecue		grills	bbq | hot side | cool side | hot part | cool part | hot end | cool end | barbeque | braai | coals | hot coals | charcoal | smoker
+barbecue		grills	the grate | grill grate | grates | straight on the fire | straight on the flame | straight on the gas | straight on the gas flame | over the open flame | bbq | hot side | cool side | hot part | cool part | hot end | cool end | barbeque | braai | coals | hot coals | charcoal | smoker
 fire	barbecue		open fire | fire pit | embers | hot embers | naked flame | open flame | gas flame | bare flame
 stove			hob | stovetop | stove top | burner | cooktop | gas stove | cooker | flame | induction hob | back burner | hot plate
 microwave		ovens	microwave oven | micro wave | micro wave oven

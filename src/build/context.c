@@ -12,27 +12,12 @@
 #include "match/capture.h"
 #include "match/clause.h"
 
-/* Whether food cooks in a frying pan now. */
-static bool is_frying(const struct builder *b, uint64_t heat)
-{
-    const uint64_t others = MARK_OF(boils) | MARK_OF(ovens) | MARK_OF(waits) | MARK_OF(grills);
-    bool in_pan = b->pan && b->pan->marks & MARK_OF(fries);
-    return heat & MARK_OF(fries) || (in_pan && heat & MARK_OF(heats) && !(heat & others));
-}
-
-/* Whether the dish is over direct heat now. */
-static bool is_grilling(const struct builder *b, uint64_t heat)
-{
-    const uint64_t other = MARK_OF(boils) | MARK_OF(fries) | MARK_OF(deep);
-    return heat & MARK_OF(grills)
-           || (!(heat & other) && is_after_pan(b, b->grill_at) && b->grill_at > b->oven_at);
-}
-
 /* A dish that is heated at all is so within so many steps. */
 #define HEAT_STEPS 200
 
-/* The marks of the dish's last action that heats anything; 0 when nothing was heated. */
-uint64_t last_heat(const struct builder *b)
+/* The dish's last step that heats anything, and the marks of its action; NULL when nothing was
+ * heated. */
+static const struct step *heated_last(const struct builder *b, uint64_t *marks)
 {
     const uint64_t heating = MARK_OF(heats) | MARK_OF(ovens) | MARK_OF(waits);
     const size_t count = b->dish->steps.count;
@@ -40,11 +25,41 @@ uint64_t last_heat(const struct builder *b)
         const struct step *s = &b->dish->steps.at[i];
         for (size_t n = s->actions.count; n-- > 0;) {
             const struct entry *e = action_entry(b->k, s->actions.at[n]);
-            if (e && e->marks & heating)
-                return e->marks;
+            if (e && e->marks & heating) {
+                *marks = e->marks;
+                return s;
+            }
         }
     }
-    return 0;
+    return NULL;
+}
+
+uint64_t last_heat(const struct builder *b)
+{
+    uint64_t marks = 0;
+    (void) heated_last(b, &marks);
+    return marks;
+}
+
+/* Whether food cooks in a frying pan now. */
+static bool is_frying(const struct builder *b, uint64_t heat)
+{
+    const uint64_t others = MARK_OF(boils) | MARK_OF(ovens) | MARK_OF(waits) | MARK_OF(grills);
+    bool in_pan = b->pan && b->pan->marks & MARK_OF(fries);
+    if (bakes_in_tin(b))
+        return false;
+    return heat & MARK_OF(fries) || (in_pan && heat & MARK_OF(heats) && !(heat & others));
+}
+
+/* Whether the dish is over direct heat now. */
+static bool is_grilling(const struct builder *b, uint64_t heat)
+{
+    const uint64_t other = MARK_OF(boils) | MARK_OF(fries) | MARK_OF(deep);
+    uint64_t marks = 0;
+    const struct step *last = heated_last(b, &marks);
+    bool since = !(heat & other) || (last && b->grill_at > last->words.last);
+    return heat & MARK_OF(grills)
+           || (since && is_after_pan(b, b->grill_at) && b->grill_at > b->oven_at);
 }
 
 /* Whether chunks `i` and `n` stand in one clause with no other verb between. */

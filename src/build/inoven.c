@@ -10,11 +10,25 @@ bool is_after_pan(const struct builder *b, size_t at)
     return at && (!b->pan || b->pan_at < at);
 }
 
+/* What is in a tin bakes where it takes so long. */
+#define TIN_SECONDS 1200.0
+#define TIN_SECONDS_MOST (3.0 * 3600)
+
+bool bakes_in_tin(const struct builder *b)
+{
+    size_t time = is_after_pan(b, b->tin_at) ? find_done(b, TAG_DURATION) : NOWHERE;
+    if (time == NOWHERE || !b->chunks.at[time].match)
+        return false;
+    double low = ratio_double(b->chunks.at[time].match->low);
+    return low >= TIN_SECONDS && low <= TIN_SECONDS_MOST;
+}
+
 bool is_in_oven(const struct builder *b, uint64_t heat)
 {
     /* "Eight minutes on medium", "the lowest flame" are said of a hob. */
     return find_done(b, TAG_HEAT) == NOWHERE
-           && (heat & MARK_OF(ovens) || (b->oven_at && is_after_pan(b, b->tin_at)));
+           && (heat & MARK_OF(ovens) || (b->oven_at && is_after_pan(b, b->tin_at))
+               || bakes_in_tin(b));
 }
 
 /* Nothing is baked that soon, but for what gets a last colour ("two more minutes"). */

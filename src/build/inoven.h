@@ -10,9 +10,11 @@
 bool is_after_pan(const struct builder *b, size_t at);
 /* Whether the dish is in the oven; `heat` has the marks of what heated it last. */
 bool is_in_oven(const struct builder *b, uint64_t heat);
-/* "In it goes, forty minutes", "back in for a quarter of an hour": it goes in now. */
 /* Whether the sentence's time is too short for baking. */
 bool is_too_short(const struct builder *b);
+/* Whether it has been put in a tin, after any pan, and the sentence's time is one of baking. */
+bool bakes_in_tin(const struct builder *b);
+/* "In it goes, forty minutes", "back in for a quarter of an hour": it goes in now. */
 bool goes_in_oven(const struct builder *b, uint64_t heat);
 
 #endif

@@ -66,6 +66,55 @@ static bool is_up(const struct builder *b, size_t index)
     return false;
 }
 
+/* Whether the dish has a time that is as long, or longer. */
+static bool has_longer(const struct builder *b, double least)
+{
+    for (size_t i = 0; i < b->dish->steps.count; i++) {
+        const struct step *s = &b->dish->steps.at[i];
+        for (size_t n = 0; n < s->durations.count; n++)
+            if (s->durations.at[n].max >= least)
+                return true;
+    }
+    return false;
+}
+
+/* "That's two hours it's had", "forty minutes they've been in": of a wait that was told. */
+static bool has_had(const struct builder *b, size_t index)
+{
+    const struct chunks *c = &b->chunks;
+    for (size_t i = index + 1; c->at[index].match && i < c->count && i <= index + BEEN_CHUNKS;
+         i++) {
+        if (b->r->words.at[c->at[i - 1].last].after >= AFTER_COMMA)
+            return false;
+        if (is_step_word(b, &c->at[i], "been"))
+            return i > index + 1 && has_longer(b, ratio_double(c->at[index].match->low));
+        if (c->at[i].tag != TAG_THERE && c->at[i].tag != TAG_IT && c->at[i].tag != TAG_THE
+            && c->at[i].tag != TAG_PART && c->at[i].tag != TAG_LINE && c->at[i].tag != TAG_ME)
+            return false;
+    }
+    return false;
+}
+
+/* So far behind "every time you look" what it costs may stand. */
+#define EACH_TIME_CHUNKS 8
+
+/* "Every time you open it, add ten minutes", "each peek's another five": what it costs. */
+static bool is_cost(const struct builder *b, size_t index)
+{
+    const struct chunks *c = &b->chunks;
+    const struct chunk *time = &c->at[index];
+    bool costs = index && chunk_marks(time - 1) & MARK_OF(puts);
+    for (size_t i = time->first; i <= time->last; i++)
+        costs |= b->r->words.at[i].tag == TAG_MORE;
+    for (size_t i = index; costs && i-- > 0 && index - i <= EACH_TIME_CHUNKS;) {
+        if (b->r->words.at[c->at[i].last].after >= AFTER_STOP)
+            return false;
+        if (is_step_word(b, &c->at[i], "every"))
+            return true;
+    }
+    return false;
+}
+
 /* "Okay, four hours on.", "fifty minutes on the clock": how long it was. */
 static bool is_elapsed(const struct builder *b, size_t index)
 {
@@ -110,7 +159,8 @@ static bool is_deadline(const struct builder *b, size_t index)
 bool is_length(const struct builder *b, size_t index)
 {
     const struct chunks *c = &b->chunks;
-    if (is_up(b, index) || has_been(b, index) || is_elapsed(b, index))
+    if (is_up(b, index) || has_been(b, index) || has_had(b, index) || is_elapsed(b, index)
+        || is_cost(b, index))
         return false;
     return !((index + 1 < c->count && is_step_word(b, &c->at[index + 1], "passed"))
              || (index > 0 && is_step_word(b, &c->at[index - 1], "every")) || is_owned(b, index)
@@ -129,6 +179,18 @@ static bool has_time(const struct builder *b, double min, double max)
         const struct step *s = &b->dish->steps.at[i];
         for (size_t n = 0; n < s->durations.count; n++)
             if (s->durations.at[n].min * OVER_SHARE <= min && max <= s->durations.at[n].max)
+                return true;
+    }
+    return false;
+}
+
+/* The same to the second. */
+static bool has_same_time(const struct builder *b, double min, double max)
+{
+    for (size_t i = 0; i < b->dish->steps.count; i++) {
+        const struct step *s = &b->dish->steps.at[i];
+        for (size_t n = 0; n < s->durations.count; n++)
+            if (s->durations.at[n].min == min && s->durations.at[n].max == max)
                 return true;
     }
     return false;
@@ -154,11 +216,17 @@ static bool is_behind_pause(const struct builder *b)
            || (first > 0 && b->r->words.at[first - 1].tag == TAG_SO && pauses_before(b, first - 1));
 }
 
+/* Of so long a wait the same time, said alone behind an "okay", tells that it is over. */
+#define LONG_SECONDS 900.0
+
 /* "So, twenty minutes. Off the heat.": said alone, once it has passed. */
 static bool is_told_alone(const struct builder *b, size_t index)
 {
     const struct chunks *c = &b->chunks;
-    return begins_with(b, index) && is_behind_pause(b)
+    const struct match *m = c->at[index].match;
+    bool again = index == 1 && m && ratio_double(m->low) >= LONG_SECONDS
+                 && has_same_time(b, ratio_double(m->low), ratio_double(m->high));
+    return begins_with(b, index) && (again || is_behind_pause(b))
            && (index + 1 == c->count || b->r->words.at[c->at[index].last].after >= AFTER_COMMA
                || c->at[index + 1].tag == TAG_SO || c->at[index + 1].tag == TAG_WILL);
 }

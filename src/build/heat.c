@@ -49,6 +49,12 @@ static bool is_celsius_dial(struct ratio value)
            && value.over <= OVEN_C_TENS;
 }
 
+/* "Two twenty": a heat that no Fahrenheit dial has between 200 and 250. */
+static bool is_celsius_alone(struct ratio value)
+{
+    return is_celsius_dial(value) && value.over > OVEN_C_MOST + 1 && value.over % 25 != 0;
+}
+
 static bool says_oven(const struct recording *r, size_t word)
 {
     const struct sentence *s = sentence_of(r, word);
@@ -70,6 +76,8 @@ static void count_temperature(const struct recording *r, const struct match *m, 
     if (scale && (text_is(entry_value(scale), "F") || (high && is_oven(scale))))
         said->f++;
     else if (is_celsius(scale) || (scale && scale->tag == TAG_GAS))
+        said->c++;
+    else if (is_celsius_alone(m->low) && says_oven(r, m->words.first))
         said->c++;
     else if (high)
         hinted->f += HIGH_HINT;
@@ -206,6 +214,21 @@ static bool counts_something(const struct builder *b, const struct chunk *c)
            && b->r->words.at[c->last].after < AFTER_COMMA;
 }
 
+/* "Two, three, five, ten": counted, not four hundred and ten. */
+static bool is_counting(const struct builder *b, const struct match *m)
+{
+    return text_is(m->rule->option, "split")
+           && b->r->words.at[match_slot(m, SLOT_hundreds).last].after >= AFTER_COMMA;
+}
+
+/* "The fifty that's left over" */
+static bool is_known_amount(const struct builder *b, const struct chunk *c)
+{
+    const struct chunk *next = c + 1;
+    return c > b->chunks.at && (c - 1)->tag == TAG_THE && next < b->chunks.at + b->chunks.count
+           && (next->tag == TAG_THERE || next->tag == TAG_BE || next->tag == TAG_ME);
+}
+
 static bool is_too_low(const struct temperature *t, double value)
 {
     bool bath = text_is(t->of, "water") && value >= WATER_LEAST;
@@ -234,8 +257,8 @@ bool read_temperature(const struct builder *b, const struct chunk *c, struct tem
     out->words = chunk_words(c);
     if (clock)
         out->value = clock_value(b->r->words.at[number.last].key);
-    if (!ratio_finite(out->value) || is_left(b, c) || is_angle(b, c)
-        || (bare && is_no_oven_here(b, c)))
+    if (!ratio_finite(out->value) || is_left(b, c) || is_angle(b, c) || is_counting(b, m)
+        || (bare && (is_no_oven_here(b, c) || is_known_amount(b, c))))
         return false;
     double value = ratio_double(out->value);
     if ((bare || clock)

@@ -70,3 +70,12 @@ bool is_heat_again(struct builder *b, const struct chunk *c, const struct temper
     }
     return false;
 }
+
+bool has_heat_of(const struct dish *d, struct text of)
+{
+    for (size_t i = 0; i < d->steps.count; i++)
+        for (size_t n = 0; n < d->steps.at[i].temperatures.count; n++)
+            if (text_equal(d->steps.at[i].temperatures.at[n].of, of))
+                return true;
+    return false;
+}

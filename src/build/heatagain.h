@@ -9,4 +9,7 @@
  * it takes the place of one just said, which is then changed. */
 bool is_heat_again(struct builder *b, const struct chunk *c, const struct temperature *t);
 
+/* Whether the dish has a temperature of the thing already. */
+bool has_heat_of(const struct dish *d, struct text of);
+
 #endif

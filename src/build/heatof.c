@@ -39,6 +39,19 @@ static bool is_dial(const struct entry *e)
     return e && e->tag == TAG_OVEN && !(e->marks & (MARK_OF(ovens) | MARK_OF(grills)));
 }
 
+/* "Two spoons of oil, and two hundred for forty minutes": so little oil is hot by itself nowhere.
+ */
+static bool is_spoonful(const struct builder *b, const struct chunk *k)
+{
+    for (size_t i = k->first; k->match && i <= k->last; i++) {
+        const struct word *w = &b->r->words.at[i];
+        if (w->tag == TAG_UNIT && w->entry
+            && step_words_list(b->k, "spoonful", entry_value(w->entry)))
+            return true;
+    }
+    return false;
+}
+
 /* What an entry says a temperature is of, and how far that word is trusted, in words of distance.
  * A pan is trusted least: most pans stand in or on what has the heat. */
 static struct text thing_of(const struct builder *b, const struct entry *e, size_t *away)
@@ -71,7 +84,7 @@ static struct text thing_of(const struct builder *b, const struct entry *e, size
 static struct text thing_at(const struct builder *b, const struct chunk *k, size_t *away)
 {
     const struct entry *e = k->match ? match_entry(b->r, k->match, SLOT_food) : k->entry;
-    return e ? thing_of(b, e, away) : TEXT_EMPTY;
+    return e && !is_spoonful(b, k) ? thing_of(b, e, away) : TEXT_EMPTY;
 }
 
 /* The chunk nearest to `c` that tells what the heat is of; NULL where none does. With `possible`
@@ -252,9 +265,11 @@ static bool says_grill(const struct builder *b)
 /* What the number is of, where no word by itself tells, or tells what cannot be. */
 struct text temperature_of(const struct builder *b, const struct chunk *c)
 {
-    if (is_read_inside(b, c) && !says_heated(b, c) && may_have_heat(b, c, TEXT_OF("inside")))
-        return TEXT_OF("inside");
     struct text of = heated_thing(b, c);
+    bool cool_oil = text_is(of, "oil") && ratio_double(c->match->low) < OIL_LEAST; /* "fat end" */
+    if (is_read_inside(b, c) && (cool_oil || !says_heated(b, c))
+        && may_have_heat(b, c, TEXT_OF("inside")))
+        return TEXT_OF("inside");
     if (!of.length && (is_beside_oven(b, c) || is_dialled(b, c)))
         return TEXT_OF("oven");
     if (!of.length && is_inside_too(b, c))

@@ -3,6 +3,7 @@
 #include "build/heattime.h"
 
 #include "build/heat.h"
+#include "build/heatagain.h"
 #include "build/heatlimits.h"
 #include "match/matches.h"
 
@@ -100,6 +101,7 @@ bool is_heat_here(const struct builder *b, const struct chunk *c)
     struct temperature t;
     return !(scope & SCOPE_SUPPOSED)
            || (read_temperature(b, c, &t)
-               && (text_is(t.of, "inside") || text_is(t.of, "oil") ? !has_sure_heat(b)
-                                                                   : has_scale(b, c)));
+               && (text_is(t.of, "inside") || text_is(t.of, "oil")
+                       ? !has_sure_heat(b)
+                       : has_scale(b, c) || !has_heat_of(b->dish, t.of)));
 }

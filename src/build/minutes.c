@@ -3,6 +3,7 @@
 #include "build/minutes.h"
 
 #include "build/wording.h"
+#include "match/capture.h"
 
 /* Nobody leaves "minutes" out of fewer, nor of more. */
 #define MINUTES_LEAST 1
@@ -19,13 +20,14 @@ static bool is_number(const struct chunk *c)
            && ratio_compare(c->match->high, RATIO(MINUTES_MOST)) <= 0;
 }
 
-/* The rule by which "another ten" is minutes; NULL: the language has none. */
-static const struct rule *bare_rule(const struct pack *k)
+/* The rule by which "another ten" is minutes, or "at three fifty" a heat; NULL: the language has
+ * none. */
+static const struct rule *bare_rule(const struct pack *k, enum rule_kind kind)
 {
     size_t count;
     const struct rule *rules = pack_rules(k, STAGE_AMOUNT, &count);
     for (size_t i = 0; i < count; i++)
-        if (rules[i].kind == RULE_duration && text_is(rules[i].option, "bare"))
+        if (rules[i].kind == kind && text_is(rules[i].option, "bare"))
             return &rules[i];
     return NULL;
 }
@@ -98,15 +100,52 @@ static void make_minutes(struct builder *b, struct chunk *c, const struct rule *
     c->tag = TAG_DURATION;
 }
 
+/* Oil is hotter than 120 Celsius, and cooler than 400 Fahrenheit (common practice, no source). */
+#define OIL_LEAST 120
+#define OIL_MOST 400
+
+static bool says_length(const struct builder *b, const struct sentence *s)
+{
+    for (size_t i = s->first; i <= s->last; i++)
+        if (b->r->words.at[i].tag == TAG_LENGTH)
+            return true;
+    return false;
+}
+
+/* "Two inches of oil, three fifty", "oil, an inch, one eighty": fat by its depth is heated. */
+static bool is_oil_heat(const struct builder *b, size_t i)
+{
+    const struct chunk *c = &b->chunks.at[i], *oil = c - 1;
+    const struct match *m = oil->match;
+    const struct entry *food = m ? entry_at(b->r, match_slot(m, SLOT_food)) : NULL;
+    return c->tag == TAG_NUMBER && c->match && food && food->marks & MARK_OF(fat)
+           && !(food->marks & MARK_OF(dairy)) && says_length(b, b->chunks.sentence)
+           && ratio_compare(c->match->low, RATIO(OIL_LEAST)) >= 0
+           && ratio_compare(c->match->high, RATIO(OIL_MOST)) <= 0 && ends_there(b, i);
+}
+
+static void make_heat(struct builder *b, struct chunk *c)
+{
+    const struct rule *bare = bare_rule(b->k, RULE_temperature);
+    struct match *m = arena_alloc(b->r->arena, sizeof *m);
+    *m = *c->match;
+    m->rule = bare ? bare : m->rule;
+    c->match = m;
+    c->tag = bare ? TAG_HEATED : c->tag;
+}
+
 void read_chunks(struct builder *b, const struct sentence *s)
 {
     if (b->chunks.sentence == s)
         return;
     chunks_make(&b->chunks, b->r, s);
     for (size_t i = 1; i < b->chunks.count; i++)
-        if (is_number(&b->chunks.at[i]) && ends_there(b, i) && (is_wait(b, i) || goes_on(b, i))) {
+        if (is_oil_heat(b, i)) {
+            make_heat(b, &b->chunks.at[i]);
+        } else if (is_number(&b->chunks.at[i]) && ends_there(b, i)
+                   && (is_wait(b, i) || goes_on(b, i))) {
             if (!b->bare)
-                b->bare = bare_rule(b->k);
+                b->bare = bare_rule(b->k, RULE_duration);
             if (b->bare)
                 make_minutes(b, &b->chunks.at[i], b->bare);
         }

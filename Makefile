@@ -269,7 +269,7 @@ covered:
 
 FAULTS ?= 40
 SEED ?= 1
-mutants: ## FAULTS=40 small faults (SEED=1) put into a copy of the core (or of IN="read check"), one at a time: how many the tests notice
+mutants: ## FAULTS=40 small faults (SEED=1) put into a copy of the core (or of IN="read check split/talked.c"), one at a time: how many the tests notice
 	@python3 tests/tools/mutants.py $(B)/mutants $(FAULTS) $(SEED) $(IN)
 
 # ---- speed: see docs/gates.md. Only instructions are a gate, since times drift from run to run.

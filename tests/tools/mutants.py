@@ -1,8 +1,9 @@
 #!/usr/bin/env python3
-"""Small faults put into the core, one at a time, and whether a test notices: mutants.py WORK COUNT [SEED [FOLDER...]]
+"""Small faults put into the core, one at a time, and whether a test notices: mutants.py WORK COUNT [SEED [FOLDER|FILE...]]
 
 A copy of the sources in WORK is changed, never the sources themselves. A fault is a comparison, a sign, a connective or a
-truth turned round in a line that does something, in the folders of src/ that are named (or all of CORE). The test
+truth turned round in a line that does something, in the folders and files of src/ that are named ("split", "build/talk.c";
+or all of CORE). The test
 programs are built with sanitizers, and the tests run from the quickest to the slowest until one fails; what none of them notices is
 printed with its place. What does not compile, or compiles to the same object, is no fault and is not counted.
 SPDX-License-Identifier: MIT
@@ -94,18 +95,25 @@ def make_all(programs):
             link_program("build/san", program, *inputs)
 
 
-def places(folders):
+def sources(names):
+    for name in names:
+        found = sorted(glob.glob(f"src/{name}" if name.endswith(".c") else f"src/{name}/*.c"))
+        if not found:
+            sys.exit(f"{name} is no folder of src/ with sources, and no source in one")
+        yield from found
+
+
+def places(names):
     """Every fault that could be made: file, line, the line as it would be."""
-    for folder in folders:
-        for path in sorted(glob.glob(f"src/{folder}/*.c")):
-            with open(path, encoding="utf-8") as file:
-                lines = file.readlines()
-            for number, line in enumerate(lines):
-                if not line.startswith(" ") or re.match(r"\s*(/?\*|assert)", line) or '"' in line:
-                    continue
-                for old, new in SWAPS:
-                    for found in re.finditer(re.escape(old), line):
-                        yield path, number, line[:found.start()] + new + line[found.end():]
+    for path in sources(names):
+        with open(path, encoding="utf-8") as file:
+            lines = file.readlines()
+        for number, line in enumerate(lines):
+            if not line.startswith(" ") or re.match(r"\s*(/?\*|assert)", line) or '"' in line:
+                continue
+            for old, new in SWAPS:
+                for found in re.finditer(re.escape(old), line):
+                    yield path, number, line[:found.start()] + new + line[found.end():]
 
 
 class Tests:
@@ -190,14 +198,14 @@ def files(path, top):
         yield os.path.relpath(path, top)
 
 
-def main(work, count, seed, folders):
+def main(work, count, seed, names):
     chance = random.Random(seed)
     renew(work)
     os.chdir(work)
     os.environ["B"] = "build"
     run.TIMEOUT_SECONDS = MOST_SECONDS
     tests = Tests()
-    every = list(places(folders))
+    every = list(places(names))
     results = []
     while len(results) < count:
         by = notice(*chance.choice(every), tests)

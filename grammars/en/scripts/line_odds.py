@@ -35,7 +35,7 @@ WAYS = ("known", "bare", "asked")
 SEEN, SEEN_WORD = 5, 8  # times, at least
 PENALTY = 8.0
 SMALLEST = 0.03
-TALK_PENALTY, TALK_WEIGHT = 3.0, 4  # few recordings are only talk
+TALK_PENALTY = 3.0
 FOLDS, WORDS_LEAST, COOKING = 8, 150, -9.0
 TALK = "src/build/talk.def"
 TABLE, WEIGHTS = "grammars/en/line-odds.tsv", "src/build/lineodds.def"
@@ -148,8 +148,7 @@ def fit_talk(recordings):
     scale = StandardScaler()
     columns = DictVectorizer(sparse=False)
     table = scale.fit_transform(columns.fit_transform([recording.tags for recording in recordings]))
-    fit = LogisticRegression(C=1 / TALK_PENALTY, solver="liblinear", max_iter=500, random_state=0,
-                             class_weight={True: TALK_WEIGHT, False: 1})
+    fit = LogisticRegression(C=1 / TALK_PENALTY, solver="liblinear", max_iter=500, random_state=0)
     fit.fit(table, [recording.talk for recording in recordings])
     odds = fit.coef_[0] / scale.scale_
     return fit.intercept_[0] - sum(odds * scale.mean_), dict(zip(columns.feature_names_, odds))

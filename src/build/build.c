@@ -204,24 +204,34 @@ static struct elsewhere find_elsewhere(const struct recording *r)
     return e;
 }
 
+/* The dish's first part that ends at or behind the sentence, or how many there are: they stand in
+ * the order of their words, and a dish that is come back to has thousands. */
+static size_t part_from(const struct dish *d, const struct sentence *s)
+{
+    size_t begin = 0, end = d->spans.count;
+    while (begin < end) {
+        size_t middle = begin + (end - begin) / 2;
+        if (d->spans.at[middle].last < s->first)
+            begin = middle + 1;
+        else
+            end = middle;
+    }
+    return begin;
+}
+
 /* The first sentence from `n` on that may be the dish's, set its oven or tell its yield: a long
  * recording has thousands for each of its dishes. */
 static size_t next_sentence(const struct recording *r, const struct dish *d,
                             const struct elsewhere *e, size_t n)
 {
-    size_t next = e->next[n];
-    for (size_t i = 0; i < d->spans.count && n < r->sentences.count; i++) {
-        const struct span part = d->spans.at[i];
-        const struct sentence *s = &r->sentences.at[n];
-        if (s->first > part.last)
-            continue;
-        if (s->last >= part.first)
-            return n; /* as of nearly all: a search tells of others */
-        size_t first = sentence_from(r, part.first);
-        if (first < next && r->sentences.at[first].first <= part.last)
-            next = first;
-    }
-    return next;
+    size_t part = n < r->sentences.count ? part_from(d, &r->sentences.at[n]) : d->spans.count;
+    if (part == d->spans.count)
+        return e->next[n];
+    if (r->sentences.at[n].last >= d->spans.at[part].first)
+        return n; /* as of nearly all: a search tells of others */
+    size_t first = sentence_from(r, d->spans.at[part].first);
+    bool sooner = first < e->next[n] && r->sentences.at[first].first <= d->spans.at[part].last;
+    return sooner ? first : e->next[n];
 }
 
 /* What sentence `n` tells of the dish, which it need not be part of. */

@@ -255,6 +255,15 @@ struct text phrase_listed(const struct kitchen *k, struct arena *a, struct text 
     return PHRASE_TEXT(k, a, list_next, list, next);
 }
 
+struct text phrase_all_listed(const struct kitchen *k, struct arena *a, const struct text *parts,
+                              size_t count)
+{
+    if (count < 2)
+        return count ? parts[0] : TEXT_EMPTY;
+    return phrase_listed(k, a, phrase_all_listed(k, a, parts, count / 2),
+                         phrase_all_listed(k, a, parts + count / 2, count - count / 2));
+}
+
 struct text phrase(const struct kitchen *k, struct arena *a, enum phrase_key key,
                    const struct text *blanks, size_t count)
 {

@@ -90,6 +90,10 @@ struct text phrase(const struct kitchen *k, struct arena *a, enum phrase_key key
 /* A list with one more, "milk, wheat"; what is empty leaves no trace. */
 struct text phrase_listed(const struct kitchen *k, struct arena *a, struct text list,
                           struct text next);
+/* All parts in one list, in that order; empty ones are left out. Each is copied as often as `count`
+ * can be halved, so that a long list does not take the square of its length. Arena. */
+struct text phrase_all_listed(const struct kitchen *k, struct arena *a, const struct text *parts,
+                              size_t count);
 /* Blanks filled in as in a phrase, in words that a table gives. */
 struct text fill_blanks(struct arena *a, struct text words, const struct text *blanks,
                         size_t count);

@@ -47,7 +47,8 @@ struct stretch {
 
 struct sums {
     struct time_sum by[COUNTS_SUMMED];
-    struct text beside; /* what was not added, in words */
+    text_list from[COUNTS_SUMMED]; /* what was added, in words */
+    text_list beside;              /* what was not */
 };
 
 static double side_min(const struct side *s)
@@ -172,17 +173,16 @@ static void end_stretch(const struct kitchen *k, struct arena *a, struct stretch
         sums->by[i].known = true;
         sums->by[i].min += taken->min[i];
         sums->by[i].max += taken->max[i];
-        sums->by[i].from = phrase_listed(k, a, sums->by[i].from, taken->from[i]);
+        *LIST_ADD(a, &sums->from[i]) = taken->from[i];
     }
     if (left->known)
-        sums->beside =
-            phrase_listed(k, a, sums->beside, PHRASE_TEXT(k, a, meanwhile, side_words(k, a, left)));
+        *LIST_ADD(a, &sums->beside) = PHRASE_TEXT(k, a, meanwhile, side_words(k, a, left));
     *s = (struct stretch){.main = {.known = false}};
 }
 
 void time_dish(const struct kitchen *k, struct arena *a, struct dish *dish, size_t batches)
 {
-    struct sums sums = {.beside = TEXT_EMPTY};
+    struct sums sums = {.beside = {0}};
     struct stretch stretch = {.main = {.known = false}};
     for (size_t i = 0; i < dish->steps.count; i++) {
         if (begins_stretch(k, dish, i))
@@ -190,6 +190,8 @@ void time_dish(const struct kitchen *k, struct arena *a, struct dish *dish, size
         add_step(k, a, &stretch, dish, i, batches);
     }
     end_stretch(k, a, &stretch, &sums);
+    for (size_t i = 0; i < COUNTS_SUMMED; i++)
+        sums.by[i].from = phrase_all_listed(k, a, sums.from[i].at, sums.from[i].count);
     dish->active = sums.by[COUNTS_ACTIVE];
     dish->cook = sums.by[COUNTS_COOK];
     dish->rest = sums.by[COUNTS_REST];
@@ -200,7 +202,8 @@ void time_dish(const struct kitchen *k, struct arena *a, struct dish *dish, size
         dish->total.max += sums.by[i].max;
         dish->total.from = phrase_listed(k, a, dish->total.from, sums.by[i].from);
     }
-    dish->total.from = phrase_listed(k, a, dish->total.from, sums.beside);
+    dish->total.from = phrase_listed(k, a, dish->total.from,
+                                     phrase_all_listed(k, a, sums.beside.at, sums.beside.count));
 }
 
 struct text iso8601_duration(struct arena *a, double seconds)

@@ -77,9 +77,9 @@ bool names_object(const struct writer *w, size_t begin, size_t end)
         unsigned char tag = w->b->chunks.at[i].tag;
         if (tag == TAG_INTO || tag == TAG_WITH || tag == TAG_FOR || tag == TAG_AND)
             return false;
-        if (tag == TAG_LINE || tag == TAG_PART || tag == TAG_VESSEL || tag == TAG_CONTAINER || tag == TAG_DISH
-            || tag == TAG_TOOL || tag == TAG_EXTRACT || tag == TAG_OVEN || tag == TAG_PLACE
-            || tag == TAG_REST || tag == TAG_WHOLE
+        if (tag == TAG_LINE || tag == TAG_PART || tag == TAG_VESSEL || tag == TAG_CONTAINER
+            || tag == TAG_DISH || tag == TAG_TOOL || tag == TAG_EXTRACT || tag == TAG_OVEN
+            || tag == TAG_PLACE || tag == TAG_REST || tag == TAG_WHOLE
             || (tag == TAG_OTHER && !is_step_word(w->b, &w->b->chunks.at[i], "particle")))
             return true;
     }

@@ -104,8 +104,8 @@ static bool is_of_all(const struct recording *r, const struct match *m)
 /* Words of these rules only count or name what is there. */
 static bool only_counts(struct text option)
 {
-    static const char *const options[] = {"weak",    "pieces",  "dish",   "kind",  "end",
-                                          "number",  "measure", "stamped", "headed", "filled"};
+    static const char *const options[] = {"weak",   "pieces",  "dish",    "kind",   "end",
+                                          "number", "measure", "stamped", "headed", "filled"};
     for (size_t i = 0; i < sizeof options / sizeof *options; i++)
         if (text_is(option, options[i]))
             return true;

@@ -29,8 +29,8 @@ static bool is_apart(const struct recording *r, struct span word)
 /* "Cream butter and sugar", with no comma between: what the word becomes mixes. */
 static bool is_mixing(const struct recording *r, const struct match *match)
 {
-    const struct entry *e = entry_as(r->words.at[match_slot(match, SLOT_word).last].readings,
-                                     match->rule->retag);
+    const struct entry *e =
+        entry_as(r->words.at[match_slot(match, SLOT_word).last].readings, match->rule->retag);
     return e && e->marks & MARK_OF(mixes) && !has_comma(r, match->words);
 }
 

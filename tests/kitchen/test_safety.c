@@ -115,7 +115,8 @@ static void test_kinds_stand_together(void **state)
                         "Contains: fish (cod, haddock), tree nuts (walnut, almond)");
 }
 
-/* common practice: what a food is the sort of counts, though the lexicon lists only the plain one. */
+/* common practice: what a food is the sort of counts, though the lexicon lists only the plain one.
+ */
 static void test_sorts(void **state)
 {
     static const struct {

@@ -2463,6 +2463,7 @@ sofrito			soffritto
 @tag DISH
 @forms noun
 @marks
+chili			chilli
 garlic bread		names	cheesy garlic bread
 roast potatoes		names	roasted potatoes | roasties
 tzatziki		names

@@ -230,7 +230,7 @@ plain
 organic			free range | grass fed | pasture raised
 homemade			home made
 store bought	store-bought		shop bought | ready made
-good quality	good-quality		best quality | high quality | decent | nice
+good quality	good-quality		best quality | award winning | prize winning | world famous | high quality | decent | nice
 extra virgin
 golden			golden brown | lightly golden | light golden | deep golden | golden and crisp | light brown | nutty brown
 dark brown	brown

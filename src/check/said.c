@@ -3,10 +3,10 @@
 #include "check/said.h"
 
 /* The sets that a word may begin. A token also takes the whole entry that the word is in. */
-static struct unit_set sets_from(const struct saying_list *list, const struct recording *r,
-                                 size_t i)
+static struct place_set sets_from(const struct saying_list *list, const struct recording *r,
+                                  size_t i)
 {
-    struct unit_set sets = {{0}};
+    struct place_set sets = {{0}};
     fits_find(&list->begins, &r->words.at[i], false, &sets);
     while (r->words.at[i].tag == TAG_INSIDE && i + 1 < r->words.count)
         fits_find(&list->begins, &r->words.at[++i], false, &sets);
@@ -16,17 +16,17 @@ static struct unit_set sets_from(const struct saying_list *list, const struct re
 static void find_places(struct sayings *s, const struct recording *r)
 {
     const struct saying_list *list = s->list;
-    struct unit_set always = {{0}};
+    struct place_set always = {{0}};
     s->places = arena_alloc(r->arena, (list->sets.count + 1) * sizeof *s->places);
     for (size_t n = 0; n < list->sets.count; n++) {
         s->places[n] = arena_alloc(r->arena, (r->words.count / 64 + 1) * sizeof *s->places[n]);
         if (list->sets.at[n].anything)
-            unit_set_add(&always, (unsigned char) n);
+            place_set_add(&always, n);
     }
     for (size_t i = 0; i < r->words.count; i++) {
-        struct unit_set sets = sets_from(list, r, i);
-        unit_set_join(&sets, &always);
-        for (int n = unit_set_next(&sets, 0); n >= 0; n = unit_set_next(&sets, n + 1))
+        struct place_set sets = sets_from(list, r, i);
+        place_set_join(&sets, &always);
+        for (int n = place_set_next(&sets, 0); n >= 0; n = place_set_next(&sets, n + 1))
             s->places[n][i / 64] |= (uint64_t) 1 << i % 64;
     }
 }

@@ -6,7 +6,7 @@
 #include "check/saying.h"
 #include "model/recording.h"
 
-#define SET_NAMES 256
+#define SET_NAMES 512
 
 struct set_name {
     struct text name;

@@ -97,8 +97,8 @@ static bool join_set(struct saying_list *list, struct arena *a, struct saying *s
     size_t row = list->all.count - 1;
     struct saying_set *set = list->sets.count ? &list->sets.at[list->sets.count - 1] : NULL;
     if (!set || !text_equal(set->name, s->set)) {
-        if (list->sets.count == FITS_MOST)
-            return problem(p, at, "there are at most %d sets", FITS_MOST);
+        if (list->sets.count == PLACES_MOST)
+            return problem(p, at, "there are at most %d sets", PLACES_MOST);
         set = LIST_ADD(a, &list->sets);
         set->name = s->set;
         set->first = row;
@@ -108,7 +108,7 @@ static bool join_set(struct saying_list *list, struct arena *a, struct saying *s
     if (!s->count)
         return true;
     if (s->places[0])
-        fits_add(&list->begins, a, s->places[0], (unsigned char) s->number);
+        fits_add(&list->begins, a, s->places[0], s->number);
     else
         set->anything = true;
     return true;

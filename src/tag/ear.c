@@ -75,7 +75,7 @@ static void add_slot(struct ear *ear, const struct hearing_slot *slot, unsigned 
     if (!after)
         unit_set_add(&ear->closed, n);
     else
-        fits_add(&ear->beside, &ear->memory, after, (unsigned char) (EAR_SLOTS + n));
+        fits_add(&ear->beside, &ear->memory, after, EAR_SLOTS + (size_t) n);
     if (!after || after->end)
         unit_set_add(&ear->at_end, n);
 }

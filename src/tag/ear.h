@@ -12,7 +12,7 @@
 
 /* Slots have numbers below this; behind what stands before a unit, what stands after it is counted
  * from here on. */
-#define EAR_SLOTS (FITS_MOST / 2)
+#define EAR_SLOTS (PLACES_MOST / 2)
 
 #define LONG_BUCKETS 1024
 #define LONG_SOUNDS 6

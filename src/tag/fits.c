@@ -25,7 +25,7 @@ static void grow(struct fits_texts *texts, struct arena *a)
         LIST_RESERVE(a, &texts->list, texts->room / 2);
 }
 
-static void add_text(struct fits_texts *texts, struct arena *a, struct text t, unsigned char number)
+static void add_text(struct fits_texts *texts, struct arena *a, struct text t, size_t number)
 {
     if (!t.length)
         return;
@@ -36,21 +36,21 @@ static void add_text(struct fits_texts *texts, struct arena *a, struct text t, u
         LIST_ADD(a, &texts->list)->text = t;
         *slot = (uint32_t) texts->list.count;
     }
-    unit_set_add(&texts->list.at[*slot - 1].places, number);
+    place_set_add(&texts->list.at[*slot - 1].places, number);
     texts->shapes |= text_shape(t);
 }
 
-static void find_text(const struct fits_texts *texts, struct text t, struct unit_set *places)
+static void find_text(const struct fits_texts *texts, struct text t, struct place_set *places)
 {
     uint32_t slot = *probe(texts, t);
     if (slot)
-        unit_set_join(places, &texts->list.at[slot - 1].places);
+        place_set_join(places, &texts->list.at[slot - 1].places);
 }
 
-void fits_add(struct fits *f, struct arena *a, const struct token *t, unsigned char number)
+void fits_add(struct fits *f, struct arena *a, const struct token *t, size_t number)
 {
     for (int tag = unit_set_next(&t->tags, 0); tag >= 0; tag = unit_set_next(&t->tags, tag + 1))
-        unit_set_add(&f->tags[tag], number);
+        place_set_add(&f->tags[tag], number);
     for (size_t i = 0; i < t->words.count; i++)
         add_text(&f->words, a, t->words.at[i], number);
     for (size_t i = 0; i < t->values.count; i++)
@@ -58,14 +58,14 @@ void fits_add(struct fits *f, struct arena *a, const struct token *t, unsigned c
 }
 
 void fits_find(const struct fits *f, const struct word *w, bool any_reading,
-               struct unit_set *places)
+               struct place_set *places)
 {
-    unit_set_join(places, &f->tags[w->tag]);
+    place_set_join(places, &f->tags[w->tag]);
     if (f->words.shapes & word_shape(w))
         find_text(&f->words, w->key, places);
     for (const struct entry *e = w->entry; e; e = any_reading ? entry_next(e) : NULL) {
         if (any_reading)
-            unit_set_join(places, &f->tags[e->tag]);
+            place_set_join(places, &f->tags[e->tag]);
         if (f->values.shapes & entry_shape(e))
             find_text(&f->values, entry_value(e), places);
     }

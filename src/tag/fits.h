@@ -4,13 +4,12 @@
 #ifndef DISHTAKE_TAG_FITS_H
 #define DISHTAKE_TAG_FITS_H
 
+#include "tag/place_set.h"
 #include "tag/slot.h"
-
-#define FITS_MOST 256 /* places, by their numbers */
 
 struct fits_text {
     struct text text;
-    struct unit_set places; /* that list it */
+    struct place_set places; /* that list it */
 };
 
 /* Texts to places, by open addressing. */
@@ -22,14 +21,14 @@ struct fits_texts {
 };
 
 struct fits {
-    struct unit_set tags[256]; /* the places that take this tag */
+    struct place_set tags[256]; /* the places that take this tag */
     struct fits_texts words, values;
 };
 
 /* Place `number` takes what the token takes. In the arena. */
-void fits_add(struct fits *f, struct arena *a, const struct token *t, unsigned char number);
+void fits_add(struct fits *f, struct arena *a, const struct token *t, size_t number);
 /* Joins to `places` all those that take the word, as token_fits() has it. */
 void fits_find(const struct fits *f, const struct word *w, bool any_reading,
-               struct unit_set *places);
+               struct place_set *places);
 
 #endif

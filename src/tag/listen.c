@@ -131,9 +131,10 @@ static struct unit_set slots_behind(const struct ear *ear, const struct recordin
                                     struct sentence_units *u, size_t end)
 {
     struct unit_set slots = ear->closed;
-    const struct unit_set *behind = end < u->count ? unit_beside(u, r, end) : NULL;
-    for (size_t i = 0; behind && i < 2; i++) /* the upper half of them, EAR_SLOTS and more */
-        slots.bits[i] |= behind->bits[i + 2];
+    const struct place_set *behind = end < u->count ? unit_beside(u, r, end) : NULL;
+    for (size_t i = 0; behind && i < PLACE_SET_WORDS / 2;
+         i++) /* the upper half of them, EAR_SLOTS and more */
+        slots.bits[i] |= behind->bits[i + PLACE_SET_WORDS / 2];
     if (slot_at_end(r, u, end))
         unit_set_join(&slots, &ear->at_end);
     return slots;
@@ -144,8 +145,8 @@ static struct unit_set slots_before(const struct hearing *h, struct sentence_uni
 {
     const struct ear *ear = h->ear;
     struct unit_set slots = begin ? ear->open : ear->at_begin;
-    const struct unit_set *before = begin ? unit_beside(u, h->r, begin - 1) : NULL;
-    for (size_t i = 0; before && i < 2; i++)
+    const struct place_set *before = begin ? unit_beside(u, h->r, begin - 1) : NULL;
+    for (size_t i = 0; before && i < PLACE_SET_WORDS / 2; i++)
         slots.bits[i] |= before->bits[i];
     unit_set_meet(&slots, &ear->again[again]);
     struct unit_set farther = slots;

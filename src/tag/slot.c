@@ -154,11 +154,11 @@ static void look_at(struct sentence_units *u, const struct recording *r, size_t 
         unit_set_add(&u->tags[n], e->tag);
         u->values[n] |= entry_shape(e);
     }
-    u->beside[n] = (struct unit_set){{0}};
+    u->beside[n] = (struct place_set){{0}};
     fits_find(u->fits, w, true, &u->beside[n]);
 }
 
-const struct unit_set *unit_beside(struct sentence_units *u, const struct recording *r, size_t n)
+const struct place_set *unit_beside(struct sentence_units *u, const struct recording *r, size_t n)
 {
     look_at(u, r, n);
     return &u->beside[n];

@@ -6,6 +6,7 @@
 
 #include "model/recording.h"
 #include "pack/pack.h"
+#include "tag/place_set.h"
 #include "words/limits.h"
 
 #define SLOT_TOKENS 6
@@ -46,7 +47,7 @@ struct sentence_units {
     bool known[SENTENCE_WORDS];
     struct unit_set tags[SENTENCE_WORDS];                   /* of all their readings */
     uint64_t words[SENTENCE_WORDS], values[SENTENCE_WORDS]; /* bits of text_shape() */
-    struct unit_set beside[SENTENCE_WORDS];                 /* places of `fits` */
+    struct place_set beside[SENTENCE_WORDS];                /* places of `fits` */
 };
 
 typedef LIST(struct hearing_slot) slot_list;
@@ -60,7 +61,7 @@ static inline void unit_forget(struct sentence_units *u, size_t n)
     u->known[n] = false;
 }
 /* The places that take unit `n`. */
-const struct unit_set *unit_beside(struct sentence_units *u, const struct recording *r, size_t n);
+const struct place_set *unit_beside(struct sentence_units *u, const struct recording *r, size_t n);
 /* Whether a pattern's place for the end, "$", may stand behind the units before `end`. */
 bool slot_at_end(const struct recording *r, const struct sentence_units *u, size_t end);
 /* Whether units [begin, end) stand at such a place: what is before them, and what is after. */

@@ -148,11 +148,11 @@ GRAMMAR_LIMITS = {
     "bytes of a grammar's file": ("things.lex", lambda english, rows: "#" * ((16 << 20) - os.path.getsize(f"{english}/things.lex") - 1) + "\n", "\n",
                                   "16777216|16 MB|larger"),
     "sets of check-words.tsv": ("check-words.tsv", lambda english, rows: "".join(
-        f"spare{number}\tblorp\n" for number in range(256 - len({row.split(chr(9))[0] for row in rows[1:]}))), "over\tblorp\n", "at most 256 sets"),
+        f"spare{number}\tblorp\n" for number in range(384 - len({row.split(chr(9))[0] for row in rows[1:]}))), "over\tblorp\n", "at most 384 sets"),
     "places of a row": ("check-words.tsv", lambda english, rows: "spare\t" + " ".join(["blorp"] * 10) + "\n", "over\t" + " ".join(["blorp"] * 11) + "\n",
                         "at most 10 places"),
-    "places of hearing.tsv": ("hearing.tsv", lambda english, rows: "the\tof\tFOOD\t\t0\t\n" * (128 - len(rows[1:])), "the\tof\tFOOD\t\t0\t\n",
-                              "at most 128 places"),
+    "places of hearing.tsv": ("hearing.tsv", lambda english, rows: "the\tof\tFOOD\t\t0\t\n" * (192 - len(rows[1:])), "the\tof\tFOOD\t\t0\t\n",
+                              "at most 192 places"),
 }
 
 

@@ -4,6 +4,7 @@
 #include <string.h>
 
 #include "check/report.h"
+#include "check/unmeasured.h"
 #include "match/capture.h"
 
 /* Whether the list has the match's words, or says there is a vague amount of the food near them. */
@@ -31,6 +32,15 @@ static bool beside(const struct checker *c, const struct match *m)
     return false;
 }
 
+/* "A lump of bicarb tastes of soap", "a few nuts on top if you like": nothing that must be
+ * measured.
+ */
+static bool only_talk(const struct checker *c, const struct match *m, struct span food)
+{
+    const struct ingredient line = {.id = food.last, .words = m->words};
+    return in_passing(c, &line) || no_measure(c, &line);
+}
+
 /* "A bit of oil on the grate", where the list has another oil's amount: that one is no less vague.
  */
 static void check_unlisted(struct checker *c, const struct sentence *s, const struct match *m)
@@ -43,7 +53,7 @@ static void check_unlisted(struct checker *c, const struct sentence *s, const st
     line_amount(c->r, s, m, &said);
     if (said.vague && !said.more && !beside(c, m) && !listed(c, m, food)
         && !span_has_tag(c->r, (struct span){m->words.first, words.last}, TAG_THE)
-        && !said_with(c, "to_taste", m->words) && !said_with(c, "judges", m->words)
+        && !said_with(c, "to_taste", m->words) && !only_talk(c, m, words)
         && !said_with(c, "laid_out", m->words))
         REPORT_PLAIN(c, vague_amount,
                      ((struct subject_of){c->r->words.at[m->words.first].start, m->words,

@@ -17,6 +17,8 @@ bool only_seasons(const struct checker *c, const struct ingredient *line);
 bool is_place(const struct checker *c, const struct ingredient *line);
 /* "My sister puts peas in hers": nothing goes in there. */
 bool in_passing(const struct checker *c, const struct ingredient *line);
+/* Whether a vague amount of it is a judgement, or as much as there is. */
+bool no_measure(const struct checker *c, const struct ingredient *line);
 
 /* amount_told.c */
 

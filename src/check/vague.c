@@ -90,7 +90,7 @@ static bool told_after(const struct checker *c, const struct ingredient *line)
  * is.
  */
 #define AS_YOU_WORDS 8
-static bool no_measure(const struct checker *c, const struct ingredient *line)
+bool no_measure(const struct checker *c, const struct ingredient *line)
 {
     struct span where, behind = {line->id, line->id + AS_YOU_WORDS},
                        from = {line->words.first > 2 ? line->words.first - 2 : 0, line->words.last};

@@ -21,7 +21,7 @@ ROLLING = {"rolling-soup.vtt", "fixed-width.vtt", "muffled-peppers.vtt", "thursd
            "madurai-lunch-leeds.vtt", "night-nurse-kimchi.vtt", "babcia-christmas-eve.vtt", "porch-smoker-bill.vtt",
            "blue-gate-penang.vtt", "chat-says-hello.vtt", "lodger-on-the-left-ring.vtt", "mudroom-boots-drying.vtt", "screened-porch-evening.vtt",
            "shearing-shed-smoke.vtt", "stool-by-the-counter.vtt", "tannie-and-the-phone.vtt", "chapel-lane-slippers.vtt", "khanum-thursday.vtt",
-           "seven-loaves-blind.vtt"}
+           "seven-loaves-blind.vtt", "barn-above-hebden.vtt", "osu-balcony-radio.vtt", "share-house-stove.vtt", "window-over-the-sink.vtt"}
 # Sounds and marks of speakers are no words of the talk; FFmpeg leaves them in.
 MARKUP = re.compile(r"<[^>]*>|\{\\[^}]*\}")
 NO_WORDS = r"\[ (?=__ \])|(?<=__) \]|\[(?! __ \])[^\]]*\]|^\([a-z ]*\)$|^[-–] ?|^[A-Z]+: |(?<=[.?!] )- |^\.\.\.$|>>|♪"

@@ -61,7 +61,7 @@ def mark_steps(verbs, steps):
 def read_verbs(program):
     """The verbs of each set."""
     verbs = {}
-    for name in goldsets.READ:
+    for name in goldsets.STEPS_READ:
         paths = {SCORE.transcript_of(path, SCORE.load(path)): path for path in goldsets.golds_of(name)}
         verbs[name] = []
         for path, lines in units.lines_of(program, paths):
@@ -161,7 +161,7 @@ def main():
     if sys.argv[1] == "--test":
         test(verbs)
     else:
-        write([verb for name in goldsets.READ for verb in verbs[name]])
+        write([verb for name in goldsets.STEPS_READ for verb in verbs[name]])
 
 
 if __name__ == "__main__":

@@ -4,6 +4,7 @@
 
 #include <math.h>
 
+#include "split/candidate.h"
 #include "split/evidence.h"
 #include "split/standing.h"
 #include "split/title.h"
@@ -17,6 +18,8 @@
 #define BEGINS_LEAST (-10.0)
 /* A name of rules (name_weight) that is one. */
 #define NAME_SURE 3.0
+/* A title for which so much more speaks than for none is sure. */
+#define TITLE_SURE 4.0
 
 static double log_of(size_t n)
 {
@@ -204,6 +207,26 @@ static double clash_of(const struct whole *one, const struct whole *other)
     return (double) ((one->sweet * other->savory + one->savory * other->sweet) / all);
 }
 
+/* ---- titles */
+
+/* Whether a word stands in both, in the singular or the plural. */
+static bool share_word(const struct recording *r, struct span a, struct span b)
+{
+    for (size_t i = a.first; i <= a.last; i++)
+        for (size_t n = b.first; n <= b.last; n++)
+            if (name_hash(r, (struct span){i, i}) == name_hash(r, (struct span){n, n}))
+                return true;
+    return false;
+}
+
+static void find_titles(const struct wholes *w, const struct whole *one, const struct whole *other,
+                        double *x)
+{
+    x[ALIKE_OTHER_TITLE] = fmin(TITLE_SURE, other->title_sure);
+    x[ALIKE_TITLES_DIFFER] = !span_is_empty(one->title) && !span_is_empty(other->title)
+                             && !share_word(w->r, one->title, other->title);
+}
+
 void find_alike(const struct wholes *w, size_t a, size_t b, double *x)
 {
     const struct whole *one = &w->of[a], *other = &w->of[b];
@@ -218,6 +241,7 @@ void find_alike(const struct wholes *w, size_t a, size_t b, double *x)
                           && !titles_alike(w->r, one->name, other->name);
     x[ALIKE_BOTH_GO] = affinity_between(&one->about, &other->about);
     x[ALIKE_BOTH_CLASH] = clash_of(one, other);
+    find_titles(w, one, other, x);
     find_things_of(w, a, b, x);
     x[ALIKE_BETWEEN] = (double) (b - a - 1);
 }

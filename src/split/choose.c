@@ -123,10 +123,12 @@ void choose_names(struct naming *n, const struct pack *k)
     arena_aside(n->r->arena); /* they go with all that dishes are told by */
     struct candidates c = candidates_of_dishes(n, k);
     arena_back(n->r->arena);
+    n->sure = arena_alloc(n->r->arena, (n->dishes + 1) * sizeof *n->sure);
     for (size_t d = 0; d < n->dishes; d++) {
         struct choice best = {{1, 0}, no_name_score()};
         tell_candidates(n, &c, d, compare, &best);
         bool named = best.words.first <= best.words.last;
+        n->sure[d] = best.score - no_name_score();
         n->best[d] = named ? once(n->r, in_full(&c, fullest(n, &c, d, &best))) : best.words;
     }
 }

@@ -41,26 +41,29 @@ static size_t keep_dishes(const struct wholes *w, size_t *dish)
     return 0;
 }
 
-/* Which stretches are one dish's, and what the rules of phrases call each. */
-static struct naming share_stretches(struct recording *r, const struct feature *f,
-                                     const struct borders *b, struct stretch *s, size_t count,
-                                     size_t *dish)
+/* Which stretches are one dish's, and what each is called. */
+static struct naming share_stretches(struct recording *r, const struct pack *k,
+                                     const struct feature *f, const struct borders *b,
+                                     struct stretch *s, size_t count, size_t *dish)
 {
-    struct wholes w = {.r = r, .f = f, .b = b, .s = s, .dish = dish, .count = count};
+    struct wholes w = {.r = r, .k = k, .f = f, .b = b, .s = s, .dish = dish, .count = count};
     w.dishes = join_stretches(r, f, s, count, dish);
     snap_stretches(r, f, b, s, count);
     wholes_make(&w);
     size_t left = keep_dishes(&w, dish);
     /* As many as before: they are the same ones, and are called the same. */
-    return left == w.dishes ? w.names : name_by_rules(r, f, s, count, dish, left);
+    if (left == w.dishes)
+        return w.names;
+    struct naming n = name_by_rules(r, f, s, count, dish, left);
+    choose_names(&n, k);
+    return n;
 }
 
 static void make_dishes(struct recording *r, const struct pack *k, const struct feature *f,
                         const struct borders *b, struct stretch *s, size_t count)
 {
     size_t *dish = arena_alloc(r->arena, (count + 1) * sizeof *dish);
-    struct naming n = share_stretches(r, f, b, s, count, dish);
-    choose_names(&n, k);
+    struct naming n = share_stretches(r, k, f, b, s, count, dish);
     begin_named(&n, s);
     for (size_t i = 0; i < count; i++) {
         if (dish[i] == NO_DISH)

@@ -5,6 +5,7 @@
 #include <math.h>
 
 #include "base/arena.h"
+#include "split/choose.h"
 #include "split/name.h"
 
 /* In so many sentences a dish is announced. */
@@ -60,6 +61,11 @@ static void name_wholes(struct wholes *w)
     for (size_t d = 0; d < w->dishes; d++) {
         w->of[d].name = w->names.best[d];
         w->of[d].name_weight = w->names.weight[d];
+    }
+    choose_names(&w->names, w->k);
+    for (size_t d = 0; d < w->dishes; d++) {
+        w->of[d].title = w->names.best[d];
+        w->of[d].title_sure = w->names.sure[d];
     }
 }
 

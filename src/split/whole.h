@@ -16,11 +16,14 @@ struct whole {
     float sweet, savory; /* foods that are found in desserts only, and in none */
     struct span name;    /* what the rules of phrases call it; first > last: nothing */
     double name_weight;
+    struct span title; /* the best of all that is said (choose.h); first > last: nothing */
+    double title_sure;
 };
 
 /* The dishes of a recording. */
 struct wholes {
     struct recording *r; /* borrowed, as all up to `dishes` */
+    const struct pack *k;
     const struct feature *f;
     const struct borders *b;
     const struct stretch *s;
@@ -29,7 +32,7 @@ struct wholes {
     size_t dishes;
     size_t *owner; /* the dish of each sentence, or NO_DISH */
     struct whole *of;
-    struct naming names; /* by the rules of phrases */
+    struct naming names; /* the titles */
 };
 
 /* Fills in what is not borrowed. Arena. */

@@ -67,7 +67,7 @@ static void print_talk(void *to, struct recording *r, const struct pack *k)
     struct stretch *s = arena_alloc(r->arena, (count + 1) * sizeof *s);
     size_t *dish = arena_alloc(r->arena, (count + 1) * sizeof *dish);
     const struct borders b = weigh_borders(r, f, count);
-    struct wholes w = {.r = r, .f = f, .b = &b, .s = s, .dish = dish};
+    struct wholes w = {.r = r, .k = k, .f = f, .b = &b, .s = s, .dish = dish};
     w.count = find_threads(r, f, &b, count, s);
     w.dishes = join_stretches(r, f, s, w.count, dish);
     snap_stretches(r, f, &b, s, w.count);

@@ -1550,7 +1550,7 @@ enchilada sauce			red enchilada sauce | green enchilada sauce
 salsa			tomato salsa | salsa roja | chunky salsa | picante sauce
 salsa verde			green salsa | tomatillo salsa
 pico de gallo
-guacamole
+guacamole			guac
 taco sauce
 adobo sauce			adobo
 mole sauce			mole | mole paste
@@ -2507,7 +2507,7 @@ ciabatta
 dinner roll	roll		bread roll | brioche
 bagel
 pretzel
-flatbread			naan | pita | pitta | roti | chapati | paratha | tortilla | injera
+flatbread			pita | pitta | paratha | tortilla | injera
 biscuit
 cornbread			corn bread
 english muffin
@@ -2515,8 +2515,6 @@ crumpet
 croissant
 breadstick
 queso dip	dip
-hummus
-guacamole
 salsa
 chutney
 jam			strawberry jam | marmalade
@@ -2547,6 +2545,11 @@ polenta
 gravy
 yorkshire pudding
 @marks names
+hummus
+guacamole
+romesco sauce			romesco
+roti			chapati | chapatti
+naan
 stracciatella
 taramasalata
 oatcake

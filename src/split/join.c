@@ -2,16 +2,11 @@
  * SPDX-License-Identifier: MIT */
 #include "split/join.h"
 
-#include <math.h>
-
 #include "base/arena.h"
-#include "split/evidence.h"
 #include "split/title.h"
 
-/* Less is a tip or a mention, no dish (common practice, no source). */
-#define LINES_LEAST 3
-#define MENTIONS_LEAST 3
-#define ACTIONS_LEAST 2
+/* So many foods with an amount are a dish though none is measured: "two onions, four eggs". */
+#define UNMEASURED_LINES 3
 /* Cooking, and foods with an amount, for each whole sentence. */
 #define DENSITY_LEAST 1.20
 #define LINE_DENSITY 3.12
@@ -22,9 +17,6 @@ static bool is_announced(const struct feature *f, struct stretch s)
            && (first->order || first->opening_title.first <= first->opening_title.last);
 }
 
-/* What a talk must have room for, of 1, so that there is a second dish in it. */
-#define ROOM_BESIDE 0.5
-
 /* A tour of the shop names foods and amounts too, but now and then. */
 static bool is_talk(double cooking, size_t lines, double sentences)
 {
@@ -34,33 +26,29 @@ static bool is_talk(double cooking, size_t lines, double sentences)
 /* What a dish's stretches come to. */
 struct tally {
     double cooking, sentences;
-    size_t lines, mentions, actions, measured;
-    bool announced, numbered;
+    size_t lines, actions, measured;
+    bool announced; /* by name or by number: it may be told in few words */
 };
 
 static void count_stretch(const struct feature *f, struct stretch s, struct tally *t)
 {
     t->announced |= is_announced(f, s);
-    t->numbered |= f[s.first].opens > 0 && f[s.first].order;
     for (size_t i = s.first; i <= s.last; i++) {
         t->cooking += f[i].cooking;
         t->sentences += f[i].weight;
         t->lines += f[i].lines;
         t->measured += f[i].measured;
-        t->mentions += f[i].mentions_count;
         t->actions += f[i].actions;
     }
 }
 
-/* One that was announced, by name or by number, may be told in few words, one by number without any
- * instruction, and so may one that is all of a short talk. */
-static bool is_dish(const struct tally *t, double room)
+/* Less is a tip or a mention. Whether it is a dish by itself or a part of another is told by what
+ * both come to in all (unite.h). */
+static bool is_dish(const struct tally *t)
 {
-    return (double) (t->lines + t->announced) >= LINES_LEAST * room
-           && (double) (t->mentions + t->announced) >= MENTIONS_LEAST * room
-           && ((double) (t->actions + t->announced) >= ACTIONS_LEAST * room || t->numbered)
-           && t->measured > 0
-           && (t->announced || !is_talk(t->cooking, t->lines + t->announced, t->sentences));
+    return t->announced
+           || ((t->measured > 0 || t->lines >= UNMEASURED_LINES)
+               && !is_talk(t->cooking, t->lines, t->sentences));
 }
 
 /* What comes first is no part of another, so that less is enough: where something is done in every
@@ -68,14 +56,15 @@ static bool is_dish(const struct tally *t, double room)
 #define DONE_SHARE 0.45
 #define DONE_LEAST 3
 #define IN_SHARE 0.5
+#define FIRST_LINES 3
 
 static bool is_first_dish(const struct tally *t)
 {
     double actions = (double) t->actions, lines = (double) t->lines;
     bool done = t->actions >= DONE_LEAST && actions >= DONE_SHARE * t->sentences;
-    return (done && t->lines + 1 >= LINES_LEAST && t->measured > 0)
-           || (done && t->actions > DONE_LEAST && t->lines > LINES_LEAST)
-           || (t->lines >= LINES_LEAST && t->measured > 1 && lines >= IN_SHARE * t->sentences);
+    return (done && t->lines >= FIRST_LINES - 1 && t->measured > 0)
+           || (done && t->actions > DONE_LEAST && t->lines > FIRST_LINES)
+           || (t->lines >= FIRST_LINES && t->measured > 1 && lines >= IN_SHARE * t->sentences);
 }
 
 /* Enough of a stretch to tell what it is about, so that time does not grow with the square. */
@@ -176,10 +165,8 @@ size_t join_stretches(const struct recording *r, const struct feature *f, const 
     }
     for (size_t k = 0; k < count; k++) {
         size_t t = s[k].thread;
-        double least =
-            dishes ? fmax(room(r->sentences.count), ROOM_BESIDE) : room(r->sentences.count);
         if (number[t] == NO_DISH
-            && (is_dish(&tallies[t], least) || (!dishes && is_first_dish(&tallies[t]))))
+            && (is_dish(&tallies[t]) || (!dishes && is_first_dish(&tallies[t]))))
             number[t] = dishes++;
         dish[k] = number[t] != NO_DISH ? number[t] : nearest(r, f, s, k, dish);
     }

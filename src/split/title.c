@@ -236,6 +236,25 @@ bool titles_alike(const struct recording *r, struct span a, struct span b)
 /* Foods that no dish is named by alone. */
 #define PLAIN (MARK_OF(salt) | MARK_OF(water) | MARK_OF(fat) | MARK_OF(spice) | MARK_OF(herb))
 
+/* Behind it comes what goes in, who it is for or where it is from: "roti, two cups of atta". */
+static bool begins_anew(unsigned char tag)
+{
+    return tag == TAG_ONES || tag == TAG_TEENS || tag == TAG_NUMBER || tag == TAG_ARTICLE
+           || tag == TAG_SERVE || tag == TAG_FOR || tag == TAG_AND || tag == TAG_FROM;
+}
+
+/* "And romesco.", "then the roti: two cups": nothing stands before it but words that turn to it. */
+static bool is_turned_to(const struct recording *r, const struct sentence *s, struct span title)
+{
+    for (size_t i = s->first; i < title.first; i++) {
+        const unsigned char tag = r->words.at[i].tag;
+        if (tag != TAG_SO && tag != TAG_AND && tag != TAG_THE && tag != TAG_ARTICLE
+            && tag != TAG_INSIDE)
+            return false;
+    }
+    return is_own_name(&r->words.at[title.last]);
+}
+
 /* "Salt, pepper" is a list; "chicken with rice" and "onion soup" are names. */
 bool title_alone(const struct recording *r, const struct sentence *s, struct span title)
 {
@@ -255,14 +274,12 @@ bool title_alone(const struct recording *r, const struct sentence *s, struct spa
         listed && foods == 2 && plain == 0; /* "sausage and cabbage", never "salt and pepper" */
     bool word = title.first == title.last
                 && (title.first == s->first || r->words.at[title.first].tag != TAG_DISH);
-    if (word || (!dish && !(joined && foods > 1)))
+    if ((word && !is_turned_to(r, s, title)) || (!dish && !(joined && foods > 1)))
         return false;
     if (next > s->last || (next == s->last && word_tag(r, s, next) == TAG_INTO))
         return true;
     unsigned char tag = word_tag(r, s, next);
-    return r->words.at[title.last].after == AFTER_COMMA
-           && (tag == TAG_ONES || tag == TAG_TEENS || tag == TAG_NUMBER || tag == TAG_ARTICLE
-               || tag == TAG_SERVE || tag == TAG_FOR || tag == TAG_AND || tag == TAG_FROM);
+    return r->words.at[title.last].after == AFTER_COMMA && begins_anew(tag);
 }
 
 bool sentence_says(const struct recording *r, const struct sentence *s, const struct entry *e)

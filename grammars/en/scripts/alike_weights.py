@@ -35,6 +35,7 @@ WEIGHTS = "src/split/alike.def"
 PLAIN_SETS = ("corpus", "recordings", "recordings/flawless", "recordings/fourteenth", "recordings/fifteenth", "recordings/plain")
 PLAIN, UNSEEN, OTHER = 8.0, 2.0, 1.0
 SHARES = "split/shares"  # talks of which each caption has its dish
+BRIEF = "split/shares/brief"  # ... by whoever tries a tool out
 PENALTY = 20.0
 SLACK = 0.3  # seconds: a line's time may be that of its caption
 START_SLACK = 12.5
@@ -88,13 +89,13 @@ def talk_of_gold(name, path):
     return os.path.join(os.path.dirname(path), gold["transcript"]), Talk(name, items, [dish["start"] for dish in gold["dishes"]])
 
 
-def talk_of_share(captions):
+def talk_of_share(name, captions):
     numbers, starts = {}, []
     for start, _, label, _ in captions:
         if label != "-" and label not in numbers:
             numbers[label] = len(numbers)
             starts.append(start)
-    return Talk(SHARES, [(start, numbers[label]) for start, _, label, _ in captions if label != "-"], starts)
+    return Talk(name, [(start, numbers[label]) for start, _, label, _ in captions if label != "-"], starts)
 
 
 def list_talks(folder):
@@ -103,7 +104,7 @@ def list_talks(folder):
     for path in sorted(glob.glob("tests/split/shares/*.tsv")):
         captions, copy = turn_words.test_shares.read(path), os.path.join(folder, os.path.basename(path))
         turn_words.write_share(copy, captions)
-        talks[copy] = talk_of_share(captions)
+        talks[copy] = talk_of_share(BRIEF if os.path.basename(path).startswith("brief") else SHARES, captions)
     return talks
 
 
@@ -117,7 +118,7 @@ def read(program):
 
 
 def counts_for(name):
-    return PLAIN if name in PLAIN_SETS else UNSEEN if name == "recordings/unseen" else OTHER
+    return PLAIN if name in PLAIN_SETS else UNSEEN if name == "recordings/unseen" else 8.0 if name == BRIEF else OTHER
 
 
 class Pairs:

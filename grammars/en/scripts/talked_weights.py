@@ -6,7 +6,7 @@ whole recording nothing is cooked.
   talked_weights.py --test UNITE_UNITS TALK_UNITS   what they are worth on recordings left out, a tenth at a time
 
 UNITE_UNITS and TALK_UNITS are the programs that tests/tools/unite_units.c and talk_units.c make. What is learned from are the recordings
-with gold under tests/ (goldsets.SPLIT_READ) in which dishes are found, whether the gold has any or none, and the talks of tests/split/shares, which
+with gold under tests/ (goldsets.ALL) in which dishes are found, whether the gold has any or none, and the talks of tests/split/shares, which
 all have one and are short. Both are logistic regressions
 with an L2 penalty: the points of runs of one and two words in what was taken for dishes, a sentence on average; and the weights,
 one of which is that of the words' points, each tenth's learned from the others (stacked generalization, Wolpert 1992). Recordings without a dish are few, and
@@ -67,7 +67,7 @@ class Talk:
 def list_talks(folder):
     """Whether it is only talk, by transcript; talks of shares are written to the folder."""
     silent = {}
-    for name in goldsets.SPLIT_READ:
+    for name in goldsets.ALL:
         for path in goldsets.golds_of(name):
             with open(path, encoding="utf-8") as file:
                 gold = json.load(file)

@@ -8,7 +8,7 @@
 #include "split/weighted.h"
 
 /* What must speak for it: a dish that is lost costs more than one too many. */
-#define TALK_LEAST 0.0
+#define TALK_LEAST 0.25
 /* Of fewer sentences it cannot be told. */
 #define TELLING_SENTENCES 12
 /* A few things or sentences tell little: as if so many more told nothing. */

@@ -13,8 +13,8 @@ struct naming {
     const size_t *dish; /* of each stretch; NO_DISH is possible */
     size_t count, dishes;
     struct span *best; /* of each dish; first > last while there is none */
-    double *weight; /* of what the rules of phrases chose */
-    double *sure;   /* how much more speaks for it than for no name; NULL until choose_names() */
+    double *weight;    /* of what the rules of phrases chose */
+    double *sure;      /* how much more speaks for it than for no name; NULL until choose_names() */
     size_t *named; /* of each sentence, the dish that it names, or NO_DISH; NULL: not asked for */
 };
 

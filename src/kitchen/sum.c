@@ -14,7 +14,7 @@ static bool same_package(const struct amount *a, const struct amount *b)
 }
 
 /* Milliliters and cups of one food stay apart: no one measures 17.907 tablespoons. Spoons are in
- * both kitchens. */
+ * both kitchens. Nor is a pinch a number of teaspoons. */
 static bool same_system(const struct unit *a, const struct unit *b)
 {
     return a->metric == b->metric;
@@ -26,7 +26,8 @@ static bool addable(const struct sum *s, const struct unit *unit, const struct a
         return false;
     return s->unit == unit
            || (s->unit->dimension == unit->dimension && same_system(s->unit, unit)
-               && ratio_finite(s->unit->factor) && ratio_finite(unit->factor));
+               && !s->unit->habit && !unit->habit && ratio_finite(s->unit->factor)
+               && ratio_finite(unit->factor));
 }
 
 static struct sum *sum_for(struct arena *a, struct sums *sums, const struct unit *unit,
@@ -155,11 +156,20 @@ static void merge_by_weight(const struct adder *with, struct sums *sums,
     LIST_CUT(&sums->all, sums->all.count - 1);
 }
 
-/* By the unit's name, then by what it is packed in: the same for any order of the lines. */
+/* The larger unit first, as it is read: "half a teaspoon and a pinch". */
+static int compare_units(const struct unit *a, const struct unit *b)
+{
+    if (a->dimension != b->dimension)
+        return a->dimension < b->dimension ? -1 : 1;
+    int order = ratio_compare(b->factor, a->factor);
+    return order ? order : text_compare(a->name, b->name);
+}
+
+/* By the unit, then by what it is packed in: the same for any order of the lines. */
 static int compare_sums(const void *left, const void *right)
 {
     const struct sum *a = left, *b = right;
-    int order = text_compare(a->unit->name, b->unit->name);
+    int order = compare_units(a->unit, b->unit);
     if (!order)
         order = ratio_compare(a->package.min, b->package.min);
     return order ? order : text_compare(a->package.unit, b->package.unit);

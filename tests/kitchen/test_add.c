@@ -81,6 +81,10 @@ static void test_sums(void **state)
     assert_string_equal(ADDED(o, {"flour", "200", "gram", NULL}, {"flour", "1", "cup", NULL}),
                         "flour: about 325 grams, divided");
     assert_string_equal(ADDED(o, {"salt", NULL, NULL, NULL}), "salt: ");
+    /* A pinch is kitchen habit, and no number of teaspoons: 0.5625 teaspoon is nothing to measure.
+     */
+    assert_string_equal(ADDED(o, {"salt", "1", "pinch", NULL}, {"salt", "1/2", "teaspoon", NULL}),
+                        "salt: ½ teaspoon and 1 pinch, divided");
 }
 
 static uint32_t seed = 20260101;

@@ -153,17 +153,22 @@ static size_t story_end(const struct recording *r, const struct sentence *s, siz
     return sentence_end(r, s, first);
 }
 
-/* The nearest food before word `end` and those listed with it: "salt and pepper to taste". */
+/* The nearest food before word `end` and those listed with it: "salt and pepper to taste", but not
+ * what has an amount of its own or is only done to: "the peas with a cup of water and salt". */
 static size_t list_begin(const struct recording *r, const struct sentence *s, size_t first,
                          size_t end)
 {
-    size_t begin = end;
+    size_t begin = end, last_joined = 0;
     bool food = false;
     while (begin > first) {
         unsigned char tag = word_tag(r, s, begin - 1);
         bool joins = tag == TAG_AND || tag == TAG_OR || r->words.at[begin - 1].after == AFTER_COMMA;
-        if (food && joins && tag != TAG_AND && tag != TAG_OR)
+        if (food && ((joins && tag != TAG_AND && tag != TAG_OR) || tag == TAG_WITH))
             break;
+        if (last_joined && tag == TAG_UNIT)
+            return last_joined;
+        if (food && tag == TAG_AND && !last_joined)
+            last_joined = begin;
         food |= tag == TAG_FOOD || tag == TAG_DISH;
         begin--;
     }

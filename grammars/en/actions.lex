@@ -596,7 +596,8 @@ stick together	hold			verb:sticks,sticking,stuck,stuck
 fall apart	fall apart			verb:falls,falling,fell,fallen
 burn	burn		scorch
 curdle
-overcook			overbake | overmix | overdo
+overcook			overbake | overmix | overdo | overwork | overbeat | overknead | overstir
+over cook	overcook		over bake | over mix | over work | over beat | over knead | over stir | over do	verb-last
 
 # --- talk -----------------------------------------------------------------------------------------------------------
 @marks hidden
@@ -716,9 +717,12 @@ skewers
 @forms noun
 @marks
 color			colour
+smell
 smoke
 break
 grind
+spring back				verb:springs back,springing back,sprang back,sprung back
+bounce back				verb:bounces back,bouncing back,bounced back,bounced back
 
 @tag EATER
 @forms noun

@@ -200,6 +200,16 @@ static struct span around(const struct recording *r, const struct sentence *s,
     return (struct span){first, m->words.last};
 }
 
+/* "Until you don't see any more flour", "till there's no more milk": none of it is left. */
+static bool is_denied_line(const struct recording *r, const struct sentence *s,
+                           const struct match *line)
+{
+    const size_t before = line->words.first - 1;
+    bool more = word_tag(r, s, line->words.first) == TAG_MORE;
+    bool verb = before > s->first && r->words.at[before].tag == TAG_ACTION;
+    return more && word_tag(r, s, verb ? before - 1 : before) == TAG_NOT;
+}
+
 /* A sign of doneness ends at a comma, with its clause, or before the next amount; where captions
  * have no commas, also before the next thing to do. */
 static size_t until_end(const struct recording *r, const struct sentence *s, const struct match *m)
@@ -212,8 +222,14 @@ static size_t until_end(const struct recording *r, const struct sentence *s, con
             last = i;
     struct matches lines = matches_of(r, s, KIND_OF(line));
     for (const struct match *line; (line = matches_next(&lines));)
-        if (line->words.first > m->words.last + 1 && line->words.first <= last)
+        if (line->words.first > m->words.last + 1 && line->words.first <= last
+            && !is_denied_line(r, s, line))
             last = line->words.first - 1; /* not of "until a drop of water skates" */
+    struct matches asides = matches_of(r, s, KIND_OF(unreal));
+    for (const struct match *aside; (aside = matches_next(&asides));)
+        if (text_is(aside->rule->option, "match") && aside->words.first > m->words.last + 1
+            && aside->words.first <= last)
+            last = aside->words.first - 1; /* "until it's brown mine took an hour" */
     return last;
 }
 

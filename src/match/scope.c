@@ -153,6 +153,11 @@ static size_t story_end(const struct recording *r, const struct sentence *s, siz
     return sentence_end(r, s, first);
 }
 
+static bool counts(unsigned char tag)
+{
+    return tag == TAG_ARTICLE || tag == TAG_ONES || tag == TAG_NUMBER || tag == TAG_FRACTION;
+}
+
 /* The nearest food before word `end` and those listed with it: "salt and pepper to taste", but not
  * what has an amount of its own or is only done to: "the peas with a cup of water and salt". */
 static size_t list_begin(const struct recording *r, const struct sentence *s, size_t first,
@@ -167,7 +172,7 @@ static size_t list_begin(const struct recording *r, const struct sentence *s, si
             break;
         if (last_joined && tag == TAG_UNIT)
             return last_joined;
-        if (food && tag == TAG_AND && !last_joined)
+        if (food && tag == TAG_AND && !counts(word_tag(r, s, begin))) /* not "a cup and a half" */
             last_joined = begin;
         food |= tag == TAG_FOOD || tag == TAG_DISH;
         begin--;

@@ -292,7 +292,7 @@ melt	melt	heats prep	melt down | melt in
 heat	heat	heats prep	heat up | heat through
 reheat	reheat	heats
 warm	warm	heats prep early	warm up | warm through
-bring up to temperature	heat	heats	bring up to temp | bring it up to temperature | bring it up to temp	verb:brings,bringing,brought,brought
+bring up to temperature	heat	heats	bring up to temp | bring it up to temperature | bring it up to temp | bring it back up to temperature | bring it back up to temp | bring that up to temperature | bring that up to temp | bring that back up to temperature | bring that back up to temp | bring this up to temperature | bring this up to temp | bring this back up to temperature | bring this back up to temp | bring them up to temperature | bring them up to temp | bring them back up to temperature | bring them back up to temp | bring these up to temperature | bring these up to temp | bring these back up to temperature | bring these back up to temp | bring it all up to temperature | bring it all up to temp | bring it all back up to temperature | bring it all back up to temp | bring that all up to temperature | bring that all up to temp | bring that all back up to temperature | bring that all back up to temp	verb:brings,bringing,brought,brought
 preheat	preheat	ovens changes early	heat the oven | light the oven | light your oven | light my oven | preheat the oven
 pre heat	preheat	ovens changes		verb-last
 bake	bake	heats ovens prep	bake off | bake up
@@ -308,13 +308,14 @@ flambe	flambe	heats		verb:flambes,flambeing,flambeed,flambeed
 smoke	smoke	heats prep
 boil	boil	heats boils prep	boil up | boil off
 put the water on	boil	heats boils	put some water on | put the kettle on | get the water on | get the water going | get some water going | get the kettle on	verb:puts,putting,put,put
-bring to a boil	boil	heats boils	bring it up | bring that up | bring this up | bring them up | bring it all up | bring that all up | get it to a boil | get that to a boil | get it to the boil | get that to the boil | get to a boil | bring it up to a bubble | bring that up to a bubble | bring up to a bubble | bring to the boil | bring to boil | bring up to a boil | bring up to the boil | bring it to a boil | bring it to the boil | bring this to a boil | bring this to the boil | bring that to a boil | bring that to the boil | bring it up to a boil | bring it up to the boil | bring this up to a boil | bring that up to a boil | bring them to a boil | bring everything to a boil | bring everything to the boil | bring back to a boil | bring back to the boil | bring it back to a boil | bring it back to the boil | bring to a rolling boil | bring it to a rolling boil | bring to a full boil | bring to a gentle boil | bring it to a gentle boil	verb:brings,bringing,brought,brought
+bring to a boil	boil	heats boils	bring it up | bring that up | bring this up | bring them up | bring it all up | bring that all up | get it to a boil | get that to a boil | get it to the boil | get that to the boil | get to a boil | bring it up to a bubble | bring that up to a bubble | bring up to a bubble | bring to the boil | bring to boil | bring up to a boil | bring up to the boil | bring it to a boil | bring it to the boil | bring this to a boil | bring this to the boil | bring that to a boil | bring that to the boil | bring it up to a boil | bring it up to the boil | bring this up to a boil | bring that up to a boil | bring them to a boil | bring everything to a boil | bring everything to the boil | bring back to a boil | bring back to the boil | bring it back to a boil | bring it back to the boil | bring to a rolling boil | bring it to a rolling boil | bring to a full boil | bring to a gentle boil | bring it to a gentle boil | bring it up to a rolling boil | bring it up to a gentle boil | bring that up to the boil | bring that up to a rolling boil | bring that up to a gentle boil | bring this up to the boil | bring this up to a rolling boil | bring this up to a gentle boil | bring them up to a boil | bring them up to the boil | bring them up to a rolling boil | bring them up to a gentle boil | bring these up to a boil | bring these up to the boil | bring these up to a rolling boil | bring these up to a gentle boil | bring it all up to a boil | bring it all up to the boil | bring it all up to a rolling boil | bring it all up to a gentle boil | bring that all up to a boil | bring that all up to the boil | bring that all up to a rolling boil | bring that all up to a gentle boil	verb:brings,bringing,brought,brought
 come to a boil	boil	heats boils	come up to a bubble | come up to the bubble | come to a bubble | come to the boil | come up to a boil | come up to the boil	verb:comes,coming,came,come
-up to a boil	boil	heats boils	up to a bubble | up to the boil | back to the boil | back to a boil | back up to the boil | back up to a boil	none
+up to a boil	boil	heats boils	up to a bubble | up to the boil | back to the boil | back to a boil | back up to the boil | back up to a boil | up to a rolling boil | up to a full boil | up to a gentle boil | up to a good boil | back to a rolling boil | back up to a rolling boil | to a rolling boil | to a full boil | to a gentle boil | to a good boil | to a hard boil | to a fast boil | right up to a boil | right up to the boil | straight up to a boil | straight up to the boil | just up to a boil | just up to the boil | right back up to a boil | right back up to the boil | straight back up to a boil | straight back up to the boil | slowly up to a boil | slowly up to the boil | gently up to a boil | gently up to the boil | just to a boil | just to the boil | straight back to a boil | straight back to the boil	none
 simmer	simmer	heats boils prep	bubble down | tick away | simmer down | simmer away | bubble | bubble away | putter | tick over
 blip	simmer	heats boils	blip away	verb2
-bring to a simmer	simmer	heats boils	take it down to a simmer | take that down to a simmer | turn it down to a simmer | turn that down to a simmer | drop it to a simmer | drop it down to a simmer | bring up to a simmer | bring it to a simmer | bring this to a simmer | bring that to a simmer | bring it up to a simmer | bring this up to a simmer | bring that up to a simmer | bring them to a simmer | bring everything to a simmer | bring to a gentle simmer | bring it to a gentle simmer | bring back to a simmer | bring it back to a simmer | bring down to a simmer | bring it down to a simmer | bring to a bare simmer	verb:brings,bringing,brought,brought
-up to a simmer	simmer	heats boils	back to a simmer | back up to a simmer	none
+bring to a simmer	simmer	heats boils	take it down to a simmer | take that down to a simmer | turn it down to a simmer | turn that down to a simmer | drop it to a simmer | drop it down to a simmer | bring up to a simmer | bring it to a simmer | bring this to a simmer | bring that to a simmer | bring it up to a simmer | bring this up to a simmer | bring that up to a simmer | bring them to a simmer | bring everything to a simmer | bring to a gentle simmer | bring it to a gentle simmer | bring back to a simmer | bring it back to a simmer | bring down to a simmer | bring it down to a simmer | bring to a bare simmer | bring it up to a gentle simmer | bring that up to a gentle simmer | bring this up to a gentle simmer | bring them up to a simmer | bring them up to a gentle simmer | bring these up to a simmer | bring these up to a gentle simmer | bring it all up to a simmer | bring it all up to a gentle simmer | bring that all up to a simmer | bring that all up to a gentle simmer	verb:brings,bringing,brought,brought
+up to temperature	heat	heats	up to temp | back to temperature | back up to temperature | right up to temperature | straight up to temperature | just up to temperature | slowly up to temperature	none
+up to a simmer	simmer	heats boils	back to a simmer | back up to a simmer | up to a gentle simmer | back to a gentle simmer | back up to a gentle simmer | back down to a simmer | up to a bare simmer | to a gentle simmer | to a bare simmer | to a low simmer | to a slow simmer | up to simmering | back to simmering | right up to a simmer | right up to a gentle simmer | straight up to a simmer | straight up to a gentle simmer | just up to a simmer | just up to a gentle simmer | slowly up to a simmer | slowly up to a gentle simmer | gently up to a simmer | gently up to a gentle simmer | just to a simmer | right down to a simmer | right down to a gentle simmer	none
 come to a simmer	simmer	heats boils	come up to a simmer	verb:comes,coming,came,come
 poach	poach	heats boils prep
 blanch	blanch	heats boils prep	parboil | par boil	verb
@@ -596,7 +597,8 @@ stick together	hold			verb:sticks,sticking,stuck,stuck
 fall apart	fall apart			verb:falls,falling,fell,fallen
 burn	burn		scorch
 curdle
-overcook			overbake | overmix | overdo
+overcook			overbake | overmix | overdo | overwork | overbeat | overknead | overstir
+over cook	overcook		over bake | over mix | over work | over beat | over knead | over stir | over do	verb-last
 
 # --- talk -----------------------------------------------------------------------------------------------------------
 @marks hidden
@@ -716,9 +718,12 @@ skewers
 @forms noun
 @marks
 color			colour
+smell
 smoke
 break
 grind
+spring back				verb:springs back,springing back,sprang back,sprung back
+bounce back				verb:bounces back,bouncing back,bounced back,bounced back
 
 @tag EATER
 @forms noun

@@ -240,9 +240,7 @@ static void take_food(struct builder *b, const struct said_food *f)
         && (is_no_line(b, f->index, f->entry, old, &f->said)
             || (!old && is_made_here(b, f->index, f->entry, &f->said))))
         return;
-    const bool tasted = is_tasted_for(b, f->index)
-                        || (f->c->scope & SCOPE_OPTIONAL && is_tasted_first(b, f->index));
-    const unsigned scope = tasted ? f->c->scope | SCOPE_TASTE : f->c->scope;
+    const unsigned scope = line_scope(b, f->index, &f->said);
     const bool again = old && !f->share && goes_in_again(b, f->index, old, &f->said);
     enum repeat repeat = old && !again ? judge(b, old, f->c->match, &f->said, scope) : REPEAT_NEW;
     if (old && (f->share || repeat == REPEAT_SAME)) {

@@ -3,9 +3,23 @@
 #include "build/writer.h"
 #include "match/clause.h"
 
+/* So far behind its verb a particle may stand. */
+#define PARTICLE_REACH 6
+
 static bool is_bare_form(const struct chunk *c)
 {
     return c->entry && text_equal(entry_words(c->entry), entry_shown(c->entry));
+}
+
+/* "Bring everything | back up to a boil": the end of what another verb began. */
+static bool is_particle(const struct writer *w, size_t i)
+{
+    for (size_t n = i; n-- > 0 && i - n <= PARTICLE_REACH;) {
+        struct said_verb said = said_verb(w->b, n);
+        if (said.split && said.phrasal.end == i)
+            return true;
+    }
+    return false;
 }
 
 /* "Drain it | rinse it", "wash it well | lid on", where captions have no commas: an order that
@@ -15,7 +29,7 @@ static bool begins_order(const struct writer *w, size_t i)
     const struct chunk *c = &w->b->chunks.at[i], *before = c - 1;
     struct said_verb said = said_verb(w->b, i);
     bool thing = c->tag != TAG_ACTION;
-    if (!said.action.length || before->scope & SCOPE_UNTIL
+    if (!said.action.length || before->scope & SCOPE_UNTIL || is_particle(w, i)
         || !(thing ? said.split : is_bare_form(c)))
         return false;
     bool object = before->tag == TAG_IT || before->tag == TAG_OTHER || before->tag == TAG_INTO

@@ -21,7 +21,9 @@ struct said_verb written_verb(const struct writer *w, size_t verb, struct text *
     const struct chunk *c = &w->b->chunks.at[verb];
     if (!said.split || c->tag != TAG_ACTION)
         return said;
-    if (w->b->chunks.at[said.phrasal.end].tag == TAG_COUNTER)
+    const struct chunk *particle = &w->b->chunks.at[said.phrasal.end];
+    bool heats = particle->tag == TAG_ACTION && chunk_marks(particle) & MARK_OF(heats);
+    if (particle->tag == TAG_COUNTER || heats) /* "bring the stock back up to a gentle simmer" */
         return (struct said_verb){.action = entry_value(c->entry)};
     *apart = word_behind(w, &said, verb);
     if (apart->length)

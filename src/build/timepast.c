@@ -155,6 +155,14 @@ static bool is_deadline(const struct builder *b, size_t index)
     return index && is_step_word(b, &b->chunks.at[index - 1], "deadline");
 }
 
+/* "If it gets too dark after forty minutes": when, of a longer time that the dish has. */
+static bool is_supposed_point(const struct builder *b, size_t index)
+{
+    const struct chunk *c = &b->chunks.at[index];
+    return index && c->scope & SCOPE_SUPPOSED && c[-1].tag == TAG_WHEN && c->match
+           && has_longer(b, ratio_double(c->match->low));
+}
+
 /* None is "an hour old", "every ten minutes", "dinner's in an hour". */
 bool is_length(const struct builder *b, size_t index)
 {
@@ -164,7 +172,8 @@ bool is_length(const struct builder *b, size_t index)
         return false;
     return !((index + 1 < c->count && is_step_word(b, &c->at[index + 1], "passed"))
              || (index > 0 && is_step_word(b, &c->at[index - 1], "every")) || is_owned(b, index)
-             || is_a_day(b, index) || is_deadline(b, index) || is_kept(b, index));
+             || is_supposed_point(b, index) || is_a_day(b, index) || is_deadline(b, index)
+             || is_kept(b, index));
 }
 
 /* A wait that is told to be over may have been a little shorter. */

@@ -219,7 +219,8 @@ void say_food(const struct builder *b, struct prose *p, const struct chunk *c, b
     struct span food = match_slot(c->match, SLOT_food), amount = match_slot(c->match, SLOT_amount);
     bool whole = c->match->rule->kind != RULE_line || span_is_empty(food)
                  || text_is(c->match->rule->option, "length")
-                 || !span_is_empty(match_slot(c->match, SLOT_extract)) || c->scope & SCOPE_OPTIONAL;
+                 || !span_is_empty(match_slot(c->match, SLOT_extract)) || c->scope & SCOPE_OPTIONAL
+                 || (c->scope & SCOPE_UNTIL && !span_is_empty(match_slot(c->match, SLOT_more)));
     if (whole) {
         if (the && b->r->words.at[c->first].tag == TAG_EXTRACT)
             prose_word(p, step_word(b->k, "the"), true);

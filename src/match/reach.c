@@ -30,6 +30,22 @@ static bool is_next_clause(const struct recording *r, const struct sentence *s, 
  * verb was heard: "till it's like um like gravel | and you scatter that". */
 #define COOK_WORDS 2
 
+static size_t entry_end(const struct recording *r, const struct sentence *s, size_t i)
+{
+    while (i < s->last && r->words.at[i].tag == TAG_INSIDE)
+        i++;
+    return i;
+}
+
+/* "... there's no dry flour do not over mix it", "... it's thick don't let it burn": told not to.
+ */
+static bool is_order_denied(const struct recording *r, const struct sentence *s, size_t i)
+{
+    const size_t denial = entry_end(r, s, i), verb = entry_end(r, s, next_word(r, s, denial));
+    return r->words.at[denial].tag == TAG_NOT && verb < s->last && is_base_verb(r, s, verb)
+           && (word_tag(r, s, verb + 1) == TAG_IT || word_tag(r, s, verb + 1) == TAG_THE);
+}
+
 /* To the first comma; where there is none, to before the first verb that has no subject before it,
  * or before the cook who does what comes then: "when it comes out | you wrap it", "when it's
  * rolling | you put in the pasta". */
@@ -49,8 +65,9 @@ size_t comma_after(const struct recording *r, const struct sentence *s, size_t m
                        || tag == TAG_THE || i == m;
         bool list = !r->punctuated && verb && !cooks && r->words.at[i].tag != TAG_INSIDE
                     && line_begins(r, s, next_word(r, s, i));
+        bool denied = (!subject || thing) && is_order_denied(r, s, i + 1);
         if (r->words.at[i].tag != TAG_INSIDE
-            && (cook || list || (!subject && is_base_verb(r, s, i + 1))))
+            && (cook || list || denied || (!subject && is_base_verb(r, s, i + 1))))
             return i; /* "when it starts to pop | one onion": nobody pops one */
         verb |= i > m && is_any_verb(tag);
         cooks |= tag == TAG_YOU || tag == TAG_ME;

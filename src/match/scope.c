@@ -153,17 +153,27 @@ static size_t story_end(const struct recording *r, const struct sentence *s, siz
     return sentence_end(r, s, first);
 }
 
-/* The nearest food before word `end` and those listed with it: "salt and pepper to taste". */
+static bool counts(unsigned char tag)
+{
+    return tag == TAG_ARTICLE || tag == TAG_ONES || tag == TAG_NUMBER || tag == TAG_FRACTION;
+}
+
+/* The nearest food before word `end` and those listed with it: "salt and pepper to taste", but not
+ * what has an amount of its own or is only done to: "the peas with a cup of water and salt". */
 static size_t list_begin(const struct recording *r, const struct sentence *s, size_t first,
                          size_t end)
 {
-    size_t begin = end;
+    size_t begin = end, last_joined = 0;
     bool food = false;
     while (begin > first) {
         unsigned char tag = word_tag(r, s, begin - 1);
         bool joins = tag == TAG_AND || tag == TAG_OR || r->words.at[begin - 1].after == AFTER_COMMA;
-        if (food && joins && tag != TAG_AND && tag != TAG_OR)
+        if (food && ((joins && tag != TAG_AND && tag != TAG_OR) || tag == TAG_WITH))
             break;
+        if (last_joined && tag == TAG_UNIT)
+            return last_joined;
+        if (food && tag == TAG_AND && !counts(word_tag(r, s, begin))) /* not "a cup and a half" */
+            last_joined = begin;
         food |= tag == TAG_FOOD || tag == TAG_DISH;
         begin--;
     }
@@ -195,6 +205,16 @@ static struct span around(const struct recording *r, const struct sentence *s,
     return (struct span){first, m->words.last};
 }
 
+/* "Until you don't see any more flour", "till there's no more milk": none of it is left. */
+static bool is_denied_line(const struct recording *r, const struct sentence *s,
+                           const struct match *line)
+{
+    const size_t before = line->words.first - 1;
+    bool more = word_tag(r, s, line->words.first) == TAG_MORE;
+    bool verb = before > s->first && r->words.at[before].tag == TAG_ACTION;
+    return more && word_tag(r, s, verb ? before - 1 : before) == TAG_NOT;
+}
+
 /* A sign of doneness ends at a comma, with its clause, or before the next amount; where captions
  * have no commas, also before the next thing to do. */
 static size_t until_end(const struct recording *r, const struct sentence *s, const struct match *m)
@@ -207,8 +227,14 @@ static size_t until_end(const struct recording *r, const struct sentence *s, con
             last = i;
     struct matches lines = matches_of(r, s, KIND_OF(line));
     for (const struct match *line; (line = matches_next(&lines));)
-        if (line->words.first > m->words.last + 1 && line->words.first <= last)
+        if (line->words.first > m->words.last + 1 && line->words.first <= last
+            && !is_denied_line(r, s, line))
             last = line->words.first - 1; /* not of "until a drop of water skates" */
+    struct matches asides = matches_of(r, s, KIND_OF(unreal));
+    for (const struct match *aside; (aside = matches_next(&asides));)
+        if (text_is(aside->rule->option, "match") && aside->words.first > m->words.last + 1
+            && aside->words.first <= last)
+            last = aside->words.first - 1; /* "until it's brown mine took an hour" */
     return last;
 }
 

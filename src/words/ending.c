@@ -54,6 +54,12 @@ static void read_lengths(struct endings *e)
 
 /* ---- units */
 
+static bool names_kinds(const struct entry *e)
+{
+    const uint64_t all = MARK_OF(generic) | MARK_OF(plural);
+    return (e->marks & all) == all;
+}
+
 static size_t add_unit(struct endings *e, struct recording *r, const struct pack *k, size_t i)
 {
     size_t last = i;
@@ -64,7 +70,8 @@ static size_t add_unit(struct endings *e, struct recording *r, const struct pack
                                                             .tail = r->words.at[last].key,
                                                             .last = last,
                                                             .words = last - i + 1,
-                                                            .tag = entry ? entry->tag : w->tag};
+                                                            .tag = entry ? entry->tag : w->tag,
+                                                            .kinds = entry && names_kinds(entry)};
     return last;
 }
 

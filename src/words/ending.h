@@ -13,6 +13,7 @@ struct unit_of_words {
     size_t last;            /* word number */
     size_t words;           /* with the fillers behind it */
     unsigned char tag;      /* of its likeliest reading */
+    bool kinds;             /* "spices", "herbs": foods of a kind, which are named behind it */
 };
 
 #define ENDING_LENGTHS 10

@@ -60,6 +60,10 @@ static bool begins_with_amount(const struct endings *e, size_t first, size_t beg
         food = food_begin(e, first, begin - 1);
         if (food == begin)
             return true;
+        if (food > first && tag_at(e, food - 1) == TAG_OF)
+            return true; /* "225 grams of butter": no food has its amount behind it there */
+        if (e->units.at[begin - 1].kinds)
+            return true; /* "then the spices half a teaspoon | turmeric" */
         if (food == first || (amount = amount_begin(e, first, food - 1)) == food)
             return false;
         begin = amount;

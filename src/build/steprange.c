@@ -31,6 +31,13 @@ static bool compares(const struct writer *w, size_t i)
     return next->tag == TAG_LINE && next->match && next->match->rule->kind != RULE_line;
 }
 
+/* "Check | it's | 165 inside". */
+static bool tells_heat(const struct writer *w, size_t i)
+{
+    return i && w->b->chunks.at[i - 1].tag != TAG_SO && i + 1 < w->end
+           && w->b->chunks.at[i + 1].tag == TAG_HEATED;
+}
+
 /* Whether chunk `i` is left out where it stands in no reason. */
 static bool is_talk(const struct writer *w, size_t i)
 {
@@ -45,8 +52,8 @@ static bool is_talk(const struct writer *w, size_t i)
                   && (w->b->chunks.at[i - 1].tag == TAG_YOU || w->b->chunks.at[i - 1].tag == TAG_ME
                       || w->b->chunks.at[i - 1].tag == TAG_OR); /* "or it'll stick" */
     return (c->tag == TAG_WILL && !needed) || c->tag == TAG_SORRY || c->tag == TAG_SO
-           || c->tag == TAG_THERE || c->tag == TAG_HAVE || c->tag == TAG_OPENER
-           || c->tag == TAG_CLOSER;
+           || (c->tag == TAG_THERE && !tells_heat(w, i)) || c->tag == TAG_HAVE
+           || c->tag == TAG_OPENER || c->tag == TAG_CLOSER;
 }
 
 /* The reason is looked for last, as few chunks are talk. */
@@ -66,8 +73,17 @@ static bool begins_talk(const struct writer *w, size_t i)
            && !(i && is_step_word(w->b, &w->b->chunks.at[i - 1], "after"));
 }
 
+/* "Serve it together, | this feeds four": it stands where the yield does. */
+static bool tells_yield(const struct writer *w, size_t i)
+{
+    const struct match *m = w->b->chunks.at[i].match;
+    return m && m->rule->kind == RULE_yield && span_has_tag(w->b->r, m->words, TAG_SERVE);
+}
+
 static bool ends_writing(const struct writer *w, size_t i)
 {
+    if (tells_yield(w, i))
+        return true;
     return !(w->b->chunks.at[i].scope & SCOPE_UNTIL) && begins_talk(w, i) && !in_reason(w, i);
 }
 

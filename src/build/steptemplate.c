@@ -156,6 +156,10 @@ static void go_on(struct writer *w)
     struct prose before = w->p;
     prose_reopen(&w->p);
     size_t time = find_time(w, w->begin, w->end);
+    if (time < w->end && !is_its_time(w, time)) {
+        w->p = before; /* "both keep for a week" */
+        return;
+    }
     if (time < w->end && say_unsaid_time(w, w->begin, time, w->end)) {
         prose_stop(&w->p);
         return;

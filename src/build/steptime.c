@@ -11,6 +11,14 @@ size_t find_time(const struct writer *w, size_t begin, size_t end)
     return begin;
 }
 
+bool is_its_time(const struct writer *w, size_t time)
+{
+    for (size_t i = 0; i < w->s->durations.count; i++)
+        if (w->s->durations.at[i].words.first == w->b->chunks.at[time].first)
+            return true;
+    return false;
+}
+
 void say_for(struct writer *w, size_t begin, size_t time, size_t end)
 {
     const struct entry *long_time = w->b->r->words.at[w->b->chunks.at[time].first].entry;

@@ -105,9 +105,38 @@ static void say_around(const struct builder *b, struct prose *p, const struct ma
     }
 }
 
+static void say_count(const struct builder *b, struct prose *p, int64_t count, struct text unit)
+{
+    prose_word(p, print_number(b->r->arena, RATIO(count), false), false);
+    prose_word(p, unit, false);
+}
+
+/* "An hour and ten": the unit of the second number is not said. */
+static bool say_hours(const struct builder *b, struct prose *p, const struct match *m)
+{
+    const struct entry *unit = entry_at(b->r, match_slot(m, SLOT_time));
+    if (!text_is(m->rule->option, "hours") || !unit || m->low.under != 1
+        || !ratio_equal(m->low, m->high))
+        return false;
+    struct text smaller = step_text(b->k, "sixtieth", entry_shown(unit));
+    struct ratio size = ratio_read(entry_value(unit).at, entry_value(unit).length);
+    if (!smaller.length || size.under != 1 || size.over <= 0)
+        return false;
+    say_around(b, p, m, false);
+    int64_t whole = m->low.over / size.over;
+    say_count(b, p, whole,
+              whole == 1 ? entry_shown(unit) : plural_of(b->k, b->r->arena, entry_shown(unit)));
+    say_count(b, p, m->low.over % size.over * 60 / size.over, smaller);
+    return true;
+}
+
 bool say_measure(const struct builder *b, struct prose *p, size_t *i, size_t last)
 {
     struct measure m = {.match = match_from(b, *i, last)};
+    if (m.match && say_hours(b, p, m.match)) {
+        *i = m.match->words.last;
+        return true;
+    }
     if (!m.match
         || !(m.match->rule->kind == RULE_duration ? is_odd_length(b, &m)
                                                   : is_odd_amount(b, last, &m)))

@@ -44,6 +44,8 @@ void write_clauses(struct writer *w);
 
 /* steptime.c. The first length of time in the range that is done; `end` when there is none. */
 size_t find_time(const struct writer *w, size_t begin, size_t end);
+/* Whether that time is how long the step takes: not "it keeps for a week". */
+bool is_its_time(const struct writer *w, size_t time);
 /* From where on the words before the time only lead to it: "for", "and give them". */
 size_t lead_of_time(const struct writer *w, size_t begin, size_t time);
 /* "And fry for 5 minutes": the time in chunk `time`, with the range's place and what follows it,

@@ -1643,7 +1643,9 @@ laksa paste
 tom yum paste
 rendang paste
 jerk paste			jerk marinade | jerk sauce
-ginger garlic paste			garlic ginger paste | ginger paste | garlic paste | garlic puree | ginger puree
+ginger garlic paste			garlic ginger paste
+ginger paste			ginger puree
+garlic paste			garlic puree
 chipotle paste
 tahini sauce			tahini dressing
 toum

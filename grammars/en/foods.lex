@@ -51,7 +51,7 @@ paprika			sweet paprika | hungarian paprika | ground paprika
 smoked paprika			sweet smoked paprika | pimenton | spanish paprika | smoky paprika
 hot paprika			hot smoked paprika
 cayenne pepper			cayenne | ground cayenne | cayenne powder
-chili powder			chilli powder | chile powder | mild chili powder | hot chili powder | kashmiri chili powder | kashmiri chilli powder | red chili powder | red chilli powder
+chili powder			chilli powder | chile powder | mild chili powder | hot chili powder | kashmiri chili powder | kashmiri chilli powder | red chili powder | red chilli powder | kashmiri red chili powder | kashmiri red chilli powder | deggi mirch | degi mirch
 chili flake			chilli flake | chile flake | red pepper flake | red chili flake | red chilli flake | crushed red pepper flake | hot pepper flake | pepper flake | dried chilli flake | dried chili flake	noun
 crushed red pepper	chili flake		crushed chilli | crushed chili | crushed chillies
 aleppo pepper			aleppo chili flakes | pul biber | urfa pepper | urfa biber | urfa chili
@@ -88,7 +88,7 @@ garlic powder			granulated garlic | powdered garlic | garlic granules
 onion powder			granulated onion | powdered onion | onion granules
 dried onion			onion flakes | dried minced onion | minced dried onion | dehydrated onion
 dried garlic			garlic flakes | dried minced garlic
-crispy onion			fried onion | french fried onion | crispy fried onion | crispy shallot | fried shallot	noun
+crispy onion			fried onion | french fried onion | crispy fried onion | crispy shallot | fried shallot | birista	noun
 sumac
 za'atar			zaatar | zatar
 garam masala
@@ -104,7 +104,7 @@ anise seed			aniseed | anise	noun
 fennel seed			ground fennel | saunf	noun
 fennel pollen
 ground ginger			ginger powder | powdered ginger | dried ginger
-saffron			saffron thread | saffron strand | thread of saffron	noun
+saffron			saffron thread | saffron strand | thread of saffron | kesar	noun
 dukkah			dukka
 ras el hanout
 baharat
@@ -163,7 +163,7 @@ msg			monosodium glutamate
 mushroom powder			mushroom seasoning | porcini powder
 bouillon powder			instant bouillon | beef bouillon powder | stock powder | chicken powder | chicken bouillon powder | vegetable bouillon powder | dashi powder | hondashi | instant dashi | vegetable stock powder | chicken stock powder
 kelp powder
-lime powder			dried lime | dried black lime | black lime
+lime powder			dried lime | dried black lime | black lime | loomi
 spice		generic	spice mix | spice blend | mixed spices | seasoning mix | seasoning blend | spice mixture	noun
 # Counted. "bay" alone is the tree's leaf only beside a number.
 @marks spice savory
@@ -284,7 +284,7 @@ oca
 parsley root			hamburg parsley | root parsley
 water chestnut
 bamboo shoot
-potato			white potato | brown potato | irish potato | baking potato | jacket potato | all purpose potato | waxy potato | floury potato | starchy potato | main crop potato | kipfler potato | kipfler | desiree | dutch cream potato | sebago potato | estima potato | roasting potato | mashing potato | agria | agria potato | rooster potato | rooster | kerr's pink | kerr's pink potato | british queen potato | kestrel potato | la ratte | la ratte potato | old potato
+potato			white potato | brown potato | irish potato | baking potato | jacket potato | all purpose potato | waxy potato | floury potato | starchy potato | main crop potato | kipfler potato | kipfler | desiree | dutch cream potato | sebago potato | estima potato | roasting potato | mashing potato | agria | agria potato | rooster potato | rooster | kerr's pink | kerr's pink potato | british queen potato | kestrel potato | la ratte | la ratte potato | old potato | aloo
 russet potato			russet | idaho potato | maris piper | maris piper potato | king edward | king edward potato
 red potato			red skinned potato | red bliss potato | desiree potato
 yukon gold potato			yukon gold | yellow potato | gold potato | yukon potato
@@ -322,12 +322,12 @@ shishito pepper			shishito | padron pepper
 banana pepper			pepperoncini | peperoncini | pepperoncino | hungarian wax pepper
 ghost pepper
 pimiento			pimento
-dried chili			dried chilli | dried red chili | dried red chilli | dried chile | dried red chile | whole dried chilli | chile de arbol | arbol chile | dried kashmiri chilli | kashmiri chilli | kashmiri chili | guindilla | byadgi chilli | guntur chilli | nora pepper | cascabel chile
+dried chili			dried chilli | dried red chili | dried red chilli | dried chile | dried red chile | whole dried chilli | chile de arbol | arbol chile | dried kashmiri chilli | kashmiri chilli | kashmiri chili | guindilla | byadgi chilli | guntur chilli | nora pepper | cascabel chile | chili de arbol | arbol | arbol chili | chilli de arbol
 ancho chile	ancho chili		ancho chili | ancho
 guajillo chile	guajillo chili		guajillo chili | guajillo | guajillo pepper
 pasilla chile	pasilla chili		pasilla | pasilla chili | mulato chile
 chipotle	chipotle pepper		chipotle pepper | chipotle chile | chipotle chili | chipotle in adobo | chipotle pepper in adobo | chipotle chile in adobo | chipotles in adobo | chipotle peppers in adobo | chipotle peppers in adobo sauce
-eggplant			aubergine | baby aubergine | japanese eggplant | chinese eggplant | italian eggplant | brinjal | globe eggplant | garden egg | thai aubergine | apple eggplant | pea aubergine
+eggplant			aubergine | baby aubergine | japanese eggplant | chinese eggplant | italian eggplant | brinjal | globe eggplant | garden egg | thai aubergine | apple eggplant | pea aubergine | thai eggplant | pea eggplant | turkey berry
 squash		generic	summer squash | winter squash
 yellow squash			yellow summer squash | pattypan squash | crookneck squash | yellow zucchini | yellow courgette
 butternut squash			butternut | butternut pumpkin | butter nut squash | butter nut
@@ -360,7 +360,7 @@ hominy		uncounted	pozole corn	none
 pea		uncounted	green pea | garden pea | english pea | petit pois | petits pois | fresh pea | sweet pea | shelled pea | baby pea
 frozen pea		uncounted
 snow pea			mangetout | mange tout | sugar snap pea | snap pea | sugar snap | snowpea
-green bean			french bean | string bean | haricot vert | haricots verts | fine green bean | runner bean | wax bean | snap bean | long bean | dwarf bean | yard long bean | fine bean | flat bean | flat green bean | helda bean | romano bean | stick bean | bodi | bodi bean
+green bean			french bean | string bean | haricot vert | haricots verts | fine green bean | runner bean | wax bean | snap bean | long bean | dwarf bean | yard long bean | fine bean | flat bean | flat green bean | helda bean | romano bean | stick bean | bodi | bodi bean | cluster bean | guar bean
 fava bean			broad bean | ful | ful bean
 edamame		uncounted	edamame bean | shelled edamame
 okra		uncounted	lady's finger | bhindi | okra pod | ladies finger | quiabo
@@ -369,7 +369,7 @@ asparagus spears	asparagus	plural	asparagus tips	none
 broccoli		uncounted	broccoli floret | broccoli crown | calabrese
 broccolini		uncounted	tenderstem broccoli | tenderstem | baby broccoli | purple sprouting broccoli | sprouting broccoli	none
 broccoli rabe		uncounted	rapini | cime di rapa | chinese broccoli | gai lan | kai lan	none
-cauliflower			cauliflower floret
+cauliflower			cauliflower floret | gobi
 romanesco
 cauliflower rice		uncounted	riced cauliflower	none
 cabbage			white cabbage | green cabbage | round cabbage | cannonball cabbage | hispi cabbage | pointed cabbage | sweetheart cabbage | spring cabbage | sugarloaf cabbage
@@ -380,7 +380,7 @@ brussels sprout			brussel sprout | sprout
 coleslaw mix		uncounted	slaw mix | shredded cabbage mix	none
 bok choy			pak choi | pak choy | baby bok choy | baby pak choi | bok choi | pechay
 kale		uncounted	lacinato kale | tuscan kale | curly kale | dinosaur kale | cavolo nero | black kale | dino kale | baby kale	none
-spinach		uncounted	baby spinach | fresh spinach | english spinach | leaf spinach | young spinach	none
+spinach		uncounted	baby spinach | fresh spinach | english spinach | leaf spinach | young spinach | palak	none
 frozen spinach		uncounted	frozen chopped spinach | frozen leaf spinach	none
 chard		uncounted	swiss chard | rainbow chard | silverbeet | silver beet	none
 collard green		uncounted	collard | couve | spring green | collards
@@ -564,7 +564,7 @@ golden raisin			sultana | white raisin
 dried cranberry
 pineapple			fresh pineapple | pineapple ring | pineapple chunk
 canned pineapple		uncounted cooked	crushed pineapple | tinned pineapple | pineapple in juice | pineapple tidbit	none
-mango			green mango
+mango			green mango | raw mango
 papaya			green papaya | pawpaw
 pomegranate
 anardana
@@ -620,7 +620,7 @@ milk			fresh milk | cow's milk
 whole milk			full fat milk | full cream milk
 low fat milk	low-fat milk		reduced fat milk | semi skimmed milk | two percent milk | 2% milk | 2 percent milk | one percent milk | 1% milk
 skim milk			skimmed milk | nonfat milk | non fat milk | fat free milk
-buttermilk			butter milk | low fat buttermilk | cultured buttermilk | sour milk | soured milk | karnemelk
+buttermilk			butter milk | low fat buttermilk | cultured buttermilk | sour milk | soured milk | karnemelk | chaas | chaach
 evaporated milk
 condensed milk	sweetened condensed milk	sweet	sweetened condensed milk | condense milk
 milk powder			powdered milk | dry milk | dried milk | nonfat dry milk | dry milk powder | instant milk powder
@@ -997,7 +997,7 @@ imitation crab			crab stick | surimi	noun
 shrimp			tiger shrimp | prawn | tiger prawn | king prawn | jumbo shrimp | green prawn | rock shrimp | grey shrimp
 cold water prawn		cooked	baby shrimp | bay shrimp
 dried shrimp		uncounted	dried prawn	none
-shrimp paste		uncounted	belacan | terasi | trassi | trasi	none
+shrimp paste		uncounted	belacan | terasi | trassi | trasi | kapi | belachan | balachan	none
 langoustine			scampi | dublin bay prawn
 crayfish			crawfish | crawdad | crawfish tail
 lobster			lobster tail | whole lobster | lobster meat | rock lobster
@@ -1037,8 +1037,8 @@ spelt flour			white spelt flour
 buckwheat flour
 oat flour
 barley flour
-millet flour
-sorghum flour			guinea corn flour
+millet flour			bajra flour
+sorghum flour			guinea corn flour | jowar flour
 teff flour
 rice flour			white rice flour | brown rice flour
 glutinous rice flour			sweet rice flour | mochiko
@@ -1106,10 +1106,10 @@ farro			pearled farro
 spelt			pearled spelt
 pearl barley			barley | pearled barley | pot barley | quick cooking barley
 buckwheat			buckwheat groats | kasha
-millet
+millet			bajra
 amaranth
 teff
-sorghum
+sorghum			jowar
 fonio
 rye berry				noun
 wheat berry				noun
@@ -1176,7 +1176,7 @@ pinto bean			canned pinto bean | dried pinto bean | borlotti bean | cranberry be
 white bean			cannellini bean | great northern bean | navy bean | haricot bean | cannellini | canned white bean | dried white bean | small white bean | haricot
 butter bean			lima bean | gigante bean | baby lima bean | frozen lima bean
 chickpea			garbanzo bean | garbanzo | chick pea | canned chickpea | dried chickpea | tinned chickpea | chana | kabuli chana | channa
-black eyed pea	black-eyed pea		black eyed bean | cowpea | field pea | beans honey
+black eyed pea	black-eyed pea		black eyed bean | cowpea | field pea | beans honey | lobia
 pigeon pea			gungo pea | gandules
 lentil		generic	dried lentil
 green lentil			puy lentil | french lentil | french green lentil
@@ -1190,7 +1190,7 @@ marrowfat pea			mushy pea
 adzuki bean			azuki bean
 flageolet bean			flageolet
 soybean			soya bean | soy bean
-lupin bean			lupini bean
+lupin bean			lupini bean | lupini | lupin
 dal		generic	dhal | daal
 baked bean		cooked	canned baked bean | pork and beans
 refried bean		cooked
@@ -1260,7 +1260,7 @@ poppy seed			poppyseed | white poppy seed | khus khus
 chia seed			chia
 flaxseed			flax seed meal | flax | ground flax | flax seed | linseed | ground flaxseed | flax meal | flaxseed meal | golden linseed
 hemp seed			hemp heart
-melon seed
+melon seed			magaz
 mixed seed		generic	seed mix
 basil seed
 @forms none
@@ -1472,7 +1472,7 @@ pumpkin seed oil
 basil oil	herb oil		herb oil | parsley oil
 annatto oil			achiote oil | achuete oil
 cottonseed oil
-lard			leaf lard | pork fat
+lard			leaf lard | pork fat | manteca
 shortening			vegetable shortening | white vegetable fat | solid vegetable fat
 suet			vegetable suet | beef suet | shredded suet
 beef tallow			tallow | beef dripping | dripping | beef fat | beef drippings
@@ -1613,7 +1613,7 @@ light soy sauce			light soy
 dark soy sauce			dark soy | mushroom soy sauce
 low sodium soy sauce	low-sodium soy sauce		reduced sodium soy sauce | reduced salt soy sauce | less sodium soy sauce
 soy	soy sauce
-sweet soy sauce			kecap manis
+sweet soy sauce			kecap manis | sweet soy
 tamari			tamari sauce
 coconut aminos			liquid aminos
 fish sauce			nam pla | nuoc mam | colatura | patis
@@ -1643,7 +1643,9 @@ laksa paste
 tom yum paste
 rendang paste
 jerk paste			jerk marinade | jerk sauce
-ginger garlic paste			garlic ginger paste | ginger paste | garlic paste | garlic puree | ginger puree
+ginger garlic paste			garlic ginger paste
+ginger paste			ginger puree
+garlic paste			garlic puree
 chipotle paste
 tahini sauce			tahini dressing
 toum
@@ -1932,7 +1934,7 @@ sour cassava starch			sour manioc starch | polvilho azedo | polvilho | sour tapi
 manioc flour	cassava flour		farinha
 maize meal			mealie meal | mielie meal | ugali flour | pap | white maize meal | samp | mamaliga
 pounded yam flour			yam flour | elubo | poundo | fufu flour
-finger millet flour			ragi flour | ragi | bajra flour | jowar flour
+finger millet flour			ragi flour | ragi
 mung bean flour			moong flour | urad flour
 kinako			roasted soybean flour
 buckwheat groat				noun
@@ -2200,8 +2202,19 @@ eba	gari		semovita
 zakwas			zur starter | rye sour | zurek starter | sour rye starter
 pickled walnut				noun
 beni shoga	pickled ginger		red pickled ginger
+black chickpea			kala chana | brown chickpea | desi chickpea | kala channa	noun
+idli batter			dosa batter | idli dosa batter
+sev		aside	nylon sev | bhujia
+boondi		aside
 aburaage			fried tofu pocket | inari pocket
 jelly stock pot	stock cube			noun
+@marks uncounted dairy cooked
+lassi		aside	sweet lassi | salted lassi
+@marks uncounted
+cashew paste
+soju
+@marks cooked savory meat
+char siu			char siu pork | chinese barbecue pork | chinese bbq pork	none
 @marks uncounted sweet
 nib sugar	pearl sugar
 birch syrup	syrup		beet syrup | sugar beet syrup
@@ -2325,12 +2338,12 @@ massa de pimentao	red pepper paste		salca
 gulyas cream			paprika cream
 chestnut puree		sweet	sweetened chestnut puree
 edible gum			gond
-makhana			fox nut | puffed lotus seed
+makhana			fox nut | puffed lotus seed | fox nuts
 charoli			chironji
 tarhonya			csipetke | pinched noodles
 fideos	vermicelli		fideo noodles
 ptitim	israeli couscous
-gobindobhog rice	rice		ponni rice | matta rice | sona masoori
+gobindobhog rice	rice		ponni rice | matta rice | sona masoori | sona masoori rice
 rye flake			barley flake | spelt flake	noun
 moth bean			val bean	noun
 sugar bean	cranberry bean		sugar beans	noun

@@ -304,7 +304,8 @@ unbleached
 @marks
 finely			very finely | super finely | nice and fine | really finely | nice and finely
 thinly			very thinly | really thinly | nice and thin | as thin as you can | paper thin
-roughly			coarsely | nice and rough
+roughly			nice and rough
+coarsely			nice and coarse
 thickly
 without colour			without color | without any colour | without any color | no colour | no color | no colour at all | no color at all | no colour on them | no color on them | no colour on it | no color on it
 gently			very gently | carefully | slowly | lightly | softly | delicately | nice and slow | nice and gently | nice and gentle

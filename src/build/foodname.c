@@ -63,6 +63,8 @@ static const struct entry *joined_food(struct builder *b, struct span food,
                                        const struct chunk *next)
 {
     struct span second = match_slot(next->match, SLOT_food);
+    if (second.first < second.last && is_one_entry(b, second))
+        return NULL; /* "turmeric chili powder": two foods */
     for (size_t i = food.first; i <= food.last; i++) {
         struct text words = arena_format(b->r->arena, "%.*s %.*s", TEXT(b->r->words.at[i].key),
                                          TEXT(b->r->words.at[second.last].key));

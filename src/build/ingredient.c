@@ -216,6 +216,7 @@ static void add_new_line(struct builder *b, const struct said_food *f, bool agai
     const struct text option = f->c->match->rule->option;
     if (text_is(option, "both"))
         add_first_of_both(b, f->c, &f->said);
+    share_last_word(b, f->index, f->name);
     struct ingredient *line = add_line(b, f->c, f->words, f->entry, f->name);
     set_said(line, &f->said);
     set_scope(line, line_scope(b, f->index, &f->said));

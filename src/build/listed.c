@@ -84,6 +84,19 @@ void add_alternative(struct builder *b, struct ingredient *line, struct text nam
     *LIST_ADD(b->r->arena, &line->alternatives) = name;
 }
 
+/* "A teaspoon each of ginger and garlic paste": the first food shares the last word. */
+void share_last_word(struct builder *b, size_t index, struct text name)
+{
+    const struct chunk *c = &b->chunks.at[index];
+    struct ingredient *line = last_line(b);
+    bool each = index > 1 && c[-1].tag == TAG_AND && c[-2].tag == TAG_LINE && c[-2].match
+                && !span_is_empty(match_slot(c[-2].match, SLOT_each));
+    const struct entry *whole =
+        each && line && line->id == c[-2].last ? sharing(b, line->food, name) : NULL;
+    if (whole)
+        name_line(line, (struct span){line->id, line->id}, whole, entry_shown(whole));
+}
+
 /* "With a big green salad", "alongside some slaw": what stands before the dish. */
 static unsigned char lead_of(const struct builder *b, size_t i)
 {

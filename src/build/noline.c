@@ -53,6 +53,32 @@ static bool tells_source(const struct builder *b, size_t index, const struct ent
            && text_equal(text_slice(line->food, 0, kind.length), kind);
 }
 
+/* "Six cups of stock, I've just used a stock cube": what the line before is made of, in its
+ * sentence or the next one. */
+static bool is_made_from(const struct builder *b, const struct entry *food)
+{
+    const struct ingredient *line = last_line(b);
+    const struct text made = food ? step_text(b->k, "source", entry_value(food)) : TEXT_EMPTY;
+    const size_t from =
+        b->sentence > b->r->sentences.at ? b->sentence[-1].first : b->sentence->first;
+    return made.length && line && line->amount.known && line->words.first >= from
+           && text_equal(text_last_word(line->kind), made);
+}
+
+/* "The pot with the onions in it", "spray with flour in it": what is in something already, though
+ * "water with salt in it" puts it in. */
+static bool is_inside(const struct builder *b, size_t index, const struct said_amount *said)
+{
+    const struct chunks *c = &b->chunks;
+    const unsigned char before = index ? c->at[index - 1].tag : (unsigned char) TAG_SO;
+    size_t with = before == TAG_THE && index > 1 ? index - 2 : index - 1;
+    return index && !said->amount.known && !said->vague
+           && (c->at[with].tag == TAG_WITH || c->at[with].tag == TAG_HAVE)
+           && (!with || c->at[with - 1].tag != TAG_LINE) && chunk_tag(c, index + 1) == TAG_INTO
+           && chunk_tag(c, index + 2) == TAG_IT
+           && b->r->words.at[c->at[index].last].after < AFTER_COMMA;
+}
+
 /* "On the shelf above the lamb": where something else is. */
 static bool is_near(const struct builder *b, size_t index, const struct said_amount *said)
 {
@@ -191,7 +217,8 @@ bool is_no_line(const struct builder *b, size_t index, const struct entry *food,
                  && (!(food->marks & MARK_OF(water)) || water_goes_in(b, index) == WATER_NONE))
                 || is_purpose(b, index, said) || is_near(b, index, said)
                 || is_jarred(b, index, food, said) || is_taken_out(b, index, food, said)
-                || is_of_the_pot(b, index, food)))
+                || is_of_the_pot(b, index, food) || is_made_from(b, food)
+                || is_inside(b, index, said)))
            || is_share_of_each(b, index, old, said) || tells_source(b, index, food)
            || is_idle_one(b, index, food) || is_made(b, index, food, said)
            || is_test(b, &b->chunks.at[index], said) || is_shared_out(b, index, old, said)

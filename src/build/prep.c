@@ -16,7 +16,7 @@ static void add_word(struct builder *b, struct ingredient *line, size_t i)
     if (!w->entry || (w->tag == TAG_STATE && b->r->words.at[i + 1].tag == TAG_OR))
         return; /* "hot or mild sausage": either will do */
     if (w->tag == TAG_DONE && w->entry->marks & MARK_OF(prep))
-        add_line_prep(b, line, plain_participle(b, w->entry));
+        add_line_prep(b, line, with_manner(b, i, w->entry, plain_participle(b, w->entry)));
     else if ((w->tag == TAG_STATE || w->tag == TAG_FULLNESS) && w->entry->marks & MARK_OF(prep))
         add_state(b, line, w->entry, i < line->id);
     else if (w->tag == TAG_EXTRACT)
@@ -124,7 +124,10 @@ struct prep_phrase participle_at(struct builder *b, size_t i)
         return (struct prep_phrase){done_into(b, i, end), end};
     if (prep && chunk_marks(k) & MARK_OF(pieces))
         return cut_how(b, i);
-    return (struct prep_phrase){prep ? plain_participle(b, k->entry) : TEXT_EMPTY, i};
+    if (!prep)
+        return (struct prep_phrase){TEXT_EMPTY, i};
+    return (struct prep_phrase){with_manner(b, k->first, k->entry, plain_participle(b, k->entry)),
+                                i};
 }
 
 struct prep_phrase pieces_at(struct builder *b, size_t i)
@@ -228,7 +231,7 @@ void read_prep_after(struct builder *b, struct ingredient *line, size_t index)
                    && !is_well(c, i))
             return;
         others += c->at[i].tag == TAG_OTHER || c->at[i].tag == TAG_BE || c->at[i].tag == TAG_THERE;
-        all = means_all(b, i) || (all && p.prep.length);
+        all = means_all(b, i) || (all && (p.prep.length || c->at[i].tag == TAG_MANNER));
         back = c->at[i].tag == TAG_SORRY || is_no_by_itself(b->r, c->at[i].last);
         i = p.prep.length ? p.last : i;
     }

@@ -30,6 +30,10 @@ struct text prep_row(const struct builder *b, const struct ingredient *line, str
 const struct entry *participle(const struct pack *k, const struct entry *verb);
 /* The participle without its particle: "chopped" of "chopped up". */
 struct text plain_participle(const struct builder *b, const struct entry *done);
+/* "Finely diced" for a cut `done` at `word`, which is printed as `t`, where its manner stands
+ * before it. */
+struct text with_manner(const struct builder *b, size_t word, const struct entry *done,
+                        struct text t);
 /* The words as a line prints them: numbers as digits. */
 struct text printed_prep(struct builder *b, size_t first, size_t last);
 /* Whether the chunk leads to the pieces: "into" by itself, or as the last word of "cut into". */

@@ -86,6 +86,12 @@ static bool find_how(const struct builder *b, const struct word *w, struct prep_
     return out->done.length > 0;
 }
 
+/* "Finely diced": how what is told behind it was done, and nothing by itself. */
+static bool is_of_done(const struct builder *b, size_t i)
+{
+    return i < b->sentence->last && at(b, i)->after < AFTER_COMMA && at(b, i + 1)->tag == TAG_DONE;
+}
+
 /* "Diced, sorry", "diced, no, sliced" */
 static bool is_taken_back(const struct builder *b, size_t i)
 {
@@ -114,7 +120,8 @@ static enum teller teller_at(const struct builder *b, size_t i)
 static bool find_word(const struct builder *b, size_t i, enum teller teller, struct prep_word *out)
 {
     const struct word *w = at(b, i);
-    if (w->scope & SCOPE_NEGATED || is_taken_back(b, i))
+    if (w->scope & SCOPE_NEGATED || is_taken_back(b, i)
+        || (teller == TELLS_SIZE && is_of_done(b, i)))
         return false;
     *out = (struct prep_word){.first = w->entry_first, .last = i, .scope = w->scope};
     if (teller == TELLS_VERB)

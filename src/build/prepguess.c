@@ -58,6 +58,14 @@ static bool is_told_before(const guess_list *all, size_t n)
     return false;
 }
 
+/* "All finely diced": with how it was done. */
+static struct text told_how(const struct builder *b, const struct guess *g)
+{
+    const struct word *w = &b->r->words.at[g->word];
+    return w->tag == TAG_DONE && w->entry ? with_manner(b, w->entry_first, w->entry, g->done)
+                                          : g->done;
+}
+
 void guess_preps(struct builder *b)
 {
     guess_list all = {0};
@@ -69,5 +77,5 @@ void guess_preps(struct builder *b)
             take_unlikely(&all, &all.at[n]);
     for (size_t n = 0; n < all.count; n++)
         if (!all.at[n].given && all.at[n].points > LIKELY && !is_told_before(&all, n))
-            add_prep(b->r->arena, &all.at[n].line->prep, all.at[n].done);
+            add_prep(b->r->arena, &all.at[n].line->prep, told_how(b, &all.at[n]));
 }

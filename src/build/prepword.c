@@ -109,3 +109,15 @@ struct text plain_participle(const struct builder *b, const struct entry *done)
     const struct entry *plain = verb ? participle(b->k, verb) : NULL;
     return plain && plain->marks & MARK_OF(prep) ? entry_shown(plain) : entry_shown(done);
 }
+
+struct text with_manner(const struct builder *b, size_t word, const struct entry *done,
+                        struct text t)
+{
+    const struct word *before = word ? &b->r->words.at[word - 1] : NULL;
+    bool told = before && before->tag == TAG_MANNER && before->entry && before->after < AFTER_COMMA
+                && done->marks & MARK_OF(cuts) && t.length;
+    struct text how = told ? step_text(b->k, "how", entry_value(before->entry)) : TEXT_EMPTY;
+    if (how.length < 2) /* "-": says nothing of the cut */
+        return t;
+    return arena_format(b->r->arena, "%.*s %.*s", TEXT(how), TEXT(t));
+}

@@ -3,6 +3,7 @@
 #include "build/implied.h"
 #include "build/line.h"
 #include "build/writer.h"
+#include "match/capture.h"
 
 void say_pending(struct writer *w)
 {
@@ -37,11 +38,21 @@ bool is_food(const struct chunk *c)
            && !(c->scope & (SCOPE_NOT_DONE | SCOPE_UNTIL | SCOPE_TITLE | SCOPE_YIELD));
 }
 
+/* "Onion powder" and "garlic powder", but not "chicken thighs" and "thighs". */
+static bool are_two_foods(const struct writer *w, const struct chunk *a, const struct chunk *c)
+{
+    const struct entry *one = match_entry(w->b->r, a->match, SLOT_food),
+                       *other = match_entry(w->b->r, c->match, SLOT_food);
+    return one && other && one->words_count > 1 && other->words_count > 1
+           && !text_equal(entry_value(one), entry_value(other));
+}
+
 static bool is_pending(const struct writer *w, const struct chunk *c)
 {
     for (size_t i = 0; i < w->pending_count; i++)
         if (text_equal(w->b->r->words.at[w->pending[i].chunk.last].key,
-                       w->b->r->words.at[c->last].key))
+                       w->b->r->words.at[c->last].key)
+            && !are_two_foods(w, &w->pending[i].chunk, c))
             return true;
     return false;
 }
@@ -67,14 +78,34 @@ static bool is_new(const struct writer *w, const struct chunk *c)
     return false;
 }
 
-/* Whether the step has named the food already, by its last word. */
-static bool is_written(const struct writer *w, const struct chunk *c)
+static bool says_word(const struct writer *w, struct text word)
 {
-    struct text said = {w->p.at, w->p.length}, word = w->b->r->words.at[c->last].key;
+    struct text said = {w->p.at, w->p.length};
     for (size_t i = 0; i + word.length <= said.length; i++)
         if (text_equal(text_slice(said, i, i + word.length), word))
             return true;
     return false;
+}
+
+/* Whether another food that waits has the same last word. */
+static bool shares_word(const struct writer *w, const struct chunk *c)
+{
+    const struct text last = w->b->r->words.at[c->last].key;
+    for (size_t i = 0; i < w->pending_count; i++) {
+        const struct chunk *other = &w->pending[i].chunk;
+        if (other->last != c->last && text_equal(w->b->r->words.at[other->last].key, last))
+            return true;
+    }
+    return false;
+}
+
+/* Whether the step has named the food already, by its last word, or by all of them where that is
+ * another's too. */
+static bool is_written(const struct writer *w, const struct chunk *c)
+{
+    const struct entry *food = match_entry(w->b->r, c->match, SLOT_food);
+    return says_word(w, food && shares_word(w, c) ? entry_words(food)
+                                                  : w->b->r->words.at[c->last].key);
 }
 
 void keep_new(struct writer *w)

@@ -87,6 +87,12 @@ static void test_laws(void **state)
         {"mussel", "molluscs (mussel)", "EU"},
         {"double cream", "milk", "US and EU"},
         {"oat", "gluten (oats)", "EU"},
+        {"aburaage", "soybeans", "US and EU"},
+        {"salted egg", "eggs", "US and EU"},
+        {"cashew paste", "tree nuts (cashew)", "US and EU"},
+        {"anchovy stock", "fish (anchovy stock)", "US and EU"},
+        {"dried scallop", "molluscs (dried scallop)", "EU"},
+        {"lassi", "milk", "US and EU"},
     };
     struct open_kitchen *o = *state;
     for (size_t i = 0; i < sizeof cases / sizeof *cases; i++) {

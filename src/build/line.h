@@ -138,8 +138,8 @@ void open_amount(struct builder *b, size_t index);
 /* "One each of red and yellow peppers", found as yellow peppers with the state "red": makes a line
  * of the first. */
 void add_first_of_both(struct builder *b, const struct chunk *c, const struct said_amount *said);
-/* "A teaspoon each of ginger and garlic paste": names the line of the food before as `name`, the one
- * in chunk `index`, where they share the last word. */
+/* "A teaspoon each of ginger and garlic paste": names the line of the food before as `name`, the
+ * one in chunk `index`, where they share the last word. */
 void share_last_word(struct builder *b, size_t index, struct text name);
 /* A food without an amount goes in only where something is put in, or beside one that has an
  * amount. */

@@ -74,6 +74,7 @@ bool check_recipes(struct recording *r, const struct pack *k, const struct ingre
     c->k = k;
     c->list = list;
     c->sayings = *r->sayings;
+    c->owned = count_owned(r);
     if (!findings_load(c, p))
         return false;
     for (size_t i = 0; i < r->dishes.count; i++) {

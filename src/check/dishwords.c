@@ -18,28 +18,33 @@ const struct sentence *next_sentence(const struct checker *c, const struct sente
     return s;
 }
 
-/* Whether a dish has words among [first, last]. */
-static bool taken(const struct recording *r, size_t first, size_t last)
+const uint32_t *count_owned(const struct recording *r)
 {
+    uint32_t *owned = arena_alloc(r->arena, (r->words.count + 1) * sizeof *owned);
     for (size_t i = 0; i < r->dishes.count; i++)
-        for (size_t n = 0; n < r->dishes.at[i].spans.count; n++)
-            if (r->dishes.at[i].spans.at[n].first <= last
-                && r->dishes.at[i].spans.at[n].last >= first)
-                return true;
-    return false;
+        for (size_t n = 0; n < r->dishes.at[i].spans.count; n++) {
+            const struct span s = r->dishes.at[i].spans.at[n];
+            for (size_t w = s.first; w <= s.last; w++)
+                owned[w + 1] = 1;
+        }
+    for (size_t w = 0; w < r->words.count; w++)
+        owned[w + 1] += owned[w];
+    return owned;
+}
+
+/* Whether a dish has words among [first, last]. */
+static bool taken(const struct checker *c, size_t first, size_t last)
+{
+    return first <= last && c->owned[last + 1] > c->owned[first];
 }
 
 struct span talk_around(const struct checker *c)
 {
-    struct span around = {0, c->r->words.count - 1};
-    for (size_t i = 0; i < c->r->dishes.count; i++)
-        for (size_t n = 0; n < c->r->dishes.at[i].spans.count; n++) {
-            struct span s = c->r->dishes.at[i].spans.at[n];
-            if (s.last < c->dish->words.first && s.last >= around.first)
-                around.first = s.last + 1;
-            if (s.first > c->dish->words.last && s.first <= around.last)
-                around.last = s.first - 1;
-        }
+    struct span around = c->dish->words;
+    while (around.first > 0 && !taken(c, around.first - 1, around.first - 1))
+        around.first--;
+    while (around.last + 1 < c->r->words.count && !taken(c, around.last + 1, around.last + 1))
+        around.last++;
     return around;
 }
 
@@ -109,7 +114,7 @@ void look_at(struct checker *c, size_t dish)
         struct span s = c->dish->spans.at[i];
         struct span *before = c->parts.count ? &c->parts.at[c->parts.count - 1] : NULL;
         if (before && s.first > before->last
-            && (s.first == before->last + 1 || !taken(c->r, before->last + 1, s.first - 1)))
+            && (s.first == before->last + 1 || !taken(c, before->last + 1, s.first - 1)))
             before->last = s.last;
         else
             *LIST_ADD(c->r->arena, &c->parts) = s;

@@ -40,6 +40,7 @@ struct checker {
     const struct pack *k;
     struct finding_row rows[FINDING_CASES];
     struct sayings sayings;
+    const uint32_t *owned; /* how many words before each are a dish's; one more for the end */
     const struct ingredient_list *list; /* that the cook shows; NULL: there is none */
     struct dish *dish;                  /* the one being looked at */
     size_t number;                      /* its index */
@@ -135,6 +136,8 @@ bool in_talk(const struct checker *c, size_t word);
 struct span talk_near(const struct checker *c);
 /* The dish's words, and those around it that no dish has: talk there may be of this one. */
 struct span talk_around(const struct checker *c);
+/* For checker.owned. Arena. */
+const uint32_t *count_owned(const struct recording *r);
 
 /* In the families' files. Each looks at c->dish. */
 #define FINDER(name) void find_##name(struct checker *c);

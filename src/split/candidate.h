@@ -60,7 +60,8 @@ struct saying {
 struct candidates {
     const struct recording *r;
     const struct feature *f;
-    const size_t *dish; /* of each sentence; NO_DISH */
+    const size_t *dish;           /* of each sentence; NO_DISH */
+    const struct stretch *wholes; /* from each dish's first sentence to its last (choose.c) */
     LIST(struct saying) places;
     size_t *from; /* each sentence's first place; one more for the end */
     LIST(struct candidate) all;

@@ -20,16 +20,20 @@ static size_t *dish_of_sentences(const struct naming *n)
     return dish;
 }
 
-/* From the first sentence of dish `d` to its last. */
-static struct stretch whole_dish(const struct naming *n, size_t d)
+/* From each dish's first sentence to its last. */
+static struct stretch *find_wholes(const struct naming *n)
 {
-    struct stretch whole = {.first = NO_DISH};
-    for (size_t k = 0; k < n->count; k++)
-        if (n->dish[k] == d) {
-            whole.first = whole.first == NO_DISH ? n->s[k].first : whole.first;
-            whole.last = n->s[k].last;
-        }
-    return whole;
+    struct stretch *wholes = arena_alloc(n->r->arena, (n->dishes + 1) * sizeof *wholes);
+    for (size_t d = 0; d < n->dishes; d++)
+        wholes[d].first = NO_DISH;
+    for (size_t k = 0; k < n->count; k++) {
+        struct stretch *whole = n->dish[k] != NO_DISH ? &wholes[n->dish[k]] : NULL;
+        if (!whole)
+            continue;
+        whole->first = whole->first == NO_DISH ? n->s[k].first : whole->first;
+        whole->last = n->s[k].last;
+    }
+    return wholes;
 }
 
 struct choice {
@@ -83,13 +87,15 @@ static struct span fullest(const struct naming *n, struct candidates *c, size_t 
 
 struct candidates candidates_of_dishes(const struct naming *n, const struct pack *k)
 {
-    return candidates_find(n->r, k, n->f, dish_of_sentences(n));
+    struct candidates c = candidates_find(n->r, k, n->f, dish_of_sentences(n));
+    c.wholes = find_wholes(n);
+    return c;
 }
 
 void tell_candidates(const struct naming *n, struct candidates *c, size_t d, name_teller *tell,
                      void *to)
 {
-    struct stretch whole = whole_dish(n, d);
+    struct stretch whole = c->wholes[d];
     c->chosen = n->best[d];
     c->chosen_hash = c->chosen.first <= c->chosen.last ? name_hash(n->r, c->chosen) : 0;
     c->chosen_weight = n->weight[d];

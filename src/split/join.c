@@ -27,8 +27,16 @@ static bool is_talk(double cooking, size_t lines, double sentences)
 struct tally {
     double cooking, sentences;
     size_t lines, actions, measured;
-    bool announced; /* by name or by number: it may be told in few words */
+    bool announced;   /* by name or by number: it may be told in few words */
+    struct text kind; /* of the first thing named */
+    bool several;     /* another one is named too */
 };
+
+static void count_thing(const struct mention *m, struct tally *t)
+{
+    t->several |= t->kind.length && !text_equal(t->kind, m->kind);
+    t->kind = m->kind;
+}
 
 static void count_stretch(const struct feature *f, struct stretch s, struct tally *t)
 {
@@ -38,6 +46,8 @@ static void count_stretch(const struct feature *f, struct stretch s, struct tall
         t->sentences += f[i].weight;
         t->lines += f[i].lines;
         t->measured += f[i].measured;
+        for (size_t n = 0; n < f[i].mentions_count; n++)
+            count_thing(&f[i].mentions[n], t);
         t->actions += f[i].actions;
     }
 }
@@ -47,7 +57,7 @@ static void count_stretch(const struct feature *f, struct stretch s, struct tall
 static bool is_dish(const struct tally *t)
 {
     return t->announced
-           || ((t->measured > 0 || t->lines >= UNMEASURED_LINES)
+           || (t->several && (t->measured > 0 || t->lines >= UNMEASURED_LINES)
                && !is_talk(t->cooking, t->lines, t->sentences));
 }
 

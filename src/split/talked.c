@@ -10,7 +10,7 @@
 /* What must speak for it: a dish that is lost costs more than one too many. */
 #define TALK_LEAST 0.25
 /* Of fewer sentences it cannot be told. */
-#define TELLING_SENTENCES 12
+#define TELLING_SENTENCES 10
 /* A few things or sentences tell little: as if so many more told nothing. */
 #define UNSURE 2.0
 #define WORDS_UNSURE 5.0

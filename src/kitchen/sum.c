@@ -156,20 +156,21 @@ static void merge_by_weight(const struct adder *with, struct sums *sums,
     LIST_CUT(&sums->all, sums->all.count - 1);
 }
 
-/* The larger unit first, as it is read: "half a teaspoon and a pinch". */
-static int compare_units(const struct unit *a, const struct unit *b)
+/* The larger part first, as it is read: "half a teaspoon and a pinch". */
+static int compare_sizes(const struct sum *a, const struct sum *b)
 {
-    if (a->dimension != b->dimension)
-        return a->dimension < b->dimension ? -1 : 1;
-    int order = ratio_compare(b->factor, a->factor);
-    return order ? order : text_compare(a->name, b->name);
+    if (a->unit->dimension != b->unit->dimension)
+        return a->unit->dimension < b->unit->dimension ? -1 : 1;
+    int order = ratio_compare(ratio_multiply(b->total.min, b->unit->factor),
+                              ratio_multiply(a->total.min, a->unit->factor));
+    return order ? order : text_compare(a->unit->name, b->unit->name);
 }
 
-/* By the unit, then by what it is packed in: the same for any order of the lines. */
+/* Then by what it is packed in: the same for any order of the lines. */
 static int compare_sums(const void *left, const void *right)
 {
     const struct sum *a = left, *b = right;
-    int order = compare_units(a->unit, b->unit);
+    int order = compare_sizes(a, b);
     if (!order)
         order = ratio_compare(a->package.min, b->package.min);
     return order ? order : text_compare(a->package.unit, b->package.unit);

@@ -212,6 +212,9 @@ spec: all ## the spec files of spoken kitchen talk; SPEC=amounts-range shows the
 accuracy: all ## scores every recording that has gold, and fails below tests/accuracy's floors
 	@bash tests/accuracy/accuracy.sh $(B)/dishtake
 
+accuracy-tables: all ## writes the figures of now into docs/accuracy.md, to be read in the diff
+	@python3 tests/accuracy/tables.py $(B)/dishtake
+
 accuracy-stripped: all ## punctuated recordings as machines would have captioned them, beside what they score as they are
 	@python3 tests/accuracy/stripped.py $(B)/dishtake
 
@@ -366,4 +369,4 @@ FORCE:
 
 .DELETE_ON_ERROR:
 .SECONDARY:
-.PHONY: FORCE all tests packages test demo spec accuracy accuracy-stripped sentence-ends turn-words alike-weights talked-weights name-weights line-odds prep-odds step-odds accept coverage covered mutants bench bench-nlp bench-instr bench-stages faults walks fuzz format check install deb uninstall clean help
+.PHONY: FORCE all tests packages test demo spec accuracy accuracy-tables accuracy-stripped sentence-ends turn-words alike-weights talked-weights name-weights line-odds prep-odds step-odds accept coverage covered mutants bench bench-nlp bench-instr bench-stages faults walks fuzz format check install deb uninstall clean help

@@ -207,12 +207,21 @@ static bool is_before_all(const struct builder *b, const struct step *open)
     return !open && !b->dish->steps.count && !b->dish->ingredients.count;
 }
 
+/* "Low heat, keep stirring": what the sentence says of the heat before its first action. */
+static void describe_lead(const struct builder *b, struct step *s, size_t end)
+{
+    for (size_t i = 0; i < end; i++)
+        if (b->chunks.at[i].tag == TAG_HEAT && !(b->chunks.at[i].scope & SCOPE_NOT_DONE))
+            describe(b, s, &b->chunks.at[i]);
+}
+
 /* What one chunk adds to the sentence's step; `tells`: some action of the sentence is a recipe's.
  */
 static struct step *read_chunk(struct builder *b, struct step *open, size_t i, struct text implied,
                                bool tells)
 {
     const struct chunk *c = &b->chunks.at[i];
+    const bool none = !open;
     note_place(b, c);
     if (tells)
         open = read_action(b, open, i);
@@ -230,6 +239,8 @@ static struct step *read_chunk(struct builder *b, struct step *open, size_t i, s
         repeat_duration(b, c);
     else if (c->tag == TAG_HEATED && is_heat_here(b, c))
         open = step_for(b, open, c), add_temperature(b, open, c);
+    if (none && open && open->id == c->first)
+        describe_lead(b, open, i);
     if (open && !(c->scope & SCOPE_NOT_DONE)) {
         describe(b, open, c);
         grow_step(b, open, c);

@@ -61,6 +61,18 @@ static bool begins_wait(const struct writer *w, size_t i)
            && w->b->r->words.at[(c - 1)->last].after >= AFTER_COMMA;
 }
 
+/* "A pinch of salt | toast two slices of bread", where captions have no commas: the verb has foods
+ * of its own, so that those before it are none. */
+static bool begins_own_order(const struct writer *w, size_t i)
+{
+    const struct chunk *at = w->b->chunks.at;
+    const struct match *listed = at[i].match, *own = i + 2 < w->end ? at[i + 2].match : NULL;
+    return at[i].tag == TAG_LINE && listed && listed->rule->kind == RULE_line && own
+           && at[i + 2].tag == TAG_LINE && own->rule->kind == RULE_line
+           && at[i + 1].tag == TAG_ACTION && is_bare_form(&at[i + 1])
+           && said_verb(w->b, i + 1).action.length;
+}
+
 size_t clause_end(const struct writer *w, size_t i)
 {
     const struct builder *b = w->b;
@@ -70,7 +82,7 @@ size_t clause_end(const struct writer *w, size_t i)
         bool time = i + 2 < w->end && at[i + 1].tag == TAG_AND && at[i + 2].tag == TAG_DURATION;
         bool will = at[i + 1].tag == TAG_WILL && at[i + 1].first < at[i + 1].last && i + 2 < w->end
                     && said_verb(b, i + 2).action.length;
-        if (time || (verb && (will || begins_wait(w, i + 1)))
+        if (time || (verb && (will || begins_wait(w, i + 1))) || (!verb && begins_own_order(w, i))
             || (verb && (begins_order(w, i + 1) || begins_subject(w, i + 1))))
             break; /* "foil off | and another ten minutes" */
         i++;

@@ -5,7 +5,7 @@
 #include "build/implied.h"
 
 /* Whether the words stand in what was written from byte `head` on. */
-static bool is_written_from(const struct writer *w, size_t head, struct text words)
+bool is_written_from(const struct writer *w, size_t head, struct text words)
 {
     for (size_t i = head; words.length && i + words.length <= w->p.length; i++)
         if (memcmp(w->p.at + i, words.at, words.length) == 0)

@@ -10,6 +10,8 @@
 size_t skip_said(const struct writer *w, size_t rest, size_t end, size_t head);
 /* Whether that text ends in a word that leads to a place: "lift out onto". */
 bool ends_in_place(const struct writer *w, size_t head);
+/* Whether the words are in the text from there on. */
+bool is_written_from(const struct writer *w, size_t head, struct text words);
 /* Whether it wants no object, as the verb in chunk `c` says all or the pan has its heat: foods
  * behind it are not what it is done to. */
 bool is_whole(const struct writer *w, const struct chunk *c, size_t head);

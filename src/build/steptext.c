@@ -173,6 +173,7 @@ static void write_step(struct builder *b, size_t index)
         write_plainly(&w, not_before);
     if (w.p.length && is_doubtful(&w))
         tell_plainly(&w, not_before);
+    say_lost_heat(&w);
     s->text = tidy_text(b, (struct text){w.p.at, w.p.length});
 }
 

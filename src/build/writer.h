@@ -42,6 +42,9 @@ bool says_tag(const struct writer *w, size_t begin, size_t end, unsigned char ta
 /* The sentence, clause by clause, each with its verb first. */
 void write_clauses(struct writer *w);
 
+/* stepheat.c. The step's heat, where the text says how long and has lost it. */
+void say_lost_heat(struct writer *w);
+
 /* steptime.c. The first length of time in the range that is done; `end` when there is none. */
 size_t find_time(const struct writer *w, size_t begin, size_t end);
 /* Whether that time is how long the step takes: not "it keeps for a week". */

@@ -58,6 +58,19 @@ static bool is_told_before(const guess_list *all, size_t n)
     return false;
 }
 
+/* "Potatoes, peeled and chopped, two leeks, washed and sliced": a food that has its own is not done
+ * what the rules give to one that stands nearer. */
+static bool is_told_nearer(const guess_list *all, const struct guess *g)
+{
+    for (size_t i = 0; g->line->prep.count && i < all->count; i++) {
+        const struct guess *other = &all->at[i];
+        if (other->word == g->word && other->given && other->line->id > g->line->id
+            && other->line->id < g->word)
+            return true;
+    }
+    return false;
+}
+
 /* "All finely diced": with how it was done. */
 static struct text told_how(const struct builder *b, const struct guess *g)
 {
@@ -76,6 +89,7 @@ void guess_preps(struct builder *b)
         if (all.at[n].given && all.at[n].points < UNLIKELY)
             take_unlikely(&all, &all.at[n]);
     for (size_t n = 0; n < all.count; n++)
-        if (!all.at[n].given && all.at[n].points > LIKELY && !is_told_before(&all, n))
+        if (!all.at[n].given && all.at[n].points > LIKELY && !is_told_before(&all, n)
+            && !is_told_nearer(&all, &all.at[n]))
             add_prep(b->r->arena, &all.at[n].line->prep, told_how(b, &all.at[n]));
 }

@@ -196,10 +196,17 @@ static struct ingredient *line_of(struct builder *b, const struct said_food *f)
     return meant && !meant->questioned ? meant : old;
 }
 
+/* "I'm doing the beef ... one pound of ground beef": the name tells more now. */
+static bool is_fuller(struct text name, struct text than)
+{
+    return name.length > than.length + 1 && name.at[name.length - than.length - 1] == ' '
+           && text_equal(text_slice(name, name.length - than.length, name.length), than);
+}
+
 /* The line was there, and is the one that was meant. */
 static void change_line(struct builder *b, struct ingredient *line, const struct said_food *f)
 {
-    if (line->questioned)
+    if (line->questioned || is_fuller(f->name, line->food))
         name_line(line, f->words, f->entry, f->name);
     set_said(line, &f->said);
     line->questioned = false;

@@ -77,7 +77,11 @@ struct dishtake_read_options {
     const char *list_name; /* for messages; must stay valid as long as `name` */
     bool keep; /* it will be read with other edits (dishtake_read_edits), which takes more memory;
                   `list` must stay valid like `bytes` */
+    size_t
+        dishes; /* how many dishes there are, where somebody knows; 0: nobody told. More than
+                   DISHTAKE_DISHES_MOST are that many. Where other ones are found a note says so */
 };
+#define DISHTAKE_DISHES_MOST 200
 
 struct dishtake_write_options {
     size_t size;        /* as above */

@@ -176,6 +176,7 @@ static bool take_options(struct dishtake *d, const struct dishtake_read_options 
     d->keeps = o->keep;
     d->edits_name = o->edits_name;
     d->recording.one_dish = o->one_dish;
+    d->recording.told_dishes = o->dishes < DISHTAKE_DISHES_MOST ? o->dishes : DISHTAKE_DISHES_MOST;
     d->arena.ceiling = o->memory ? o->memory : MEMORY_BYTES_USUAL;
     return true;
 }
@@ -205,8 +206,11 @@ static enum dishtake_result read_anew(struct dishtake *d)
     const struct recording asked = d->recording;
     arena_reset(&d->arena);
     problems_release(&d->problems);
-    d->recording = (struct recording){
-        .arena = &d->arena, .bytes = asked.bytes, .file = asked.file, .one_dish = asked.one_dish};
+    d->recording = (struct recording){.arena = &d->arena,
+                                      .bytes = asked.bytes,
+                                      .file = asked.file,
+                                      .one_dish = asked.one_dish,
+                                      .told_dishes = asked.told_dishes};
     return finish(d, extract(d));
 }
 

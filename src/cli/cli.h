@@ -59,6 +59,9 @@ bool option_belongs(const struct option *o, const struct command *command);
 /* A whole number from `least` up to a million; false, with a message, when the value is none.
  * Untouched when the option was not given. */
 bool cli_whole(const struct cli *c, enum option_id id, size_t least, size_t *value);
+/* How many dishes the user says there are, 0 where nothing was said; false, with a message, when
+ * that is no number of dishes. */
+bool cli_dishes(const struct cli *c, size_t *dishes);
 /* "3:15", "1:02:33", "195" -> seconds. */
 bool cli_time(const struct cli *c, enum option_id id, double *seconds);
 /* Tells of wrong usage on standard error, and gives STATUS_USAGE. */

@@ -20,7 +20,8 @@ static enum status run(struct cli *c)
         help_print(NULL);
         return STATUS_USAGE;
     }
-    return c->command->run(c);
+    size_t dishes;
+    return cli_dishes(c, &dishes) ? c->command->run(c) : STATUS_USAGE;
 }
 
 int main(int argc, char **argv)

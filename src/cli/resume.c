@@ -37,7 +37,8 @@ static uint64_t digest_grammar(uint64_t digest, const struct grammar_source *gra
 /* Those that change what is written. */
 static uint64_t digest_options(uint64_t digest, const struct cli *c)
 {
-    static const enum option_id IDS[] = {OPTION_KITCHEN, OPTION_ONE_DISH, OPTION_NO_EDITS};
+    static const enum option_id IDS[] = {OPTION_KITCHEN, OPTION_ONE_DISH, OPTION_DISHES,
+                                         OPTION_NO_EDITS};
     for (size_t i = 0; i < sizeof IDS / sizeof *IDS; i++) {
         const char *value = c->values[IDS[i]];
         digest = digest_add_part(digest, value ? TEXT_OF("given") : TEXT_EMPTY);

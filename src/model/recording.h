@@ -155,6 +155,7 @@ struct recording {
     double length;           /* seconds: the end of the last cue */
     const char *file;        /* its name, for messages; borrowed */
     bool one_dish;           /* asked for: all of it is one dish */
+    size_t told_dishes;      /* how many dishes there are; 0: nobody told */
     size_t steps_left;       /* of the pattern matcher's budget for this recording */
     size_t limits_hit;       /* matches given up at a PCRE2 limit */
     const char *limit_rule;  /* the rule that hit one first; NULL when none did */

@@ -21,6 +21,7 @@ struct borders {
     double *begins, *returns;
     double *peaks; /* `begins` of the best of those near each other; of all others IMPOSSIBLE */
     float *both;   /* of find_both, BOTHS a sentence */
+    double more;   /* how much more speaks for another dish, where more were told of */
     double *
         places; /* `begins` without how early in the talk it is: which of two is the better place */
 };

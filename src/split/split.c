@@ -34,8 +34,8 @@ static void add_stretch(struct recording *r, struct stretch s, struct dish *d)
 /* Makes one of dishes that are alike, and none where all is talk; returns how many are left. */
 static size_t keep_dishes(const struct wholes *w, size_t *dish)
 {
-    if (!is_only_talk(w))
-        return unite_dishes(w, dish);
+    if (w->r->told_dishes || !is_only_talk(w))
+        return unite_dishes(w, w->r->told_dishes, dish);
     for (size_t k = 0; k < w->count; k++)
         dish[k] = NO_DISH;
     return 0;
@@ -87,10 +87,41 @@ static void make_one_dish(struct recording *r, const struct pack *k, const struc
     title_dishes(r, &n);
 }
 
+/* So much more speaks for another dish at each turn, where more dishes were told of than are found;
+ * so often it is tried. */
+#define MORE_EACH 1.0
+#define MORE_MOST 4.0
+
+static size_t count_threads(struct recording *r, const struct feature *f, const struct stretch *s,
+                            size_t count)
+{
+    return join_stretches(r, f, s, count, arena_alloc(r->arena, (count + 1) * sizeof(size_t)));
+}
+
+/* The threads; as many as dishes were told of, if there are. */
+static size_t find_told(struct recording *r, const struct feature *f, struct borders *b,
+                        struct stretch *s)
+{
+    const size_t count = r->sentences.count;
+    size_t found = find_threads(r, f, b, count, s);
+    while (r->told_dishes && b->more < MORE_MOST
+           && count_threads(r, f, s, found) < r->told_dishes) {
+        b->more += MORE_EACH;
+        found = find_threads(r, f, b, count, s);
+    }
+    return found;
+}
+
+static void note_dishes(const struct recording *r, struct problems *p)
+{
+    if (r->told_dishes && r->dishes.count != r->told_dishes)
+        problem_note(p, (struct place){.file = r->file},
+                     "dishes found: %zu, where %zu were told of", r->dishes.count, r->told_dishes);
+}
+
 /* What dishes are told by stands aside, and goes once they are found. */
 bool split_dishes(struct recording *r, const struct pack *k, struct problems *p)
 {
-    (void) p;
     size_t count = r->sentences.count, found = 0;
     if (!count)
         return true;
@@ -100,13 +131,14 @@ bool split_dishes(struct recording *r, const struct pack *k, struct problems *p)
     struct borders b = {0};
     if (!r->one_dish) {
         b = weigh_borders(r, f, count);
-        found = find_threads(r, f, &b, count, stretches);
+        found = find_told(r, f, &b, stretches);
     }
     arena_back(r->arena);
     if (r->one_dish)
         make_one_dish(r, k, f);
     else
         make_dishes(r, k, f, &b, stretches, found);
+    note_dishes(r, p);
     arena_drop(r->arena);
     return true;
 }

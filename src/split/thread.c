@@ -82,7 +82,8 @@ static void take_leave(struct search *x, const struct way *w, double closes, dou
 static void begin_new(struct search *x, const struct way *w, struct move_base *b, double inside,
                       struct links *links)
 {
-    double score = x->borders->peaks[b->i] + inside + after_close(w) + speaks_for_new(b, links);
+    double score = x->borders->peaks[b->i] + x->borders->more + inside + after_close(w)
+                   + speaks_for_new(b, links);
     if (w->part == INSIDE || w->part == ASIDE)
         score += another_dish(x->count);
     begin(x, w, b->i, w->dishes->dishes, score);

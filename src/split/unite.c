@@ -4,6 +4,7 @@
  * SPDX-License-Identifier: MIT */
 #include "split/unite.h"
 
+#include <math.h>
 #include <stdlib.h>
 
 #include "base/arena.h"
@@ -35,6 +36,7 @@ struct uniting {
     size_t *from; /* the first pair of each dish as `b`; one more for the end */
     /* For each dish the first of those that it is one with, and for that one the last. */
     size_t *first, *last;
+    size_t left, wanted; /* dishes that are left; 0: nobody knows how many there are */
 };
 
 static size_t first_near(size_t dish)
@@ -95,6 +97,7 @@ static void unite(struct uniting *u, size_t one, size_t other)
         if (u->first[d] == gone)
             u->first[d] = into;
     u->last[into] = end;
+    u->left--;
 }
 
 /* The surest first; of two that are as sure that which is said first. */
@@ -108,17 +111,37 @@ static int by_score(const void *a, const void *b)
     return one->a < other->a ? -1 : one->a > other->a;
 }
 
-static void unite_surest(struct uniting *u)
+/* The pairs for which more speaks than that, the surest first. */
+static struct pair *sort_pairs(const struct uniting *u, double least, size_t *count)
 {
     struct pair *sure = arena_alloc(u->w->r->arena, (u->count + 1) * sizeof *sure);
-    size_t count = 0;
+    *count = 0;
     for (size_t n = 0; n < u->count; n++)
-        if (u->pairs[n].score > UNITE_LEAST)
-            sure[count++] = u->pairs[n];
-    qsort(sure, count, sizeof *sure, by_score);
-    for (size_t n = 0; n < count; n++) {
+        if (u->pairs[n].score > least)
+            sure[(*count)++] = u->pairs[n];
+    qsort(sure, *count, sizeof *sure, by_score);
+    return sure;
+}
+
+static void unite_surest(struct uniting *u)
+{
+    size_t count;
+    const struct pair *sure = sort_pairs(u, UNITE_LEAST, &count);
+    for (size_t n = 0; n < count && u->left > u->wanted; n++) {
         size_t one = u->first[sure[n].a], other = u->first[sure[n].b];
         if (one != other && are_alike(u, one, other))
+            unite(u, one, other);
+    }
+}
+
+/* There are more than the cook has told of: the likest are one. */
+static void unite_likest(struct uniting *u)
+{
+    size_t count;
+    const struct pair *likest = sort_pairs(u, -INFINITY, &count);
+    for (size_t n = 0; n < count && u->left > u->wanted; n++) {
+        size_t one = u->first[likest[n].a], other = u->first[likest[n].b];
+        if (one != other)
             unite(u, one, other);
     }
 }
@@ -135,7 +158,7 @@ static size_t renumber(const struct uniting *u, size_t *dish)
     return left;
 }
 
-size_t unite_dishes(const struct wholes *w, size_t *dish)
+size_t unite_dishes(const struct wholes *w, size_t wanted, size_t *dish)
 {
     struct arena *arena = w->r->arena;
     const size_t room = (w->dishes + 2) * sizeof(size_t);
@@ -144,10 +167,14 @@ size_t unite_dishes(const struct wholes *w, size_t *dish)
                             arena_alloc(arena, (w->dishes * DISHES_BACK + 1) * sizeof *u.pairs),
                         .from = arena_alloc(arena, room),
                         .first = arena_alloc(arena, room),
-                        .last = arena_alloc(arena, room)};
+                        .last = arena_alloc(arena, room),
+                        .left = w->dishes,
+                        .wanted = wanted};
     tell_pairs(w, add_pair, &u);
     for (size_t d = 0; d < w->dishes; d++)
         u.first[d] = u.last[d] = d;
     unite_surest(&u);
+    if (wanted)
+        unite_likest(&u);
     return renumber(&u, dish);
 }

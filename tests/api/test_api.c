@@ -218,6 +218,22 @@ static void one_dish_finds_no_borders(void **state)
     assert_int_equal(dishtake_dishes(*state), 1);
 }
 
+static void as_many_dishes_as_are_told_of(void **state)
+{
+    struct dishtake_read_options told = {.size = sizeof told, .dishes = 1};
+    struct dishtake_message m;
+    assert_int_equal(dishtake_read(*state, TWO, sizeof TWO - 1, "two", &told), DISHTAKE_DONE);
+    assert_int_equal(dishtake_dishes(*state), 1);
+    told.dishes = 2;
+    assert_int_equal(dishtake_read(*state, TWO, sizeof TWO - 1, "two", &told), DISHTAKE_DONE);
+    assert_int_equal(dishtake_dishes(*state), 2);
+    assert_false(dishtake_message(*state, 0, &m));
+    told.dishes = (size_t) -1; /* as many as can be told apart */
+    assert_int_equal(dishtake_read(*state, TWO, sizeof TWO - 1, "two", &told), DISHTAKE_DONE);
+    assert_true(dishtake_message(*state, 0, &m));
+    assert_non_null(strstr(m.text, "where 200 were told of"));
+}
+
 static void findings_are_counted_from_a_level(void **state)
 {
     size_t last = (size_t) -1;
@@ -261,6 +277,7 @@ int main(void)
         cmocka_unit_test(units_and_amounts_are_as_asked),
         cmocka_unit_test(nothing_is_found_in_nothing),
         cmocka_unit_test(one_dish_finds_no_borders),
+        cmocka_unit_test(as_many_dishes_as_are_told_of),
         cmocka_unit_test(findings_are_counted_from_a_level),
         cmocka_unit_test(a_bad_grammar_only_has_messages),
     };

@@ -19,6 +19,7 @@ int LLVMFuzzerTestOneInput(const uint8_t *data, size_t size)
     if (!d || !dishtake_ready(d))
         abort();
     o.one_dish = size && data[size - 1] % 2;
+    o.dishes = size ? data[size - 1] / 2 % 8 : 0;
     if (dishtake_read(d, (const char *) data, size, "fuzz", &o) != DISHTAKE_DONE)
         return 0;
     for (size_t i = 0; dishtake_format(i, &f); i++)

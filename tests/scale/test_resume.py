@@ -112,7 +112,7 @@ class Resume(unittest.TestCase):
     def test_another_grammar_or_option_does_everything_again(self):
         self.make(12)
         self.resume()
-        for arguments in (["--kitchen", "us"], ["--as-one-dish"], ["--grammar", GRAMMAR], ["--no-edits"], []):
+        for arguments in (["--kitchen", "us"], ["--as-one-dish"], ["--dishes", "2"], ["--grammar", GRAMMAR], ["--no-edits"], []):
             with self.subTest(arguments):
                 taken, said = self.resume(*arguments)
                 self.assertEqual(taken, 0)

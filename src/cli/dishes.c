@@ -1,0 +1,21 @@
+/* cli/dishes.c: how many dishes there are, as told by who cooked them.
+ * SPDX-License-Identifier: MIT */
+#include "cli/cli.h"
+#include "dishtake.h"
+
+bool cli_dishes(const struct cli *c, size_t *dishes)
+{
+    *dishes = 0;
+    if (!cli_whole(c, OPTION_DISHES, 1, dishes))
+        return false;
+    if (*dishes > DISHTAKE_DISHES_MOST) {
+        cli_usage("--dishes %zu: at most %d are told apart", *dishes, DISHTAKE_DISHES_MOST);
+        return false;
+    }
+    if (*dishes && c->values[OPTION_ONE_DISH]) {
+        cli_usage(
+            "--dishes and --as-one-dish say both how many dishes there are; give one of them");
+        return false;
+    }
+    return true;
+}

@@ -207,7 +207,7 @@ async function byMouse() {
   const later = await open(again);
   const first = await later.textContent(".title");
   let undone = 0;
-  while (await later.locator("#undo").isEnabled()) {
+  while (await until(() => later.locator("#undo").isEnabled())) { // it is not while the page draws anew
     const m = again.edits().length;
     await later.click("#undo");
     if (!(await count(again, m + 1))) break;

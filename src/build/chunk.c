@@ -3,6 +3,7 @@
 #include "build/chunk.h"
 
 #include "match/capture.h"
+#include "match/clause.h"
 #include "match/matches.h"
 
 unsigned char chunk_tag(const struct chunks *c, size_t i)
@@ -18,13 +19,6 @@ uint64_t chunk_marks(const struct chunk *c)
 const struct entry *chunk_food(const struct recording *r, const struct chunk *c)
 {
     return c && c->tag == TAG_LINE ? match_entry(r, c->match, SLOT_food) : NULL;
-}
-
-static size_t entry_last(const struct recording *r, const struct sentence *s, size_t i)
-{
-    while (i < s->last && r->words.at[i].tag == TAG_INSIDE)
-        i++;
-    return i;
 }
 
 /* "Cut it into eight pieces", "divide it in twelve": how much it makes is told with what is done.

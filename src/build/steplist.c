@@ -2,8 +2,7 @@
  * SPDX-License-Identifier: MIT */
 #include "build/implied.h"
 #include "build/line.h"
-#include "build/writer.h"
-#include "match/capture.h"
+#include "build/stephead.h"
 
 void say_pending(struct writer *w)
 {
@@ -41,8 +40,7 @@ bool is_food(const struct chunk *c)
 /* "Onion powder" and "garlic powder", but not "chicken thighs" and "thighs". */
 static bool are_two_foods(const struct writer *w, const struct chunk *a, const struct chunk *c)
 {
-    const struct entry *one = match_entry(w->b->r, a->match, SLOT_food),
-                       *other = match_entry(w->b->r, c->match, SLOT_food);
+    const struct entry *one = chunk_food(w->b->r, a), *other = chunk_food(w->b->r, c);
     return one && other && one->words_count > 1 && other->words_count > 1
            && !text_equal(entry_value(one), entry_value(other));
 }
@@ -78,15 +76,6 @@ static bool is_new(const struct writer *w, const struct chunk *c)
     return false;
 }
 
-static bool says_word(const struct writer *w, struct text word)
-{
-    struct text said = {w->p.at, w->p.length};
-    for (size_t i = 0; i + word.length <= said.length; i++)
-        if (text_equal(text_slice(said, i, i + word.length), word))
-            return true;
-    return false;
-}
-
 /* Whether another food that waits has the same last word. */
 static bool shares_word(const struct writer *w, const struct chunk *c)
 {
@@ -103,9 +92,9 @@ static bool shares_word(const struct writer *w, const struct chunk *c)
  * another's too. */
 static bool is_written(const struct writer *w, const struct chunk *c)
 {
-    const struct entry *food = match_entry(w->b->r, c->match, SLOT_food);
-    return says_word(w, food && shares_word(w, c) ? entry_words(food)
-                                                  : w->b->r->words.at[c->last].key);
+    const struct entry *food = chunk_food(w->b->r, c);
+    return is_written_from(
+        w, 0, food && shares_word(w, c) ? entry_words(food) : w->b->r->words.at[c->last].key);
 }
 
 void keep_new(struct writer *w)

@@ -11,12 +11,18 @@ size_t find_time(const struct writer *w, size_t begin, size_t end)
     return begin;
 }
 
-bool is_its_time(const struct writer *w, size_t time)
+/* The step's time in chunk `time`; NULL: it has none there. */
+static const struct duration *duration_at(const struct writer *w, size_t time)
 {
     for (size_t i = 0; i < w->s->durations.count; i++)
         if (w->s->durations.at[i].words.first == w->b->chunks.at[time].first)
-            return true;
-    return false;
+            return &w->s->durations.at[i];
+    return NULL;
+}
+
+bool is_its_time(const struct writer *w, size_t time)
+{
+    return duration_at(w, time) != NULL;
 }
 
 void say_for(struct writer *w, size_t begin, size_t time, size_t end)
@@ -40,10 +46,7 @@ static bool is_unsaid(const struct writer *w, size_t i)
  * when there is none. */
 static size_t action_of_time(const struct writer *w, size_t time)
 {
-    const struct duration *d = NULL;
-    for (size_t i = 0; i < w->s->durations.count && !d; i++)
-        if (w->s->durations.at[i].words.first == w->b->chunks.at[time].first)
-            d = &w->s->durations.at[i];
+    const struct duration *d = duration_at(w, time);
     for (size_t i = 0; i < w->s->actions.count; i++)
         if (d && is_unsaid(w, i) && text_equal(w->s->actions.at[i], d->of))
             return i;

@@ -50,6 +50,7 @@ struct cli {
     const char *values[OPTIONS]; /* NULL: not given; "" for an option without argument */
     const char **operands;       /* owned by main */
     size_t count;
+    size_t dishes; /* how many the user says there are; 0: nothing was said */
 };
 
 /* Fills in `c`, whose `operands` has room for all of argv. False, with one message on standard
@@ -59,9 +60,8 @@ bool option_belongs(const struct option *o, const struct command *command);
 /* A whole number from `least` up to a million; false, with a message, when the value is none.
  * Untouched when the option was not given. */
 bool cli_whole(const struct cli *c, enum option_id id, size_t least, size_t *value);
-/* How many dishes the user says there are, 0 where nothing was said; false, with a message, when
- * that is no number of dishes. */
-bool cli_dishes(const struct cli *c, size_t *dishes);
+/* Reads `dishes`; false, with a message, when what was said is no number of dishes. */
+bool cli_dishes(struct cli *c);
 /* "3:15", "1:02:33", "195" -> seconds. */
 bool cli_time(const struct cli *c, enum option_id id, double *seconds);
 /* Tells of wrong usage on standard error, and gives STATUS_USAGE. */

@@ -3,16 +3,15 @@
 #include "cli/cli.h"
 #include "dishtake.h"
 
-bool cli_dishes(const struct cli *c, size_t *dishes)
+bool cli_dishes(struct cli *c)
 {
-    *dishes = 0;
-    if (!cli_whole(c, OPTION_DISHES, 1, dishes))
+    if (!cli_whole(c, OPTION_DISHES, 1, &c->dishes))
         return false;
-    if (*dishes > DISHTAKE_DISHES_MOST) {
-        cli_usage("--dishes %zu: at most %d are told apart", *dishes, DISHTAKE_DISHES_MOST);
+    if (c->dishes > DISHTAKE_DISHES_MOST) {
+        cli_usage("--dishes %zu: at most %d are told apart", c->dishes, DISHTAKE_DISHES_MOST);
         return false;
     }
-    if (*dishes && c->values[OPTION_ONE_DISH]) {
+    if (c->dishes && c->values[OPTION_ONE_DISH]) {
         cli_usage(
             "--dishes and --as-one-dish say both how many dishes there are; give one of them");
         return false;

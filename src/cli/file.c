@@ -82,8 +82,8 @@ static bool read_and_write(struct hand *h, size_t number, const char *edits, str
     const char *name = task->c->operands[number];
     struct dishtake_read_options o = {.size = sizeof o,
                                       .kitchen = task->c->values[OPTION_KITCHEN],
-                                      .one_dish = task->c->values[OPTION_ONE_DISH] != NULL};
-    (void) cli_dishes(task->c, &o.dishes); /* main has looked at it */
+                                      .one_dish = task->c->values[OPTION_ONE_DISH] != NULL,
+                                      .dishes = task->c->dishes};
     list_hand(task->c, &task->list, &o);
     if (!read_edits(h, edits, r, &o))
         return false;

@@ -20,8 +20,7 @@ static enum status run(struct cli *c)
         help_print(NULL);
         return STATUS_USAGE;
     }
-    size_t dishes;
-    return cli_dishes(c, &dishes) ? c->command->run(c) : STATUS_USAGE;
+    return cli_dishes(c) ? c->command->run(c) : STATUS_USAGE;
 }
 
 int main(int argc, char **argv)

@@ -106,8 +106,8 @@ static enum status review(const struct cli *c, struct dishtake *d, unsigned port
 {
     struct dishtake_read_options o = {.size = sizeof o,
                                       .kitchen = c->values[OPTION_KITCHEN],
-                                      .one_dish = c->values[OPTION_ONE_DISH] != NULL};
-    (void) cli_dishes(c, &o.dishes); /* main has looked at it */
+                                      .one_dish = c->values[OPTION_ONE_DISH] != NULL,
+                                      .dishes = c->dishes};
     struct media media = {.file = -1};
     struct session session;
     struct buffer list = {0};

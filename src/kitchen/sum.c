@@ -14,12 +14,13 @@ static bool same_package(const struct amount *a, const struct amount *b)
 }
 
 /* Milliliters and cups of one food stay apart: no one measures 17.907 tablespoons. Spoons are in
- * both kitchens. Nor is a pinch a number of teaspoons. */
+ * both kitchens. */
 static bool same_system(const struct unit *a, const struct unit *b)
 {
     return a->metric == b->metric;
 }
 
+/* Nor is a pinch, whose size is habit, so much of a teaspoon. */
 static bool addable(const struct sum *s, const struct unit *unit, const struct amount *package)
 {
     if (!same_package(&s->package, package))
@@ -166,7 +167,7 @@ static int compare_sizes(const struct sum *a, const struct sum *b)
     return order ? order : text_compare(a->unit->name, b->unit->name);
 }
 
-/* Then by what it is packed in: the same for any order of the lines. */
+/* By size, then by what it is packed in: the same for any order of the lines. */
 static int compare_sums(const void *left, const void *right)
 {
     const struct sum *a = left, *b = right;

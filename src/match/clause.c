@@ -2,10 +2,16 @@
  * SPDX-License-Identifier: MIT */
 #include "match/clause.h"
 
-unsigned char word_tag(const struct recording *r, const struct sentence *s, size_t i)
+size_t entry_last(const struct recording *r, const struct sentence *s, size_t i)
 {
     while (i < s->last && r->words.at[i].tag == TAG_INSIDE)
         i++;
+    return i;
+}
+
+unsigned char word_tag(const struct recording *r, const struct sentence *s, size_t i)
+{
+    i = entry_last(r, s, i);
     return i <= s->last ? r->words.at[i].tag : (unsigned char) TAG_OTHER;
 }
 

@@ -11,6 +11,8 @@
 bool clause_ends(const struct recording *r, const struct sentence *s, size_t i);
 /* The first and last word of the clause in which word `i` stands. */
 struct span clause_around(const struct recording *r, const struct sentence *s, size_t i);
+/* The last word of the entry in which word `i` stands. */
+size_t entry_last(const struct recording *r, const struct sentence *s, size_t i);
 /* The tag of the entry in which word `i` stands. */
 unsigned char word_tag(const struct recording *r, const struct sentence *s, size_t i);
 /* The next word after `i` that rules see; one past the sentence when there is none. */

@@ -13,8 +13,7 @@ static bool is_any_verb(unsigned char tag)
 /* A verb in its base form: what to do, where no subject stands before it. */
 bool is_base_verb(const struct recording *r, const struct sentence *s, size_t i)
 {
-    while (i < s->last && r->words.at[i].tag == TAG_INSIDE)
-        i++;
+    i = entry_last(r, s, i);
     const struct entry *e = r->words.at[i].entry;
     return r->words.at[i].tag == TAG_ACTION && e && text_equal(entry_words(e), entry_shown(e));
 }
@@ -30,18 +29,11 @@ static bool is_next_clause(const struct recording *r, const struct sentence *s, 
  * verb was heard: "till it's like um like gravel | and you scatter that". */
 #define COOK_WORDS 2
 
-static size_t entry_end(const struct recording *r, const struct sentence *s, size_t i)
-{
-    while (i < s->last && r->words.at[i].tag == TAG_INSIDE)
-        i++;
-    return i;
-}
-
 /* "... there's no dry flour do not over mix it", "... it's thick don't let it burn": told not to.
  */
 static bool is_order_denied(const struct recording *r, const struct sentence *s, size_t i)
 {
-    const size_t denial = entry_end(r, s, i), verb = entry_end(r, s, next_word(r, s, denial));
+    const size_t denial = entry_last(r, s, i), verb = entry_last(r, s, next_word(r, s, denial));
     return r->words.at[denial].tag == TAG_NOT && verb < s->last && is_base_verb(r, s, verb)
            && (word_tag(r, s, verb + 1) == TAG_IT || word_tag(r, s, verb + 1) == TAG_THE);
 }

@@ -219,12 +219,12 @@ static bool share_word(const struct recording *r, struct span a, struct span b)
     return false;
 }
 
-static void find_titles(const struct wholes *w, const struct whole *one, const struct whole *other,
-                        double *x)
+static void find_titles(const struct wholes *w, size_t a, size_t b, double *x)
 {
-    x[ALIKE_OTHER_TITLE] = fmin(TITLE_SURE, other->title_sure);
-    x[ALIKE_TITLES_DIFFER] = !span_is_empty(one->title) && !span_is_empty(other->title)
-                             && !share_word(w->r, one->title, other->title);
+    const struct span one = w->names.best[a], other = w->names.best[b];
+    x[ALIKE_OTHER_TITLE] = fmin(TITLE_SURE, w->names.sure[b]);
+    x[ALIKE_TITLES_DIFFER] =
+        !span_is_empty(one) && !span_is_empty(other) && !share_word(w->r, one, other);
 }
 
 void find_alike(const struct wholes *w, size_t a, size_t b, double *x)
@@ -241,7 +241,7 @@ void find_alike(const struct wholes *w, size_t a, size_t b, double *x)
                           && !titles_alike(w->r, one->name, other->name);
     x[ALIKE_BOTH_GO] = affinity_between(&one->about, &other->about);
     x[ALIKE_BOTH_CLASH] = clash_of(one, other);
-    find_titles(w, one, other, x);
+    find_titles(w, a, b, x);
     find_things_of(w, a, b, x);
     x[ALIKE_BETWEEN] = (double) (b - a - 1);
 }

@@ -28,7 +28,7 @@ struct tally {
     double cooking, sentences;
     size_t lines, actions, measured;
     bool announced;   /* by name or by number: it may be told in few words */
-    struct text kind; /* of the first thing named */
+    struct text kind; /* of the last thing named */
     bool several;     /* another one is named too */
 };
 

@@ -89,10 +89,7 @@ static bool is_counted(const struct recording *r, const struct match *m, struct 
 /* "Okay so then the corn.": a dish, if amounts follow. */
 static bool turns_to(const struct recording *r, const struct sentence *s, struct span title)
 {
-    size_t head = s->first;
-    while (head < s->last && r->words.at[head].tag == TAG_INSIDE)
-        head++;
-    return r->words.at[head].tag == TAG_SO && title.last == s->last && title.first > s->first
+    return word_tag(r, s, s->first) == TAG_SO && title.last == s->last && title.first > s->first
            && r->words.at[title.first - 1].tag == TAG_THE
            && r->words.at[title.last].entry_first <= title.first
            && r->words.at[title.last].tag == TAG_FOOD;

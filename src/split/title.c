@@ -56,9 +56,7 @@ static bool goes_on(unsigned char tag)
 /* The same for the entry that begins at word `i`. */
 static bool entry_names_dish(const struct recording *r, const struct sentence *s, size_t i)
 {
-    while (i < s->last && r->words.at[i].tag == TAG_INSIDE)
-        i++;
-    return word_names_dish(&r->words.at[i]);
+    return word_names_dish(&r->words.at[entry_last(r, s, i)]);
 }
 
 /* "Because", "today": listed as words that no rule cares about, where a name's own are unknown. */
@@ -129,9 +127,7 @@ static bool same_noun(const struct recording *r, struct span a, struct span b)
 static size_t behind_vessel(const struct recording *r, const struct sentence *s, size_t i)
 {
     unsigned char tag = word_tag(r, s, i);
-    size_t last = i;
-    while (last < s->last && r->words.at[last].tag == TAG_INSIDE)
-        last++;
+    size_t last = entry_last(r, s, i);
     return (tag == TAG_VESSEL || tag == TAG_SIDE || r->words.at[last].tag == TAG_VESSEL)
                    && last + 1 < s->last && r->words.at[last + 1].tag == TAG_OF
                ? last + 2
@@ -169,9 +165,8 @@ struct span title_span(const struct recording *r, const struct sentence *s, size
         if (tag == TAG_AND && clause_ends(r, s, i - 1))
             break;
     }
-    while (last < s->last && r->words.at[last].tag == TAG_INSIDE)
-        last++; /* its last word is said twice over: "your peach cobbler. Cobbler in a skillet" */
-    title.last = last;
+    /* Its last word may be said twice over: "your peach cobbler. Cobbler in a skillet". */
+    title.last = entry_last(r, s, last);
     return names_food(r, title) ? title : NO_WORDS;
 }
 

@@ -4,7 +4,6 @@
  * SPDX-License-Identifier: MIT */
 #include "split/unite.h"
 
-#include <math.h>
 #include <stdlib.h>
 
 #include "base/arena.h"
@@ -111,37 +110,19 @@ static int by_score(const void *a, const void *b)
     return one->a < other->a ? -1 : one->a > other->a;
 }
 
-/* The pairs for which more speaks than that, the surest first. */
-static struct pair *sort_pairs(const struct uniting *u, double least, size_t *count)
+/* Makes one of the surest pairs first; `likest`: of all pairs, until as many dishes are left as the
+ * cook has told of, else of those that are alike. */
+static void unite_pairs(struct uniting *u, bool likest)
 {
     struct pair *sure = arena_alloc(u->w->r->arena, (u->count + 1) * sizeof *sure);
-    *count = 0;
+    size_t count = 0;
     for (size_t n = 0; n < u->count; n++)
-        if (u->pairs[n].score > least)
-            sure[(*count)++] = u->pairs[n];
-    qsort(sure, *count, sizeof *sure, by_score);
-    return sure;
-}
-
-static void unite_surest(struct uniting *u)
-{
-    size_t count;
-    const struct pair *sure = sort_pairs(u, UNITE_LEAST, &count);
+        if (likest || u->pairs[n].score > UNITE_LEAST)
+            sure[count++] = u->pairs[n];
+    qsort(sure, count, sizeof *sure, by_score);
     for (size_t n = 0; n < count && u->left > u->wanted; n++) {
         size_t one = u->first[sure[n].a], other = u->first[sure[n].b];
-        if (one != other && are_alike(u, one, other))
-            unite(u, one, other);
-    }
-}
-
-/* There are more than the cook has told of: the likest are one. */
-static void unite_likest(struct uniting *u)
-{
-    size_t count;
-    const struct pair *likest = sort_pairs(u, -INFINITY, &count);
-    for (size_t n = 0; n < count && u->left > u->wanted; n++) {
-        size_t one = u->first[likest[n].a], other = u->first[likest[n].b];
-        if (one != other)
+        if (one != other && (likest || are_alike(u, one, other)))
             unite(u, one, other);
     }
 }
@@ -173,8 +154,8 @@ size_t unite_dishes(const struct wholes *w, size_t wanted, size_t *dish)
     tell_pairs(w, add_pair, &u);
     for (size_t d = 0; d < w->dishes; d++)
         u.first[d] = u.last[d] = d;
-    unite_surest(&u);
+    unite_pairs(&u, false);
     if (wanted)
-        unite_likest(&u);
+        unite_pairs(&u, true);
     return renumber(&u, dish);
 }

@@ -63,10 +63,6 @@ static void name_wholes(struct wholes *w)
         w->of[d].name_weight = w->names.weight[d];
     }
     choose_names(&w->names, w->k);
-    for (size_t d = 0; d < w->dishes; d++) {
-        w->of[d].title = w->names.best[d];
-        w->of[d].title_sure = w->names.sure[d];
-    }
 }
 
 void wholes_make(struct wholes *w)

@@ -16,8 +16,6 @@ struct whole {
     float sweet, savory; /* foods that are found in desserts only, and in none */
     struct span name;    /* what the rules of phrases call it; first > last: nothing */
     double name_weight;
-    struct span title; /* the best of all that is said (choose.h); first > last: nothing */
-    double title_sure;
 };
 
 /* The dishes of a recording. */
@@ -32,7 +30,7 @@ struct wholes {
     size_t dishes;
     size_t *owner; /* the dish of each sentence, or NO_DISH */
     struct whole *of;
-    struct naming names; /* the titles */
+    struct naming names; /* the best of all that is said (choose.h) */
 };
 
 /* Fills in what is not borrowed. Arena. */

@@ -52,7 +52,7 @@ PENALTY = 40.0  # of the weights; a fifth of it for the words' sums
 # How much a sentence counts: recordings with gold are what the program is for; the talks, and the recordings of the last sets, are
 # many, and these are harder to follow than most.
 COUNTS = {"corpus": 80.0, "recordings": 60.0}
-COUNTS_GOLD, COUNTS_TALK, COUNTS_BRIEF = 5.0, 0.5, 8.0
+COUNTS_GOLD, COUNTS_TALK = 5.0, 0.5
 NEW, BACK = 1, 2
 
 
@@ -167,8 +167,7 @@ def list_talks(folder):
     for path in sorted(glob.glob("tests/split/shares/*.tsv")):
         captions, copy = test_shares.read(path), os.path.join(folder, os.path.basename(path))
         write_share(copy, captions)
-        brief = os.path.basename(path).startswith("brief")
-        files[copy] = f"{'brief' if brief else 'talks'} {zlib.crc32(os.path.basename(path).encode()) % TALK_FOLDS}"
+        files[copy] = f"talks {zlib.crc32(os.path.basename(path).encode()) % TALK_FOLDS}"
         shares[copy] = captions
     return golds, shares, files
 
@@ -235,7 +234,7 @@ class Sentences:
     def __init__(self, talks, names):
         self.talks, self.names = talks, names
         self.group = numpy.array([talk.group for talk in talks for _ in talk.times])
-        self.counts = numpy.array([1.0 if group.startswith(("talks", "brief")) else WORDS_COUNTS.get(group, WORDS_GOLD) for group in self.group])
+        self.counts = numpy.array([1.0 if group.startswith("talks") else WORDS_COUNTS.get(group, WORDS_GOLD) for group in self.group])
         self.labels = numpy.array([-1 if label is None else label for talk in talks for label in talk.labels])
         self.evidence = numpy.array([[one.get(name, 0.0) for name in names] for talk in talks for one in talk.evidence])
         self.rows = [rows for talk in talks for rows in rows_of(talk)]
@@ -313,7 +312,7 @@ def fit_weights(names, moves, some):
     scale = moves.evidence[some].std(0)
     scale[scale < 0.05] = 1
     scale /= [5 ** 0.5 if name.startswith("WORDS_") else 1 for name in names]
-    counts = [COUNTS_TALK if group.startswith("talks") else COUNTS_BRIEF if group.startswith("brief") else COUNTS.get(group, COUNTS_GOLD) for group in moves.group[some]]
+    counts = [COUNTS_TALK if group.startswith("talks") else COUNTS.get(group, COUNTS_GOLD) for group in moves.group[some]]
     fit = LogisticRegression(C=1 / PENALTY, fit_intercept=False, max_iter=2000)
     fit.fit(moves.evidence[some] / scale, moves.wanted[some], sample_weight=counts)
     return fit.coef_[0] / scale

@@ -37,10 +37,15 @@ def read(path):
     return [(start, end, label, text) for (start, label, text), end in zip(rows, ends)]
 
 
-def extract(captions):
+def run(captions, *options):
+    """Dishes, and what the program says beside them."""
     table = "".join(f"{start:.3f}\t{end:.3f}\t{text}\n" for start, end, _, text in captions)
-    run = subprocess.run([PROGRAM, "extract", "-"], input=table, capture_output=True, text=True, check=True)
-    return json.loads(run.stdout)["dishes"]
+    done = subprocess.run([PROGRAM, "extract", *options, "-"], input=table, capture_output=True, text=True, check=True)
+    return json.loads(done.stdout)["dishes"], done.stderr
+
+
+def extract(captions):
+    return run(captions)[0]
 
 
 def dish_at(dishes, at):

@@ -6,9 +6,7 @@ SPDX-License-Identifier: MIT
 """
 import collections
 import glob
-import json
 import os
-import subprocess
 import sys
 
 HERE = os.path.dirname(os.path.abspath(__file__))
@@ -19,28 +17,20 @@ import test_shares  # noqa: E402
 FLOORS = {"number": 0.85, "captions": 0.86}
 
 
-def extract(captions, dishes):
-    table = "".join(f"{start:.3f}\t{end:.3f}\t{text}\n" for start, end, _, text in captions)
-    run = subprocess.run([test_shares.PROGRAM, "extract", "--dishes", str(dishes), "-"], input=table, capture_output=True,
-                         text=True, check=True)
-    return json.loads(run.stdout)["dishes"], run.stderr
-
-
 def main():
     counts = collections.Counter()
     for path in sorted(glob.glob(os.path.join(HERE, "shares", "brief-*.tsv"))):
         captions = test_shares.read(path)
         wanted = len({label for _, _, label, _ in captions} - {"-"})
-        dishes, notes = extract(captions, wanted)
+        dishes, notes = test_shares.run(captions, "--dishes", str(wanted))
         counts["talks"] += 1
         counts["number"] += len(dishes) == wanted
         if len(dishes) > wanted or ("were told of" in notes) != (len(dishes) != wanted):
             print(f"wrong: {os.path.basename(path)}: {len(dishes)} for {wanted}: {notes}")
             counts["wrong"] += 1
-        shared = collections.Counter((label, dish) for start, _, label, _ in captions if label != "-"
-                                     for dish in [test_shares.dish_at(dishes, start)] if dish is not None)
-        counts["hits"] += sum(shared[pair] for pair in test_shares.pair(shared).items())
-        counts["captions"] += sum(label != "-" for _, _, label, _ in captions)
+        hits, owned, *_ = test_shares.score(captions, dishes)
+        counts["hits"] += hits
+        counts["captions"] += owned
     figures = {"number": counts["number"] / counts["talks"], "captions": counts["hits"] / counts["captions"]}
     print("figure: " + ", ".join(f"{name} {figure:.3f}" for name, figure in figures.items()))
     failed = counts["wrong"] + sum(figures[name] < floor for name, floor in FLOORS.items())
